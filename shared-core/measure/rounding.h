@@ -1,0 +1,68 @@
+#pragma once
+
+#include "measure/length.h"
+
+#include <cmath>
+
+/// The borders between exact lengths and floating-point numbers, each with a name that says how it rounds.
+namespace lapwright {
+
+[[nodiscard]] constexpr double inMillimetres(Length value)
+{
+    return static_cast<double>(value.inNanometres()) / 1e6;
+}
+[[nodiscard]] constexpr double inMetres(Length value)
+{
+    return static_cast<double>(value.inNanometres()) / 1e9;
+}
+[[nodiscard]] constexpr double inInches(Length value)
+{
+    return static_cast<double>(value.inNanometres()) / 25'400'000.0;
+}
+[[nodiscard]] constexpr double inFeet(Length value)
+{
+    return static_cast<double>(value.inNanometres()) / 304'800'000.0;
+}
+
+/// The largest millimetre count that the functions below take: 1 000 km, far beyond any building, far inside
+/// what 64 bits hold. Callers that read outside data check against it first.
+inline constexpr double largestMillimetres = 1e9;
+
+/// Nearest nanometre to a computed number of millimetres. Precondition: |millimetres| <= largestMillimetres.
+[[nodiscard]] inline Length nearestFromMillimetres(double millimetres)
+{
+    return Length::nanometres(std::llround(millimetres * 1e6));
+}
+/// Nearest nanometre to a computed number of inches. Precondition as above.
+[[nodiscard]] inline Length nearestFromInches(double inches)
+{
+    return Length::nanometres(std::llround(inches * 25.4e6));
+}
+
+/// Nearest nanometre to `value` times a ratio (a slope factor, a tangent…).
+[[nodiscard]] inline Length scaled(Length value, double ratio)
+{
+    return Length::nanometres(std::llround(static_cast<double>(value.inNanometres()) * ratio));
+}
+
+/// To a multiple of `step` (> 0): nearest, halves away from zero.
+[[nodiscard]] constexpr Length roundToNearest(Length value, Length step)
+{
+    const std::int64_t size = step.inNanometres();
+    const std::int64_t amount = value.inNanometres();
+    const std::int64_t shifted = amount >= 0 ? amount + size / 2 : amount - size / 2;
+    return Length::nanometres(shifted / size * size);
+}
+/// To a multiple of `step` (> 0): towards minus infinity.
+[[nodiscard]] constexpr Length roundDown(Length value, Length step)
+{
+    const Length over = value % step;
+    return over < Length() ? value - over - step : value - over;
+}
+/// To a multiple of `step` (> 0): towards plus infinity.
+[[nodiscard]] constexpr Length roundUp(Length value, Length step)
+{
+    return -roundDown(-value, step);
+}
+
+} // namespace lapwright

@@ -1,0 +1,111 @@
+#include "measure/writing.h"
+
+#include "measure/rounding.h"
+
+#include <array>
+#include <cstdio>
+#include <numeric>
+
+namespace lapwright {
+
+namespace {
+
+std::string decimal(double value, int decimals, bool trimZeros)
+{
+    std::array<char, 64> buffer{};
+    std::snprintf(buffer.data(), buffer.size(), "%.*f", decimals, value);
+    std::string text = buffer.data();
+    if (trimZeros && text.find('.') != std::string::npos) {
+        text.erase(text.find_last_not_of('0') + 1);
+        if (text.back() == '.')
+            text.pop_back();
+    }
+    return text == "-0" ? "0" : text;
+}
+
+std::string inchesAndFraction(std::int64_t ticks, std::int64_t denominator)
+{
+    const std::int64_t whole = ticks / denominator, rest = ticks % denominator;
+    if (rest == 0)
+        return std::to_string(whole);
+    const std::int64_t divisor = std::gcd(rest, denominator);
+    const std::string fraction = std::to_string(rest / divisor) + "/" + std::to_string(denominator / divisor);
+    return whole == 0 ? fraction : std::to_string(whole) + " " + fraction;
+}
+
+} // namespace
+
+std::string write(Length value, const Style& style)
+{
+    if (style.unit == LengthUnit::Millimetres) {
+        const Length step = Length::micrometres(100) * style.tenthsOfMillimetre;
+        return decimal(inMillimetres(roundToNearest(value, step)), 1, true) + " mm";
+    }
+    const Length tick = Length::inches(1) / style.inchDenominator;
+    const std::int64_t ticks = roundToNearest(magnitude(value), tick) / tick;
+    const std::string sign = value < Length() && ticks != 0 ? "-" : "";
+    const std::int64_t perFoot = std::int64_t{12} * style.inchDenominator;
+    if (style.unit == LengthUnit::Inches || ticks < perFoot)
+        return sign + inchesAndFraction(ticks, style.inchDenominator) + "\"";
+    return sign + std::to_string(ticks / perFoot) + "' " +
+           inchesAndFraction(ticks % perFoot, style.inchDenominator) + "\"";
+}
+
+std::string writeThickness(Length value, const Style& style)
+{
+    if (style.unit == LengthUnit::Millimetres)
+        return decimal(inMillimetres(value), 2, false) + " mm";
+    return decimal(inInches(value), 4, false) + "\"";
+}
+
+std::string write(Angle value)
+{
+    return decimal(value.inDegrees(), 2, true) + "°";
+}
+
+std::string write(Slope value)
+{
+    return decimal(value.ratio() * 12.0, 2, true) + " in 12";
+}
+
+namespace {
+
+struct Writer {
+    const Style& style;
+    std::string operator()(const std::string& text) const { return text; }
+    std::string operator()(Length value) const { return write(value, style); }
+    std::string operator()(Angle value) const { return write(value); }
+    std::string operator()(Slope value) const { return write(value); }
+    std::string operator()(std::int64_t value) const { return std::to_string(value); }
+    std::string operator()(double value) const { return decimal(value, 4, true); }
+};
+
+} // namespace
+
+std::string say(const Phrase& phrase, const Style& style)
+{
+    std::string out;
+    std::size_t at = 0;
+    while (at < phrase.text.size()) {
+        const std::size_t open = phrase.text.find('{', at);
+        const std::size_t close = open == std::string::npos ? open : phrase.text.find('}', open);
+        if (close == std::string::npos)
+            break;
+        out.append(phrase.text, at, open - at);
+        const std::string name = phrase.text.substr(open + 1, close - open - 1);
+        bool known = false;
+        for (const auto& [key, value] : phrase.values) {
+            if (key != name)
+                continue;
+            out += std::visit(Writer{style}, value);
+            known = true;
+            break;
+        }
+        if (!known)
+            out.append(phrase.text, open, close - open + 1);
+        at = close + 1;
+    }
+    return out.append(phrase.text, at, std::string::npos);
+}
+
+} // namespace lapwright

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "measure/phrase.h"
+
+#include <string>
+
+/// Measures as people write them.
+namespace lapwright {
+
+enum class LengthUnit { FeetInches, Inches, Millimetres };
+
+/// How one reader wants to see measures.
+struct Style {
+    LengthUnit unit = LengthUnit::FeetInches;
+    /// Smallest fraction of an inch shown: 8, 16, 32 or 64.
+    int inchDenominator = 16;
+    /// Smallest step shown in millimetres, in tenths of a millimetre: 10 (1 mm), 5 (0.5 mm) or 1 (0.1 mm).
+    int tenthsOfMillimetre = 5;
+};
+
+/// 12' 6 3/8", 6 3/8", 3820 mm. Rounded to the style's smallest step, nearest.
+[[nodiscard]] std::string write(Length value, const Style& style);
+/// Sheet thickness: 0.0276" or 0.70 mm.
+[[nodiscard]] std::string writeThickness(Length value, const Style& style);
+/// 26.57°, at most two decimals, none where they are zero.
+[[nodiscard]] std::string write(Angle value);
+/// 6 in 12; a slope entered otherwise is shown per 12 with at most two decimals.
+[[nodiscard]] std::string write(Slope value);
+
+/// The sentence in English with its values put in. A name without a value stays visible as {name}.
+[[nodiscard]] std::string say(const Phrase& phrase, const Style& style);
+
+} // namespace lapwright
