@@ -1,0 +1,84 @@
+#pragma once
+
+#include "measure/derivation.h"
+#include "pieces/piece.h"
+#include "rules/finding.h"
+#include "site/job.h"
+#include "trim/profile.h"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace lapwright::pieces {
+
+/// A profile that pieces of the order share, with what the shop needs to cut and fold it.
+struct OrderedProfile {
+    /// Unique in the order: "P1".
+    std::string id;
+    trim::Profile profile;
+    site::Material material;
+    Length thickness;
+    Length girth;
+    double kilogramsPerMetre = 0.0;
+    /// Where girth, legs and angles come from.
+    std::vector<Derivation> derivations;
+
+    friend bool operator==(const OrderedProfile&, const OrderedProfile&) = default;
+};
+
+/// Things that go along with the pieces, by run: fasteners, sealant, end caps, corner tabs, backup plates.
+struct Accessory {
+    std::string name; ///< "fastener", "sealant", "end cap", "corner tab"
+    std::string run;
+    std::string trim;
+    std::int64_t count = 0;
+    /// Sealant bead: its total length.
+    Length length;
+    Derivation derivation;
+
+    friend bool operator==(const Accessory&, const Accessory&) = default;
+};
+
+/// How the pieces of one trim on one run came about: usable length, limit, lap, count.
+struct RunTakeoff {
+    std::string run;
+    std::string trim;
+    std::size_t profile = 0;
+    Length usableLength;
+    /// Indices in Order::pieces: [first, first + count).
+    std::size_t firstPiece = 0;
+    std::size_t pieceCount = 0;
+    std::vector<Derivation> derivations;
+
+    friend bool operator==(const RunTakeoff&, const RunTakeoff&) = default;
+};
+
+/// One line of the guide for cutting stock lengths on site: cut `length` for `mark` from stock length
+/// `stock`, in this order; what is left of a stock length serves the next line.
+struct SiteCut {
+    std::int64_t stock = 0;
+    std::string mark;
+    Length length;
+    Length left;
+
+    friend bool operator==(const SiteCut&, const SiteCut&) = default;
+};
+
+/// What the installer sends: the job as measured, and everything derived from it.
+struct Order {
+    std::string id;            ///< UUID, the same through all revisions
+    std::int64_t revision = 1; ///< counts up
+    std::string previousHash;  ///< hash of the revision before; empty for the first
+    site::Job job;
+    std::vector<OrderedProfile> profiles;
+    std::vector<RunTakeoff> runs;
+    std::vector<Piece> pieces;
+    std::vector<Accessory> accessories;
+    std::vector<SiteCut> siteCuts;
+    rules::Findings findings;
+
+    friend bool operator==(const Order&, const Order&) = default;
+};
+
+} // namespace lapwright::pieces
