@@ -1,0 +1,47 @@
+#!/usr/bin/env bash
+# Builds with the sanitizers and runs everything that must hold: style, lint, structure and tests.
+# The last line counts what ran. LAPWRIGHT_SKIP_TIDY=1 leaves out clang-tidy, the slowest part.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+source tests/tools/setup.sh
+
+ensure_packages "${build_packages[@]}" \
+    git clang-format clang-tidy libboost-dev coinor-libcbc-dev units python3 fonts-dejavu-core \
+    libxml2-utils poppler-utils sqlite3
+export QT_QPA_PLATFORM=offscreen QT_LOGGING_RULES='*.debug=false' XDG_RUNTIME_DIR="${XDG_RUNTIME_DIR:-$(mktemp -d)}"
+
+build_preset asan
+
+passed=0 failed=0 skipped=0
+check() {
+    local name=$1
+    shift
+    if "$@"; then
+        passed=$((passed + 1))
+        printf 'pass  %s\n' "$name"
+    else
+        failed=$((failed + 1))
+        printf 'FAIL  %s\n' "$name"
+    fi
+}
+
+say "Style and structure"
+check "every source is formatted" tests/tools/format.sh
+check "the arrows between folders point one way" python3 tests/tools/structure.py
+if [ -z "${LAPWRIGHT_SKIP_TIDY:-}" ]; then
+    check "clang-tidy finds nothing" tests/tools/tidy.sh build/asan
+fi
+
+say "Tests"
+jobs=$(nproc)
+if ! ctest --test-dir build/asan --output-on-failure -j "$jobs"; then
+    echo "Some test programs failed; their output stands above."
+fi
+# Each QtTest program closes with "Totals: 12 passed, 0 failed, 1 skipped, ..."; a program that ended without that
+# line (a crash, a time-out) counts as one failure.
+read -r test_passed test_failed test_skipped < <(python3 tests/tools/totals.py build/asan/Testing/Temporary/LastTest.log)
+passed=$((passed + test_passed)) failed=$((failed + test_failed)) skipped=$((skipped + test_skipped))
+
+echo
+echo "$passed passed, $failed failed, $skipped skipped"
+[ "$failed" -eq 0 ] && [ "$passed" -gt 0 ]

@@ -1,0 +1,51 @@
+"""The house rules that a compiler does not check: which folder may include which, no Qt in the core outside storage,
+no files or clocks in the core, and every header opening with #pragma once. Exits 1 with each place that breaks one."""
+import re
+import subprocess
+import sys
+
+MAY_INCLUDE = {
+    "measure": set(),
+    "rules": {"measure"},
+    "metal": {"measure", "rules"},
+    "site": {"measure", "rules"},
+    "trim": {"measure", "rules", "metal", "site"},
+    "pieces": {"measure", "rules", "metal", "site", "trim"},
+    "fold": {"measure", "rules", "metal", "trim"},
+    "cutting": {"measure", "rules"},
+    "schedule": {"measure", "rules", "metal", "site", "trim", "pieces", "fold", "cutting"},
+}
+CORE = set(MAY_INCLUDE)
+MAY_INCLUDE["documents"] = CORE
+MAY_INCLUDE["drawing"] = CORE | {"documents"}
+MAY_INCLUDE["storage"] = CORE | {"documents"}
+
+problems = []
+files = subprocess.run(["git", "ls-files", "--", "shared-core/*.h", "shared-core/*.cpp"],
+                       capture_output=True, text=True, check=True).stdout.split()
+for path in files:
+    folder = path.split("/")[1]
+    allowed = MAY_INCLUDE[folder] | {folder}
+    with open(path, encoding="utf-8") as source:
+        lines = source.read().splitlines()
+    if path.endswith(".h") and (not lines or lines[0] != "#pragma once"):
+        problems.append(f"{path}:1: a header opens with #pragma once")
+    for number, line in enumerate(lines, 1):
+        place = f"{path}:{number}"
+        quoted = re.match(r'#include "([a-z_]+)/', line)
+        if quoted and quoted[1] not in allowed:
+            problems.append(f"{place}: {folder} must not include {quoted[1]}")
+        angled = re.match(r"#include <([^>]+)>", line)
+        if angled and folder != "storage":
+            header = angled[1]
+            if header.startswith("Q"):
+                problems.append(f"{place}: only storage may include Qt")
+            if header in ("fstream", "filesystem", "iostream", "cstdlib") or header.startswith("nlohmann") and folder in CORE:
+                problems.append(f"{place}: {folder} must not include <{header}>")
+            if header in ("chrono", "ctime") and folder != "cutting":
+                # cutting/ stops at a time limit handed in by its caller; its decisions never depend on the clock.
+                problems.append(f"{place}: {folder} must not read a clock")
+
+for problem in problems:
+    print(problem)
+sys.exit(1 if problems else 0)
