@@ -44,9 +44,13 @@ struct Accessory {
 struct RunTakeoff {
     std::string run;
     std::string trim;
+    /// What the marks of its pieces begin with, before the point and the ordinal: "E3", "S1b".
+    std::string mark;
     std::size_t profile = 0;
+    /// Measured length with what the ends add or take away, a mitre to its longest point.
     Length usableLength;
-    /// Indices in Order::pieces: [first, first + count).
+    /// Indices in Order::pieces: [first, first + count). None where the run is cut from stock lengths on
+    /// site: then its pieces are lines of Order::siteCuts, whose marks begin with `mark`.
     std::size_t firstPiece = 0;
     std::size_t pieceCount = 0;
     std::vector<Derivation> derivations;
@@ -55,7 +59,8 @@ struct RunTakeoff {
 };
 
 /// One line of the guide for cutting stock lengths on site: cut `length` for `mark` from stock length
-/// `stock`, in this order; what is left of a stock length serves the next line.
+/// `stock`, in this order; what is left of a stock length serves the next line with its number. Stock lengths
+/// are numbered through the order: number 7 is the piece "stock.7".
 struct SiteCut {
     std::int64_t stock = 0;
     std::string mark;
@@ -73,6 +78,8 @@ struct Order {
     site::Job job;
     std::vector<OrderedProfile> profiles;
     std::vector<RunTakeoff> runs;
+    /// What the shop makes: the pieces of each run in installing order, run after run; then stock lengths
+    /// ("stock.1"…) and spare pieces ("spare.1"…), which belong to no run.
     std::vector<Piece> pieces;
     std::vector<Accessory> accessories;
     std::vector<SiteCut> siteCuts;

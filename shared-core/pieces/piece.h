@@ -18,8 +18,8 @@ enum class Hand { None, Left, Right };
 /// One end of a piece.
 struct PieceEnd {
     enum class Kind { Square, Lap, Butt, Mitre, WrapTab, Closed, TurnUp } kind = Kind::Square;
-    /// What the end adds to the measured length (negative: takes away). A lap is counted on the piece that
-    /// lies on top, at the end that covers.
+    /// What the end adds to the measured length (negative: takes away); for a mitre, to its longest point. A
+    /// lap is counted on the piece that lies on top, at the end that covers.
     Length allowance;
     /// For a mitre: how far each mould line of the blank (start edge, every bend line, end edge) reaches
     /// beyond the measured end; positive is longer. Empty otherwise.
@@ -39,10 +39,11 @@ struct Piece {
     std::size_t profile = 0;
     Hand hand = Hand::None;
     std::int64_t count = 1;
-    /// Along the measured line, laps and ends included.
+    /// Along the measured line, laps and ends included; to the measured corner at a mitre.
     Length length;
-    /// What the shop cuts: the longest point of the blank.
+    /// What the shop cuts: from longest point to longest point of the blank.
     Length blankLength;
+    /// Ends in the direction of the run: `start` is the left end, standing outside.
     PieceEnd start;
     PieceEnd end;
     bool spare = false;
