@@ -1,0 +1,265 @@
+#include "trim/girth.h"
+
+#include "measure/rounding.h"
+#include "measure/writing.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::trim {
+
+namespace {
+
+constexpr const char* allowanceSource = "Kalpakjian and Schmid, Manufacturing Engineering and Technology, "
+                                        "6th edition in SI units, p. 418, eq. 16.2";
+constexpr const char* dinSource = "DIN 6935:2011-10";
+
+/// Beyond any sheet; keeps every sum far inside 64 bits.
+constexpr Length longestPart = Length::millimetres(100'000);
+constexpr Angle sameFoldAngle = Angle::degrees(0.05);
+constexpr Length sameRadius = Length::micrometres(5);
+
+bool isHalfTurn(Angle foldAngle)
+{
+    return foldAngle > halfTurn - Angle::degrees(1e-9);
+}
+
+const metal::MeasuredDeduction* findMeasured(const metal::Metal& metal, const metal::Sheet& sheet,
+                                             Angle foldAngle, Length insideRadius)
+{
+    for (const metal::MeasuredDeduction& measured : metal.measuredDeductions)
+        if (measured.gauge == sheet.gauge && magnitude(measured.foldAngle - foldAngle) <= sameFoldAngle &&
+            magnitude(measured.insideRadius - insideRadius) <= sameRadius)
+            return &measured;
+    return nullptr;
+}
+
+/// Too small for the fractions of a tape: written to four decimals of an inch and in millimetres.
+std::string fine(Length value)
+{
+    return writeThickness(value, {LengthUnit::Inches}) + " (" +
+           writeThickness(value, {LengthUnit::Millimetres}) + ")";
+}
+
+/// Legs and hems in the order they lie on the flat, with the bend line after each but the last.
+struct Part {
+    std::string name;
+    Length length;
+};
+struct Unfolded {
+    std::vector<Part> parts;
+    std::vector<BendLine> lines;
+};
+
+Unfolded unfold(const Profile& profile)
+{
+    const auto towards = [](Side side) { return side == Side::Left ? halfTurn : -halfTurn; };
+    Unfolded flat;
+    if (profile.startHem) {
+        flat.parts.push_back({"start hem", profile.startHem->flat});
+        flat.lines.push_back({Length(), towards(profile.startHem->side), profile.startHem->insideRadius,
+                              Length(), BendLine::Kind::StartHem, 0});
+    }
+    for (std::size_t leg = 0; leg < profile.legs.size(); ++leg) {
+        flat.parts.push_back({profile.legs[leg].name, profile.legs[leg].length});
+        if (leg < profile.bends.size())
+            flat.lines.push_back({Length(), profile.bends[leg].turn, profile.bends[leg].insideRadius,
+                                  Length(), BendLine::Kind::Bend, leg});
+    }
+    if (profile.endHem) {
+        flat.lines.push_back({Length(), towards(profile.endHem->side), profile.endHem->insideRadius, Length(),
+                              BendLine::Kind::EndHem, 0});
+        flat.parts.push_back({"end hem", profile.endHem->flat});
+    }
+    return flat;
+}
+
+std::vector<Error> structuralErrors(const Profile& profile, const metal::Sheet& sheet)
+{
+    if (profile.legs.empty())
+        return {{"legs", "none", "at least one leg"}};
+    if (profile.bends.size() + 1 != profile.legs.size())
+        return {{"bends", std::to_string(profile.bends.size()),
+                 std::to_string(profile.legs.size() - 1) + ", one between each two legs"}};
+    std::vector<Error> errors;
+    if (sheet.thickness <= Length() || sheet.thickness > Length::millimetres(100))
+        errors.push_back({"thickness", fine(sheet.thickness), "a thickness over 0 and up to 100 mm"});
+    for (std::size_t bend = 0; bend < profile.bends.size(); ++bend) {
+        const Angle turn = magnitude(profile.bends[bend].turn);
+        if (!(turn < halfTurn)) // also catches a turn that is not a number
+            errors.push_back({"bend after " + profile.legs[bend].name, write(turn), "less than a half turn"});
+    }
+    const Unfolded flat = unfold(profile);
+    for (const BendLine& line : flat.lines)
+        if (line.insideRadius < Length() || line.insideRadius > longestPart)
+            errors.push_back({"inside radius", fine(line.insideRadius), "0 to 100 m"});
+    for (const Part& part : flat.parts)
+        if (part.length <= Length() || part.length > longestPart)
+            errors.push_back({part.name, fine(part.length), "a length over 0 and up to 100 m"});
+    return errors;
+}
+
+/// A part needs some flat between the tangent lines of its bends.
+std::vector<Error> partsWithoutFlat(const Unfolded& flat, Length thickness)
+{
+    std::vector<Error> errors;
+    for (std::size_t part = 0; part < flat.parts.size(); ++part) {
+        Length setbacks;
+        if (part > 0)
+            setbacks += outsideSetback(magnitude(flat.lines[part - 1].turn),
+                                       flat.lines[part - 1].insideRadius, thickness);
+        if (part < flat.lines.size())
+            setbacks +=
+                outsideSetback(magnitude(flat.lines[part].turn), flat.lines[part].insideRadius, thickness);
+        if (flat.parts[part].length <= setbacks)
+            errors.push_back({flat.parts[part].name, fine(flat.parts[part].length),
+                              "more than its bends take up, " + fine(setbacks)});
+    }
+    return errors;
+}
+
+std::string lineName(const BendLine& line)
+{
+    switch (line.kind) {
+    case BendLine::Kind::StartHem:
+        return "start hem edge";
+    case BendLine::Kind::EndHem:
+        return "end hem edge";
+    case BendLine::Kind::Bend:
+        break;
+    }
+    return "bend " + std::to_string(line.bend + 1);
+}
+
+Derivation explainK(const metal::Metal& metal, Length insideRadius, Length thickness)
+{
+    const double k = neutralAxisK(metal, insideRadius, thickness);
+    if (metal.neutralAxis == metal::NeutralAxisRule::Din6935)
+        return {{"K {k} = half of k = 0.65 + 0.5 log10(inside radius / thickness), from 0 to 1", {{"k", k}}},
+                dinSource,
+                {}};
+    return {{"K {k} is the value kept with the metal {metal}", {{"k", k}, {"metal", metal.name}}}, "", {}};
+}
+
+Derivation explainDeduction(const BendLine& line, const metal::Metal& metal, const metal::Sheet& sheet)
+{
+    const Angle fold = magnitude(line.turn);
+    if (findMeasured(metal, sheet, fold, line.insideRadius) != nullptr)
+        return {{"{line}, {angle}: deduction {deduction}, measured in the shop for {gauge}",
+                 {{"line", lineName(line)},
+                  {"angle", fold},
+                  {"deduction", fine(line.deduction)},
+                  {"gauge", sheet.gauge}}},
+                "the shop's own table",
+                {}};
+    const Length setback = outsideSetback(fold, line.insideRadius, sheet.thickness);
+    const double k = neutralAxisK(metal, line.insideRadius, sheet.thickness);
+    const Length allowance = bendAllowance(fold, line.insideRadius, sheet.thickness, k);
+    const Derivation because{
+        {"bend allowance {allowance} = {angle} in radians × (inside radius {radius} + K × thickness "
+         "{thickness})",
+         {{"allowance", fine(allowance)},
+          {"angle", fold},
+          {"radius", fine(line.insideRadius)},
+          {"thickness", fine(sheet.thickness)}}},
+        allowanceSource,
+        {explainK(metal, line.insideRadius, sheet.thickness)}};
+    const char* formula = isHalfTurn(fold) ? "inside radius + thickness"
+                                           : "tan(half the fold angle) × (inside radius + thickness)";
+    return {{"{line}, {angle}: deduction {deduction} = 2 × outside setback − bend allowance",
+             {{"line", lineName(line)}, {"angle", fold}, {"deduction", fine(line.deduction)}}},
+            "",
+            {{{"outside setback {setback} = " + std::string(formula), {{"setback", fine(setback)}}}, "", {}},
+             because}};
+}
+
+Derivation explainGirth(const Unfolded& flat, Length girth, const metal::Metal& metal,
+                        const metal::Sheet& sheet)
+{
+    Length legs, hems, deductions;
+    for (const Part& part : flat.parts)
+        legs += part.length;
+    const auto startsWith = [&](BendLine::Kind kind) {
+        return std::any_of(flat.lines.begin(), flat.lines.end(),
+                           [kind](const BendLine& line) { return line.kind == kind; });
+    };
+    if (startsWith(BendLine::Kind::StartHem))
+        hems += flat.parts.front().length;
+    if (startsWith(BendLine::Kind::EndHem))
+        hems += flat.parts.back().length;
+    legs -= hems;
+    Derivation girthDerivation;
+    for (const BendLine& line : flat.lines) {
+        deductions += line.deduction;
+        girthDerivation.because.push_back(explainDeduction(line, metal, sheet));
+    }
+    girthDerivation.statement = {
+        "girth {girth} = outside legs {legs} + hems {hems} − bend deductions {deductions}",
+        {{"girth", girth}, {"legs", legs}, {"hems", hems}, {"deductions", fine(deductions)}}};
+    return girthDerivation;
+}
+
+} // namespace
+
+Length ownInsideRadius(const metal::Metal& metal, const metal::Sheet& sheet)
+{
+    return scaled(sheet.thickness, metal.insideRadiusPerThickness);
+}
+
+Length bendAllowance(Angle foldAngle, Length insideRadius, Length thickness, double k)
+{
+    return nearestFromMillimetres(foldAngle.inRadians() *
+                                  (inMillimetres(insideRadius) + k * inMillimetres(thickness)));
+}
+
+Length outsideSetback(Angle foldAngle, Length insideRadius, Length thickness)
+{
+    if (isHalfTurn(foldAngle))
+        return insideRadius + thickness;
+    return nearestFromMillimetres(std::min(
+        std::tan(foldAngle.inRadians() / 2.0) * inMillimetres(insideRadius + thickness), largestMillimetres));
+}
+
+double neutralAxisK(const metal::Metal& metal, Length insideRadius, Length thickness)
+{
+    if (metal.neutralAxis == metal::NeutralAxisRule::ConstantK)
+        return metal.k;
+    if (insideRadius <= Length())
+        return 0.0;
+    const double k = 0.65 + 0.5 * std::log10(inMillimetres(insideRadius) / inMillimetres(thickness));
+    return std::clamp(k, 0.0, 1.0) / 2.0;
+}
+
+Length bendDeduction(const metal::Metal& metal, const metal::Sheet& sheet, Angle foldAngle,
+                     Length insideRadius)
+{
+    if (const metal::MeasuredDeduction* measured = findMeasured(metal, sheet, foldAngle, insideRadius))
+        return measured->deduction;
+    const double k = neutralAxisK(metal, insideRadius, sheet.thickness);
+    return 2 * outsideSetback(foldAngle, insideRadius, sheet.thickness) -
+           bendAllowance(foldAngle, insideRadius, sheet.thickness, k);
+}
+
+Result<FlatPattern> flatPattern(const Profile& profile, const metal::Metal& metal, const metal::Sheet& sheet)
+{
+    if (std::vector<Error> errors = structuralErrors(profile, sheet); !errors.empty())
+        return errors;
+    Unfolded flat = unfold(profile);
+    if (std::vector<Error> errors = partsWithoutFlat(flat, sheet.thickness); !errors.empty())
+        return errors;
+    // Half of a bend's deduction is taken from each of its two parts, so its middle stands at the outside
+    // lengths so far less all deductions so far and half its own.
+    Length reached;
+    for (std::size_t index = 0; index < flat.lines.size(); ++index) {
+        BendLine& line = flat.lines[index];
+        line.deduction = bendDeduction(metal, sheet, magnitude(line.turn), line.insideRadius);
+        reached += flat.parts[index].length;
+        line.position = reached - line.deduction / 2;
+        reached -= line.deduction;
+    }
+    const Length girth = reached + flat.parts.back().length;
+    Derivation derivation = explainGirth(flat, girth, metal, sheet);
+    return FlatPattern{girth, std::move(flat.lines), std::move(derivation)};
+}
+
+} // namespace lapwright::trim
