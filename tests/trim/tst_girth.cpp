@@ -62,7 +62,8 @@ private slots:
         // FAA-H-8083-31, sheet-metal chapter: U-channel 1.00 x 2.00 x 1.00 in mould-line sizes, T 0.040,
         // R 0.16; setback 0.200, flats 0.80 / 1.60 / 0.80. The handbook's empirical allowance
         // (0.01743 R + 0.0078 T) per degree is K = 0.447. From memory: bend allowance 0.27, total developed
-        // width 3.74 (it cuts 0.279 to 0.27 before it adds up; unrounded it is 3.758).
+        // width 3.74 (it cuts 0.279 to 0.27 before it adds up; unrounded it is 3.758, and 3.7588 with pi/180
+        // in full).
         const Length thickness = Length::thousandths(40), radius = Length::thousandths(160);
         QVERIFY(outsideSetback(quarterTurn, radius, thickness) == Length::thousandths(200));
         const double empirical = (0.01743 * 0.16 + 0.0078 * 0.040) * 90.0;
@@ -70,7 +71,7 @@ private slots:
         const auto flat = flatPattern(channel(Length::inches(1), Length::inches(2), radius),
                                       metalWithK(0.447), sheetOf(thickness));
         QVERIFY(flat.ok());
-        QVERIFY(near(inInches(flat->girth), 3.758, 0.0005));
+        QVERIFY(near(inInches(flat->girth), 3.758, 0.001));
         QVERIFY(near(inInches(flat->girth), 3.74, 0.02));
         QVERIFY(near(inInches(flat->lines[1].position - flat->lines[0].position), 1.60 + empirical, 4e-4));
     }
