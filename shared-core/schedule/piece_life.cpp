@@ -42,6 +42,12 @@ Result<PieceCounts> advance(PieceCounts counts, PieceState reached, std::int64_t
 
 } // namespace
 
+std::string_view name(PieceEvent::Kind kind)
+{
+    constexpr std::array<std::string_view, 5> kinds = {"order", "withdraw", "advance", "remake", "scrap"};
+    return kinds[static_cast<std::size_t>(kind)];
+}
+
 std::string_view name(PieceState state)
 {
     return names[static_cast<std::size_t>(state)];
@@ -64,6 +70,11 @@ Result<PieceCounts> after(const PieceCounts& counts, const PieceEvent& event)
     switch (event.kind) {
     case PieceEvent::Kind::Order:
         next.of(PieceState::Ordered) += event.count;
+        return next;
+    case PieceEvent::Kind::Withdraw:
+        if (counts.of(PieceState::Ordered) < event.count)
+            return notThere(counts.of(PieceState::Ordered), PieceState::Ordered, event.count);
+        next.of(PieceState::Ordered) -= event.count;
         return next;
     case PieceEvent::Kind::Advance:
         return advance(counts, event.state, event.count);

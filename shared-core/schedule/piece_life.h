@@ -36,11 +36,14 @@ struct PieceCounts {
 
 /// What happened to `count` pieces of one mark.
 struct PieceEvent {
-    enum class Kind { Order, Advance, Remake, Scrap } kind = Kind::Advance;
-    /// Advance: the state reached. Scrap: the state the pieces stood in.
+    enum class Kind { Order, Withdraw, Advance, Remake, Scrap } kind = Kind::Advance;
+    /// Advance: the state reached. Scrap: the state the pieces stood in. Otherwise not used.
     PieceState state = PieceState::Ordered;
     std::int64_t count = 1;
 };
+
+/// "order", "withdraw", "advance", "remake" or "scrap", as the database keeps it.
+[[nodiscard]] std::string_view name(PieceEvent::Kind kind);
 
 /// The counts after `event`. Error if the pieces are not there: more cut than ordered, more loaded than
 /// bundled… An advance takes from the state just before the one reached (Received, Short, Damaged and Wrong

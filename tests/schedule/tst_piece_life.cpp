@@ -59,6 +59,7 @@ private slots:
                 ++taken;
                 counts = *next;
                 ordered += event.kind == Kind::Order || event.kind == Kind::Remake ? event.count : 0;
+                ordered -= event.kind == Kind::Withdraw ? event.count : 0;
                 QCOMPARE(std::accumulate(counts.in.begin(), counts.in.end(), std::int64_t{0}), ordered);
                 for (const std::int64_t count : counts.in)
                     QVERIFY(count >= 0);

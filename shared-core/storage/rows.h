@@ -1,0 +1,23 @@
+#pragma once
+
+#include "storage/orders.h"
+
+#include <QSqlQuery>
+#include <QString>
+
+#include <string_view>
+
+/// How core values stand in database rows; for the files of this folder only.
+namespace lapwright::storage {
+
+[[nodiscard]] inline QString text(std::string_view value)
+{
+    return QString::fromUtf8(value.data(), static_cast<qsizetype>(value.size()));
+}
+
+/// The columns of table pieces (as p) that pieceAt() reads, in its order.
+[[nodiscard]] QString pieceColumns();
+/// The piece in the current row of `query`, whose column `first` is the first of pieceColumns().
+[[nodiscard]] OrderedPiece pieceAt(const QSqlQuery& query, int first);
+
+} // namespace lapwright::storage
