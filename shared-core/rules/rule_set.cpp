@@ -1,0 +1,140 @@
+#include "rules/rule_set.h"
+
+#include "measure/writing.h"
+
+#include <algorithm>
+
+namespace lapwright::rules {
+namespace {
+
+bool isLess(const Fact& left, const Fact& right)
+{
+    return left < right;
+}
+
+/// Precondition: the fact and the condition's values are of one type.
+bool holds(const Condition& condition, const Fact& fact)
+{
+    using Comparison = Condition::Comparison;
+    const auto equalsFact = [&fact](const Fact& value) { return value == fact; };
+    if (condition.comparison == Comparison::In)
+        return std::any_of(condition.values.begin(), condition.values.end(), equalsFact);
+    const Fact& value = condition.values.front();
+    switch (condition.comparison) {
+    case Comparison::Equal:
+        return fact == value;
+    case Comparison::NotEqual:
+        return !(fact == value);
+    case Comparison::Less:
+        return isLess(fact, value);
+    case Comparison::AtMost:
+        return !isLess(value, fact);
+    case Comparison::Greater:
+        return isLess(value, fact);
+    case Comparison::AtLeast:
+        return !isLess(fact, value);
+    case Comparison::In:
+        break;
+    }
+    return false;
+}
+
+/// The fact the condition is about; null if it was not given, or is of another type than the values.
+const Fact* factOf(const Condition& condition, const Facts& facts)
+{
+    const auto found = facts.find(condition.fact);
+    if (found == facts.end() || condition.values.empty())
+        return nullptr;
+    for (const Fact& value : condition.values)
+        if (value.index() != found->second.index())
+            return nullptr;
+    return &found->second;
+}
+
+bool applies(const Clause& clause, const Facts& facts)
+{
+    for (const Condition& condition : clause.applies) {
+        const Fact* fact = factOf(condition, facts);
+        if (fact == nullptr || !holds(condition, *fact))
+            return false;
+    }
+    return std::all_of(clause.demands.begin(), clause.demands.end(),
+                       [&facts](const Condition& demand) { return factOf(demand, facts) != nullptr; });
+}
+
+Phrase::Value told(const Fact& fact)
+{
+    if (const bool* yes = std::get_if<bool>(&fact))
+        return std::string(*yes ? "yes" : "no");
+    return std::visit(
+        [](const auto& value) -> Phrase::Value {
+            if constexpr (std::is_same_v<std::decay_t<decltype(value)>, bool>)
+                return std::string();
+            else
+                return value;
+        },
+        fact);
+}
+
+/// One value keeps its type, so that it is shown in the reader's units; several become a text.
+Phrase::Value demanded(const Condition& demand)
+{
+    if (demand.values.size() == 1)
+        return told(demand.values.front());
+    std::string list;
+    for (const Fact& value : demand.values)
+        list += (list.empty() ? "" : " or ") + say({"{value}", {{"value", told(value)}}}, Style{});
+    return list;
+}
+
+Phrase phrase(const std::string& text, const Condition& demand, const Facts& facts)
+{
+    Phrase result{text, {}};
+    const auto names = [&text](const std::string& name) {
+        return text.find("{" + name + "}") != std::string::npos;
+    };
+    if (names("demanded"))
+        result.values.emplace_back("demanded", demanded(demand));
+    for (const auto& [name, fact] : facts)
+        if (names(name))
+            result.values.emplace_back(name, told(fact));
+    return result;
+}
+
+std::string codeOf(const RuleSet& rules, const Clause& clause, const Condition& demand)
+{
+    std::string number = clause.number;
+    std::replace(number.begin(), number.end(), ' ', '-');
+    return "rules." + rules.id + "." + number + "." + demand.fact;
+}
+
+Finding unmet(const RuleSet& rules, const Clause& clause, const Condition& demand, const Facts& facts,
+              const std::string& place)
+{
+    Finding finding;
+    finding.weight = clause.weight;
+    finding.code = codeOf(rules, clause, demand);
+    finding.place = place;
+    finding.statement = phrase(clause.statement, demand, facts);
+    const bool both = !clause.remedy.empty() && !rules.caution.empty();
+    finding.remedy = phrase(clause.remedy + (both ? " " : "") + rules.caution, demand, facts);
+    finding.clause = ClauseReference{clause.number, clause.edition, clause.source};
+    return finding;
+}
+
+} // namespace
+
+Findings apply(const RuleSet& rules, const Facts& facts, const std::string& place)
+{
+    Findings findings;
+    for (const Clause& clause : rules.clauses) {
+        if (!applies(clause, facts))
+            continue;
+        for (const Condition& demand : clause.demands)
+            if (!holds(demand, *factOf(demand, facts)))
+                findings.push_back(unmet(rules, clause, demand, facts, place));
+    }
+    return findings;
+}
+
+} // namespace lapwright::rules
