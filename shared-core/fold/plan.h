@@ -1,0 +1,125 @@
+#pragma once
+
+#include "fold/machine.h"
+#include "measure/phrase.h"
+#include "trim/profile.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace lapwright::fold {
+
+/// An end of the blank: where the profile's path starts or ends.
+enum class End { Start, End };
+
+enum class Action {
+    Fold,
+    PreBend, ///< of a hem, to be flattened next
+    Flatten  ///< press the pre-bent hem under the clamp
+};
+enum class Direction { Up, Down };
+
+/// How the sheet is moved between two steps.
+enum class Move {
+    None,
+    TurnOver,        ///< other face up, same end to the gauge
+    Spin,            ///< other end to the gauge, same face up
+    TurnOverAndSpin, ///< both
+};
+
+struct FoldStep {
+    Action action = Action::Fold;
+    std::size_t line = 0; ///< index in FlatPattern::lines
+    End endToGauge = End::Start;
+    trim::Side faceUp = trim::Side::Left;
+    bool colourUp = false;
+    Direction direction = Direction::Up;
+    Move move = Move::None; ///< before this step, from the one before
+    /// From the bend line to the gauge, measured to the edge or formed face that touches it.
+    Length gaugeDistance;
+    /// The same to the machine's display, each rounded from its own exact distance.
+    Length gaugeSetting;
+    Angle foldAngle;  ///< wanted in the finished part, 0 flat … 180 doubled back; 180 for Flatten
+    Angle angleToSet; ///< with springback; what the sheet is swept to. Shown beside foldAngle
+    Length openGap;   ///< Flatten: gap left inside the hem, 0 closed
+    std::vector<Phrase> cautions;
+    bool twoPeople = false;
+    std::int64_t milliseconds = 0; ///< handling and folding time of this step
+
+    friend bool operator==(const FoldStep&, const FoldStep&) = default;
+};
+
+/// One flag per thing that must hold; all are true in a plan that planFold returns.
+struct Feasibility {
+    bool everyBendMade = false;
+    bool withinLength = false;
+    bool withinCapacity = false;
+    bool withinGauge = false;
+    bool withinAngles = false;
+    bool loads = false;         ///< the way into the open clamp, and the clamp's closing
+    bool clearsMachine = false; ///< at rest and swept: bed, clamp, beam
+    bool clearsSheet = false;
+
+    [[nodiscard]] bool all() const
+    {
+        return everyBendMade && withinLength && withinCapacity && withinGauge && withinAngles && loads &&
+               clearsMachine && clearsSheet;
+    }
+    friend bool operator==(const Feasibility&, const Feasibility&) = default;
+};
+
+struct FoldPlan {
+    std::string machine;      ///< id
+    std::size_t beamFace = 0; ///< index in MachineDescription::beamFaces
+    std::vector<FoldStep> steps;
+    std::int64_t milliseconds = 0; ///< sum over the steps: what the search made least
+    double kilograms = 0.0;
+    bool twoPeople = false;
+    std::vector<Phrase> cautions;
+    Feasibility feasibility;
+    std::int64_t statesSeen = 0;
+};
+
+/// What stands in the way of a fold.
+enum class Obstacle {
+    BendingLength,
+    Capacity,
+    Bed,
+    Clamp,
+    ClampOpening,
+    ClampAngle, ///< the nose does not let the sheet go so far
+    Beam,
+    Gauge,
+    Throat,
+    LeastLeg,
+    Sheet, ///< the part already folded
+    Flattening,
+    FoldsOneWayOnly,
+    TooManyBends
+};
+
+/// Name of the part for a person: "folding beam".
+[[nodiscard]] const char* nameOf(Obstacle obstacle);
+
+/// Why there is no plan: `line` cannot be folded after `made`, because of `obstacle`, which is in the way by
+/// `overBy` or `overByAngle`. No sequence gets further than the one given.
+struct Refusal {
+    std::string machine;
+    Obstacle obstacle = Obstacle::Bed;
+    std::optional<std::size_t> line;
+    std::vector<std::size_t> made; ///< lines of the closest sequence, in its order
+    std::optional<Length> overBy;
+    std::optional<Angle> overByAngle;
+    Phrase statement;
+    std::vector<Phrase> suggestions;
+    /// Every sequence was tried, or a demand that holds for every sequence is not met.
+    bool proved = true;
+    std::int64_t statesSeen = 0;
+};
+
+using Outcome = std::variant<FoldPlan, Refusal>;
+
+} // namespace lapwright::fold

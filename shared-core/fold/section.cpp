@@ -1,0 +1,90 @@
+#include "fold/section.h"
+
+#include <numbers>
+
+namespace lapwright::fold {
+
+namespace {
+
+/// Follows the sheet outwards from one bend line.
+class Walk {
+public:
+    Walk(Half& half, double start) : half_(half), at_{start, 0.0} { half_.points.push_back(at_); }
+
+    void straight(double distance) { at_ = at_ + distance * Vector{std::cos(heading_), std::sin(heading_)}; }
+    void bend(const FoldLine& line, double sign)
+    {
+        half_.points.push_back(at_);
+        const double radius = line.middleRadius;
+        const Vector inward{-sign * std::sin(heading_), sign * std::cos(heading_)};
+        const Vector centre = at_ + radius * inward;
+        half_.arcs.push_back({centre, heading_ - sign * std::numbers::pi / 2.0, sign * line.angle, radius});
+        if (line.angle > 1.8) // a chord across a hem's edge would cut its roundness off
+            half_.points.push_back(centre + turned(at_ - centre, sign * line.angle / 2.0));
+        at_ = centre + turned(at_ - centre, sign * line.angle);
+        heading_ += sign * line.angle;
+        half_.points.push_back(at_);
+    }
+    void finish() { half_.points.push_back(at_); }
+
+private:
+    Half& half_;
+    Vector at_;
+    double heading_ = 0.0;
+};
+
+} // namespace
+
+Half halfSection(const Blank& blank, std::size_t line, End towards, Made made, trim::Side up)
+{
+    Half half;
+    half.points.reserve(3 * blank.lines.size() + 2);
+    const FoldLine& from = blank.lines[line];
+    Walk walk(half, from.halfAllowance);
+    const bool forwards = towards == End::End;
+    double reached = from.halfAllowance; // along the flat, from the bend line outwards
+    const std::size_t count = forwards ? blank.lines.size() - 1 - line : line;
+    for (std::size_t step = 1; step <= count; ++step) {
+        const std::size_t index = forwards ? line + step : line - step;
+        if ((made >> index & 1U) == 0U)
+            continue;
+        const FoldLine& next = blank.lines[index];
+        const double distance = std::abs(next.position - from.position);
+        walk.straight(distance - next.halfAllowance - reached);
+        walk.bend(next, next.side == up ? 1.0 : -1.0);
+        reached = distance + next.halfAllowance;
+    }
+    walk.straight((forwards ? blank.girth - from.position : from.position) - reached);
+    walk.finish();
+    return half;
+}
+
+Half behind(Half half)
+{
+    for (Vector& point : half.points)
+        point.x = -point.x;
+    for (Arc& arc : half.arcs) {
+        arc.centre.x = -arc.centre.x;
+        arc.from = std::numbers::pi - arc.from;
+        arc.sweep = -arc.sweep;
+    }
+    return half;
+}
+
+Vector poleOf(const FoldLine& line, double radians)
+{
+    const double angle = std::abs(radians), sign = radians < 0.0 ? -1.0 : 1.0;
+    const Vector flat{line.halfAllowance, 0.0};
+    const Vector folded{-line.halfAllowance + line.middleRadius * std::sin(angle),
+                        sign * line.middleRadius * (1.0 - std::cos(angle))};
+    const Vector between = folded - flat;
+    const Vector across{-between.y, between.x};
+    return 0.5 * (flat + folded) + (0.5 * sign / std::tan(angle / 2.0)) * across;
+}
+
+Direction directionOf(const FoldLine& line, trim::Side up)
+{
+    return line.side == up ? Direction::Up : Direction::Down;
+}
+
+} // namespace lapwright::fold

@@ -1,0 +1,59 @@
+#pragma once
+
+#include "measure/angle.h"
+#include "measure/length.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lapwright::fold {
+
+/// Overbend a shop measured itself: wins over the formula. Never added to it.
+struct MeasuredSpringback {
+    std::string metal; ///< metal id
+    std::string gauge;
+    Angle foldAngle;
+    Angle angleToSet;
+
+    friend bool operator==(const MeasuredSpringback&, const MeasuredSpringback&) = default;
+};
+
+/// Times in milliseconds. Common practice, no source: a shop measures its own.
+struct HandlingTimes {
+    std::int64_t fold = 6'000;
+    std::int64_t flatten = 8'000;
+    std::int64_t gaugeChange = 3'000;
+    std::int64_t angleChange = 1'500;
+    std::int64_t turnOver = 6'000;
+    std::int64_t spin = 7'000;
+    std::int64_t turnOverAndSpin = 9'000;
+    /// Added to every turn and spin, per kilogram and per metre of length.
+    std::int64_t perKilogram = 300;
+    std::int64_t perMetre = 800;
+    std::int64_t secondPerson = 10'000; ///< added to every turn and spin that takes two people
+    std::int64_t beamFaceChange = 300'000;
+};
+
+struct Settings {
+    HandlingTimes times;
+    Angle preBend = Angle::degrees(135.0);
+    Angle leastPreBend = Angle::degrees(115.0);
+    /// Air left between the sheet's face and every part of the machine it does not lie on.
+    Length clearance = Length::micrometres(500);
+    /// How far behind the bend line the edge of a hem stands when it is pressed.
+    Length flattenInset = Length::millimetres(3);
+    double twoPeopleFromKilograms = 20.0;
+    Length twoPeopleFromLength = Length::millimetres(2'450);
+    std::vector<MeasuredSpringback> measuredSpringback;
+    /// Index of the beam face to use; none: the planner chooses, the usual one if it will do.
+    std::optional<std::size_t> beamFace;
+    /// A refusal tries the other faces and hems to see what would help.
+    bool findSuggestions = true;
+};
+
+/// Bend lines the planner takes: above this the tables of the exact search grow too large.
+inline constexpr std::size_t mostBendLines = 16;
+
+} // namespace lapwright::fold
