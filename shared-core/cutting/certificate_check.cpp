@@ -1,0 +1,396 @@
+#include "cutting/certificate_check.h"
+
+#include "measure/rounding.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numeric>
+#include <tuple>
+
+namespace lapwright::cutting {
+
+namespace {
+
+/// Beyond this many units a span is counted in coarser ones: blanks and spans rounded down, which can only
+/// make the bound smaller.
+constexpr std::int64_t mostUnits = 16'384;
+/// Values above this could overflow sums; a certificate that has them proves nothing.
+constexpr std::int64_t mostValue = 1'000'000'000'000;
+
+struct Item {
+    std::int64_t width, along, value, count;
+};
+
+struct Span {
+    std::int64_t width, along;
+};
+
+std::int64_t ceilOf(std::int64_t value, std::int64_t divisor)
+{
+    return value <= 0 ? 0 : (value - 1) / divisor + 1;
+}
+
+bool isCrosswise(const Problem& problem, std::size_t stock)
+{
+    return problem.rules().order == CutOrder::LengthsFirst && problem.stocks()[stock].kind != StockKind::Coil;
+}
+
+Span spanOf(const Problem& problem, std::size_t stock)
+{
+    const std::int64_t kerf = problem.rules().kerf.inNanometres();
+    Span span{problem.usableWidth(stock).inNanometres() + kerf,
+              problem.longestPart(stock).inNanometres() + kerf};
+    if (isCrosswise(problem, stock))
+        std::swap(span.width, span.along);
+    return span;
+}
+
+/// Both ways each blank may lie, kerf added, equal ones merged, by ascending width.
+std::vector<Item> itemsOf(const Problem& problem, const std::vector<std::int64_t>& values, bool crosswise)
+{
+    const ShopRules& rules = problem.rules();
+    std::map<std::tuple<std::int64_t, std::int64_t, std::int64_t>, std::int64_t> merged;
+    for (std::size_t index = 0; index < problem.blanks().size(); ++index) {
+        const Blank& blank = problem.blanks()[index];
+        for (const bool turned : {false, true}) {
+            if (turned && (!blank.mayTurn || blank.girth == blank.length))
+                continue;
+            Length width = blank.girth, along = blank.length;
+            if (turned != crosswise)
+                std::swap(width, along);
+            width = std::max(width, rules.leastStripWidth);
+            if (values[index] > 0)
+                merged[{(width + rules.kerf).inNanometres(), (along + rules.kerf).inNanometres(),
+                        values[index]}] += blank.count;
+        }
+    }
+    std::vector<Item> items;
+    for (const auto& [key, count] : merged)
+        items.push_back({std::get<0>(key), std::get<1>(key), std::get<2>(key), count});
+    return items;
+}
+
+/// best[x] = greatest value of at most `item.count` more of this item within x units.
+void addItem(std::vector<std::int64_t>& best, std::int64_t size, std::int64_t value, std::int64_t count)
+{
+    const auto span = static_cast<std::int64_t>(best.size()) - 1;
+    if (size > span)
+        return;
+    if (size == 0) {
+        for (std::int64_t& entry : best)
+            entry += value * count;
+        return;
+    }
+    const auto at = [&best](std::int64_t x) -> std::int64_t& { return best[static_cast<std::size_t>(x)]; };
+    if (count >= span / size) {
+        for (std::int64_t x = size; x <= span; ++x)
+            at(x) = std::max(at(x), at(x - size) + value);
+        return;
+    }
+    for (std::int64_t part = 1; count > 0; part *= 2) {
+        const std::int64_t bundle = std::min(part, count);
+        for (std::int64_t x = span; x >= bundle * size; --x)
+            at(x) = std::max(at(x), at(x - bundle * size) + bundle * value);
+        count -= bundle;
+    }
+}
+
+std::int64_t unitFor(std::int64_t divisor, std::int64_t span)
+{
+    return std::max({std::int64_t{1}, divisor,
+                     span / mostUnits + 1 > divisor && span / std::max<std::int64_t>(1, divisor) > mostUnits
+                         ? span / mostUnits + 1
+                         : std::int64_t{1}});
+}
+
+/// The greatest value of a strip of each width and length, and of a sheet of strips.
+class StripValues {
+public:
+    StripValues(const std::vector<Item>& items, const Problem& problem, std::int64_t widest,
+                std::int64_t longest)
+        : mostStrips_(problem.rules().mostStrips)
+    {
+        std::int64_t divisorAlong = 0, divisorWidth = 0;
+        for (const Item& item : items) {
+            divisorAlong = std::gcd(divisorAlong, item.along);
+            divisorWidth = std::gcd(divisorWidth, item.width);
+        }
+        unitAlong_ = unitFor(divisorAlong, longest);
+        unitWidth_ = unitFor(divisorWidth, widest);
+        std::vector<std::int64_t> best(static_cast<std::size_t>(longest / unitAlong_) + 1, 0);
+        for (std::size_t at = 0; at < items.size(); ++at) {
+            addItem(best, items[at].along / unitAlong_, items[at].value, items[at].count);
+            if (at + 1 < items.size() && items[at + 1].width == items[at].width)
+                continue;
+            widths_.push_back(items[at].width / unitWidth_);
+            values_.push_back(best);
+            if (problem.rules().patterns == PatternClass::Exact)
+                std::ranges::fill(best, 0);
+        }
+    }
+
+    [[nodiscard]] std::int64_t unitAlong() const { return unitAlong_; }
+
+    /// Greatest value of one sheet of this span; strips as often as one likes.
+    [[nodiscard]] std::int64_t sheet(std::int64_t width, std::int64_t along) const
+    {
+        const auto units = static_cast<std::size_t>(width / unitWidth_);
+        const auto cell = static_cast<std::size_t>(along / unitAlong_);
+        std::vector<std::int64_t> best(units + 1, 0);
+        const bool limited =
+            mostStrips_ && !widths_.empty() &&
+            static_cast<std::int64_t>(units) / std::max<std::int64_t>(1, widths_.front()) > *mostStrips_;
+        const int rounds = limited ? *mostStrips_ : 1;
+        for (int round = 0; round < rounds; ++round) {
+            std::vector<std::int64_t> next = limited ? best : std::vector<std::int64_t>();
+            for (std::size_t at = 0; at < widths_.size(); ++at) {
+                if (!limited) {
+                    addItem(best, widths_[at], values_[at][cell], static_cast<std::int64_t>(units) + 1);
+                    continue;
+                }
+                for (auto x = static_cast<std::size_t>(widths_[at]); x <= units; ++x)
+                    next[x] = std::max(next[x],
+                                       best[x - static_cast<std::size_t>(widths_[at])] + values_[at][cell]);
+            }
+            if (limited)
+                best = std::move(next);
+        }
+        return best.back();
+    }
+
+private:
+    std::optional<int> mostStrips_;
+    std::int64_t unitAlong_ = 1, unitWidth_ = 1;
+    std::vector<std::int64_t> widths_;
+    std::vector<std::vector<std::int64_t>> values_;
+};
+
+struct Worth {
+    std::int64_t perCost = 1;
+    std::vector<std::int64_t> sheets; ///< greatest value of one pattern, for each stock
+};
+
+std::int64_t costOfPart(const Problem& problem, std::size_t stock, std::int64_t partAndKerf)
+{
+    if (countedIn(problem) == Measure::Sheets)
+        return 1;
+    if (problem.stocks()[stock].kind != StockKind::Coil)
+        return problem.cost(stock) * scaleOf(problem);
+    if (countedIn(problem) == Measure::CoilLength)
+        return partAndKerf;
+    // Rounded down: a smaller cost can only make the bound smaller. The value itself rounds up.
+    return static_cast<std::int64_t>(std::floor(
+        static_cast<long double>(problem.cost(stock)) * static_cast<long double>(scaleOf(problem)) *
+        static_cast<long double>(partAndKerf) / 1e9L * (1.0L - 1e-15L)));
+}
+
+void addWorth(const Problem& problem, const std::vector<Item>& items, bool crosswise, Worth& worth)
+{
+    std::int64_t widest = 0, longest = 0;
+    for (std::size_t stock = 0; stock < problem.stocks().size(); ++stock) {
+        if (isCrosswise(problem, stock) == crosswise) {
+            widest = std::max(widest, spanOf(problem, stock).width);
+            longest = std::max(longest, spanOf(problem, stock).along);
+        }
+    }
+    if (longest == 0)
+        return;
+    const StripValues strips(items, problem, widest, longest);
+    std::int64_t shortest = longest;
+    for (const Item& item : items)
+        shortest = std::min(shortest, item.along);
+    for (std::size_t stock = 0; stock < problem.stocks().size(); ++stock) {
+        if (isCrosswise(problem, stock) != crosswise)
+            continue;
+        const Span span = spanOf(problem, stock);
+        const Stock& entry = problem.stocks()[stock];
+        if (entry.kind == StockKind::Coil) {
+            std::int64_t before = 0;
+            for (std::int64_t along = shortest / strips.unitAlong() * strips.unitAlong(); along <= span.along;
+                 along += strips.unitAlong()) {
+                const std::int64_t value = strips.sheet(span.width, along);
+                const std::int64_t cost = costOfPart(problem, stock, along);
+                if (value > before)
+                    worth.perCost = cost > 0 ? std::max(worth.perCost, ceilOf(value, cost)) : mostValue;
+                before = value;
+            }
+            continue;
+        }
+        worth.sheets[stock] = strips.sheet(span.width, span.along);
+        if (entry.kind == StockKind::Sheet && !entry.count)
+            worth.perCost =
+                std::max(worth.perCost, ceilOf(worth.sheets[stock], costOfPart(problem, stock, 0)));
+    }
+}
+
+std::int64_t boundByPatterns(const Problem& problem, const Certificate& certificate)
+{
+    if (certificate.perCost < 1 || certificate.perCost > mostValue)
+        return 0;
+    Worth worth{certificate.perCost, std::vector<std::int64_t>(problem.stocks().size(), 0)};
+    for (const bool crosswise : {false, true})
+        addWorth(problem, itemsOf(problem, certificate.blankValues, crosswise), crosswise, worth);
+    long double total = 0.0L;
+    for (std::size_t index = 0; index < problem.blanks().size(); ++index)
+        total += static_cast<long double>(certificate.blankValues[index]) *
+                 static_cast<long double>(problem.blanks()[index].count);
+    for (std::size_t stock = 0; stock < problem.stocks().size(); ++stock) {
+        const Stock& entry = problem.stocks()[stock];
+        if (entry.kind == StockKind::Coil || (entry.kind == StockKind::Sheet && !entry.count))
+            continue;
+        const long double above =
+            static_cast<long double>(worth.sheets[stock]) -
+            static_cast<long double>(worth.perCost) * static_cast<long double>(costOfPart(problem, stock, 0));
+        total -= std::max(0.0L, above) * static_cast<long double>(entry.count.value_or(1));
+    }
+    // Every term is a whole number far below 2^63 in sensible certificates, where long double is exact.
+    if (total <= 0.0L || total > 9e18L)
+        return 0;
+    return ceilOf(static_cast<std::int64_t>(total), worth.perCost);
+}
+
+std::int64_t boundByStrips(const Problem& problem, const Certificate& certificate)
+{
+    if (problem.stocks().size() != 1 || problem.stocks().front().kind == StockKind::Coil ||
+        problem.rules().patterns != PatternClass::Exact ||
+        std::ranges::any_of(problem.blanks(), [](const Blank& blank) { return blank.mayTurn; }))
+        return 0;
+    const Span span = spanOf(problem, 0);
+    std::map<std::int64_t, std::vector<Item>> byWidth;
+    for (const Item& item : itemsOf(problem, certificate.blankValues, isCrosswise(problem, 0)))
+        byWidth[item.width].push_back(item);
+    std::int64_t divisor = 0;
+    for (const auto& [width, items] : byWidth)
+        divisor = std::gcd(divisor, width);
+    const std::int64_t unit = unitFor(divisor, span.width);
+    std::vector<std::int64_t> sheet(static_cast<std::size_t>(span.width / unit) + 1, 0);
+    std::int64_t total = 0;
+    for (const Certificate::Girth& girth : certificate.girths) {
+        const std::int64_t width = (girth.width + problem.rules().kerf).inNanometres();
+        const auto found = byWidth.find(width);
+        if (found == byWidth.end() || girth.value < 0 || girth.value > mostValue || girth.mostStripValue < 1)
+            return 0;
+        std::int64_t divisorAlong = 0, sum = 0;
+        for (const Item& item : found->second) {
+            divisorAlong = std::gcd(divisorAlong, item.along);
+            sum += item.value * item.count;
+        }
+        const std::int64_t unitAlong = unitFor(divisorAlong, span.along);
+        std::vector<std::int64_t> strip(static_cast<std::size_t>(span.along / unitAlong) + 1, 0);
+        for (const Item& item : found->second)
+            addItem(strip, item.along / unitAlong, item.value, item.count);
+        const std::int64_t strips = ceilOf(sum, std::max(strip.back(), girth.mostStripValue));
+        byWidth.erase(found);
+        total += strips * girth.value;
+        addItem(sheet, width / unit, girth.value, strips);
+    }
+    return ceilOf(total, std::max<std::int64_t>({1, sheet.back(), certificate.perCost}));
+}
+
+/// What the blanks cover, kerfs included, bought where a square metre is cheapest as far as that stock
+/// reaches.
+std::int64_t boundByArea(const Problem& problem)
+{
+    const Length kerf = problem.rules().kerf;
+    long double area = 0.0L;
+    for (const Blank& blank : problem.blanks())
+        area += static_cast<long double>((blank.girth + kerf).inNanometres()) *
+                static_cast<long double>((blank.length + kerf).inNanometres()) *
+                static_cast<long double>(blank.count);
+    struct Offer {
+        long double price, area;
+    };
+    std::vector<Offer> offers;
+    for (std::size_t stock = 0; stock < problem.stocks().size(); ++stock) {
+        const Stock& entry = problem.stocks()[stock];
+        Span span = spanOf(problem, stock);
+        const bool coil = entry.kind == StockKind::Coil;
+        const long double size = static_cast<long double>(span.width) *
+                                 static_cast<long double>(coil ? 1'000'000'000 : span.along);
+        const bool plenty = coil || (entry.kind == StockKind::Sheet && !entry.count);
+        const long double count = plenty ? 1e18L : static_cast<long double>(entry.count.value_or(1));
+        if (size > 0.0L)
+            offers.push_back(
+                {static_cast<long double>(costOfPart(problem, stock, 1'000'000'000)) / size, size * count});
+    }
+    std::ranges::sort(offers, [](const Offer& left, const Offer& right) { return left.price < right.price; });
+    long double cost = 0.0L;
+    for (const Offer& offer : offers) {
+        const long double bought = std::min(area, offer.area);
+        cost += bought * offer.price;
+        area -= bought;
+    }
+    // The share taken off is a thousand times what the rounding of these sums can come to.
+    return std::max<std::int64_t>(0, static_cast<std::int64_t>(std::ceil(cost * (1.0L - 1e-13L) - 1e-9L)));
+}
+
+} // namespace
+
+Measure countedIn(const Problem& problem)
+{
+    if (problem.stocks().size() > 1)
+        return Measure::Cost;
+    return problem.stocks().front().kind == StockKind::Coil ? Measure::CoilLength : Measure::Sheets;
+}
+
+std::int64_t scaleOf(const Problem& problem)
+{
+    const bool coils = std::ranges::any_of(problem.stocks(),
+                                           [](const Stock& stock) { return stock.kind == StockKind::Coil; });
+    return coils && problem.stocks().size() > 1 ? 1'000 : 1;
+}
+
+std::int64_t valueOf(const Problem& problem, const std::vector<Pattern>& patterns)
+{
+    std::int64_t value = 0;
+    for (const Pattern& pattern : patterns) {
+        if (pattern.stock >= problem.stocks().size())
+            continue;
+        const Measure measure = countedIn(problem);
+        const bool coil = problem.stocks()[pattern.stock].kind == StockKind::Coil;
+        const std::int64_t taken = (pattern.length + problem.rules().kerf).inNanometres();
+        std::int64_t each = 1;
+        if (measure == Measure::CoilLength)
+            each = taken;
+        else if (measure == Measure::Cost && !coil)
+            each = problem.cost(pattern.stock) * scaleOf(problem);
+        else if (measure == Measure::Cost) {
+            // cost × scale × metres, rounded up; by long multiplication in thousands so that nothing
+            // overflows.
+            const std::int64_t perMetre = problem.cost(pattern.stock) * scaleOf(problem);
+            std::int64_t rest = 0;
+            each = 0;
+            for (std::int64_t place = 1'000'000'000'000'000; place > 0; place /= 1'000) {
+                rest = rest * 1'000 + perMetre / place % 1'000 * taken;
+                each = each * 1'000 + rest / 1'000'000'000;
+                rest %= 1'000'000'000;
+            }
+            each += rest > 0 ? 1 : 0;
+        }
+        value += each * pattern.count;
+    }
+    return value;
+}
+
+std::int64_t provenBound(const Problem& problem, const Certificate& certificate)
+{
+    const bool wellFormed = (certificate.method == Certificate::Method::Area ||
+                             (certificate.blankValues.size() == problem.blanks().size() &&
+                              std::ranges::all_of(certificate.blankValues, [](std::int64_t value) {
+                                  return value >= 0 && value <= mostValue;
+                              })));
+    if (!wellFormed || certificate.patterns != problem.rules().patterns)
+        return 0;
+    switch (certificate.method) {
+    case Certificate::Method::Area:
+        return boundByArea(problem);
+    case Certificate::Method::Patterns:
+        return boundByPatterns(problem, certificate);
+    case Certificate::Method::StripsThenSheets:
+        return boundByStrips(problem, certificate);
+    }
+    return 0;
+}
+
+} // namespace lapwright::cutting

@@ -1,0 +1,16 @@
+#pragma once
+
+#include "cutting/plan.h"
+
+namespace lapwright::cutting {
+
+/// What the certificate proves, by whole numbers alone; 0 where it proves nothing. No code of the search is
+/// used.
+[[nodiscard]] std::int64_t provenBound(const Problem& problem, const Certificate& certificate);
+
+/// The plan's value counted from its patterns, and in what and at which scale it must be counted.
+[[nodiscard]] std::int64_t valueOf(const Problem& problem, const std::vector<Pattern>& patterns);
+[[nodiscard]] Measure countedIn(const Problem& problem);
+[[nodiscard]] std::int64_t scaleOf(const Problem& problem);
+
+} // namespace lapwright::cutting

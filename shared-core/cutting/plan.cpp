@@ -1,0 +1,19 @@
+#include "cutting/plan.h"
+
+namespace lapwright::cutting {
+
+bool Feasibility::cuttable() const
+{
+    return nothingCutTwice && stockSuffices && stripsFit && crosscutsFit && girthsFit && turnsAllowed &&
+           stripCountKept && stripWidthKept && crosscutLimitKept && remnantsRight && wasteAddsUp &&
+           valueRight && boundCertified;
+}
+
+double Plan::gap() const
+{
+    if (bound <= 0)
+        return value > 0 ? 1.0 : 0.0;
+    return static_cast<double>(value - bound) / static_cast<double>(bound);
+}
+
+} // namespace lapwright::cutting

@@ -1,0 +1,187 @@
+// Guards: every plan for every kind of stock and rule passes the independent checker, the checker sees what
+// is broken, and what cannot be right is named and refused.
+#include "cutting/checker.h"
+#include "cutting/solve.h"
+
+#include <QtTest>
+
+#include <random>
+
+using namespace lapwright;
+using namespace lapwright::cutting;
+
+namespace {
+
+Length inches(std::int64_t count)
+{
+    return Length::inches(count);
+}
+
+Problem randomProblem(std::mt19937& random)
+{
+    const auto upTo = [&random](int most) {
+        return static_cast<std::int64_t>(random() % static_cast<unsigned>(most));
+    };
+    ShopRules rules;
+    rules.order = upTo(2) == 0 ? CutOrder::StripsFirst : CutOrder::LengthsFirst;
+    rules.patterns = upTo(2) == 0 ? PatternClass::Exact : PatternClass::NonExact;
+    rules.kerf = Length::millimetres(upTo(3));
+    if (upTo(3) == 0)
+        rules.edgeTrim = {inches(1), inches(0), inches(1), inches(1)};
+    if (upTo(3) == 0)
+        rules.mostStrips = static_cast<int>(2 + upTo(3));
+    if (upTo(3) == 0)
+        rules.leastStripWidth = inches(3);
+    if (upTo(2) == 0)
+        rules.leastRemnantWidth = rules.leastRemnantLength = inches(4 + upTo(8));
+    ProblemBuilder builder;
+    builder.rules(rules);
+    const std::int64_t stocks = 1 + upTo(4);
+    for (std::int64_t index = 0; index < stocks; ++index) {
+        const std::string key = "S" + std::to_string(index);
+        switch (upTo(3)) {
+        case 0:
+            builder.stock({key, StockKind::Sheet, inches(20 + upTo(30)), inches(40 + upTo(60)),
+                           upTo(2) == 0 ? std::optional<std::int64_t>(1 + upTo(4)) : std::nullopt,
+                           std::nullopt, std::nullopt});
+            break;
+        case 1:
+            builder.stock({key, StockKind::Coil, inches(20 + upTo(30)), inches(100 + upTo(900)),
+                           upTo(2) == 0 ? std::optional<std::int64_t>(1) : std::nullopt, std::nullopt,
+                           upTo(2) == 0 ? std::optional<Length>(inches(80)) : std::nullopt});
+            break;
+        default:
+            builder.stock({key, StockKind::Remnant, inches(10 + upTo(20)), inches(20 + upTo(40)),
+                           std::nullopt, std::nullopt, std::nullopt});
+        }
+    }
+    const std::int64_t blanks = 1 + upTo(12);
+    for (std::int64_t index = 0; index < blanks; ++index)
+        builder.blank({"B" + std::to_string(index), inches(2 + upTo(15)), inches(6 + upTo(40)), 1 + upTo(6),
+                       upTo(4) == 0, static_cast<int>(upTo(2)), static_cast<int>(upTo(3))});
+    if (auto admission = builder.admit(); admission.problem)
+        return *admission.problem;
+    return randomProblem(random);
+}
+
+} // namespace
+
+class CuttingPlanTest : public QObject {
+    Q_OBJECT
+private slots:
+    void everyRandomPlanPassesTheChecker();
+    void theCheckerSeesWhatIsBroken();
+    void badInputIsNamedAndRefused();
+};
+
+void CuttingPlanTest::everyRandomPlanPassesTheChecker()
+{
+    std::mt19937 random(7);
+    constexpr int cases = 1'000;
+    for (int round = 0; round < cases; ++round) {
+        const Problem problem = randomProblem(random);
+        Settings settings;
+        settings.workLimit = 20;
+        const Plan plan = solve(problem, settings);
+        const Verdict verdict = check(problem, plan);
+        std::string faults = "case " + std::to_string(round) + ":";
+        for (const Phrase& fault : verdict.faults)
+            faults += " " + fault.text;
+        QVERIFY2(verdict.feasibility.cuttable(), faults.c_str());
+        QVERIFY(plan.feasibility == verdict.feasibility);
+        if (plan.notCut.empty())
+            QVERIFY(plan.bound <= plan.value);
+        const bool plenty = std::ranges::all_of(problem.stocks(), [](const Stock& stock) {
+            return stock.kind == StockKind::Sheet && !stock.count;
+        });
+        if (plenty)
+            QVERIFY2(verdict.feasibility.all(), faults.c_str());
+    }
+    qInfo("%d random problems", cases);
+}
+
+void CuttingPlanTest::theCheckerSeesWhatIsBroken()
+{
+    ProblemBuilder builder;
+    ShopRules rules;
+    rules.patterns = PatternClass::Exact;
+    rules.leastRemnantWidth = rules.leastRemnantLength = inches(6);
+    builder.rules(rules);
+    builder.stock(
+        {"48x120", StockKind::Sheet, inches(48), inches(120), std::nullopt, std::nullopt, std::nullopt});
+    builder.blank({"A", inches(12), inches(50), 3, false, 0, 0});
+    builder.blank({"B", inches(10), inches(70), 2, false, 0, 0});
+    const auto built = builder.build();
+    QVERIFY(built.ok());
+    const Problem& problem = *built;
+    const Plan good = solve(problem);
+    QVERIFY(good.feasibility.all());
+    QCOMPARE(good.value, 1);
+    QCOMPARE(good.bound, 1);
+
+    Plan plan = good;
+    plan.patterns[0].strips[0].position += inches(1);
+    QVERIFY(!check(problem, plan).feasibility.stripsFit);
+    plan = good;
+    plan.patterns[0].strips[0].crosscuts[0].count += 1;
+    QVERIFY(!check(problem, plan).feasibility.nothingCutTwice);
+    plan = good;
+    plan.patterns[0].strips[0].crosscuts[0].turned = true;
+    QVERIFY(!check(problem, plan).feasibility.turnsAllowed);
+    plan = good;
+    plan.patterns[0].strips.pop_back();
+    QVERIFY(!check(problem, plan).feasibility.allBlanksCut);
+    plan = good;
+    plan.remnants.clear();
+    QVERIFY(!good.remnants.empty() && !check(problem, plan).feasibility.remnantsRight);
+    plan = good;
+    plan.bound = 2;
+    QVERIFY(!check(problem, plan).feasibility.boundCertified);
+    plan = good;
+    plan.waste.scrap += 0.1;
+    QVERIFY(!check(problem, plan).feasibility.wasteAddsUp);
+    plan = good;
+    plan.patterns[0].count = 2;
+    QVERIFY(!check(problem, plan).feasibility.valueRight);
+}
+
+void CuttingPlanTest::badInputIsNamedAndRefused()
+{
+    const Stock sheet{"48x120",     StockKind::Sheet, inches(48),  inches(120),
+                      std::nullopt, std::nullopt,     std::nullopt};
+    ProblemBuilder builder;
+    builder.stock(sheet);
+    builder.blank({"good", inches(12), inches(50), 3, false, 0, 0});
+    builder.blank({"wide", inches(49), inches(50), 1, false, 0, 0});
+    builder.blank({"none", inches(12), inches(50), 0, false, 0, 0});
+    builder.blank({"flat", Length(), inches(50), 1, false, 0, 0});
+    builder.blank({"minus", inches(-3), inches(50), 1, false, 0, 0});
+    builder.blank({"many", inches(12), inches(50), 1'000'000'000, false, 0, 0});
+    builder.blank({"huge", Length::nanometres(INT64_MAX), inches(50), 1, false, 0, 0});
+    const auto built = builder.build();
+    QVERIFY(!built.ok());
+    QCOMPARE(built.errors().size(), 6U);
+    QVERIFY(built.errors()[0].sentence().find("wide") != std::string::npos);
+    const Admission admission = builder.admit();
+    QVERIFY(admission.problem.has_value());
+    QCOMPARE(admission.problem->blanks().size(), 1U);
+    QVERIFY(solve(*admission.problem).feasibility.all());
+
+    QVERIFY(!ProblemBuilder().blank({"good", inches(12), inches(50), 3, false, 0, 0}).build().ok());
+    QVERIFY(!ProblemBuilder().stock(sheet).build().ok());
+    Stock broken = sheet;
+    broken.width = Length();
+    QVERIFY(
+        !ProblemBuilder().stock(broken).blank({"good", inches(12), inches(50), 3, false, 0, 0}).build().ok());
+    ShopRules rules;
+    rules.kerf = inches(-1);
+    QVERIFY(!ProblemBuilder()
+                 .rules(rules)
+                 .stock(sheet)
+                 .blank({"good", inches(12), inches(50), 3, false, 0, 0})
+                 .build()
+                 .ok());
+}
+
+QTEST_APPLESS_MAIN(CuttingPlanTest)
+#include "tst_cutting_plan.moc"
