@@ -50,6 +50,8 @@ struct LegTemplate {
     std::optional<Length> roundUpTo;
     /// Number of the clause that sets `least`, if one does.
     std::string rule;
+    /// Where the value stands, for the derivation and the finding.
+    std::string source;
 };
 
 struct BendTemplate {
@@ -57,13 +59,14 @@ struct BendTemplate {
     Angle least; ///< of the signed turn
     Angle most;
     std::optional<Length> insideRadius; ///< the metal's own if not given
+    std::string source;
 };
 
 struct HemTemplate {
     HemKind kind = HemKind::Closed;
     Length flat;
     Side side = Side::Left;
-    std::optional<Length> insideRadius;
+    std::optional<Length> insideRadius; ///< if not given, 0 for a closed hem, else the metal's own
 };
 
 /// How pieces of this trim follow one another and are fixed.
@@ -93,10 +96,13 @@ struct Template {
     std::optional<HemTemplate> startHem;
     std::optional<HemTemplate> endHem;
     Side colourFace = Side::Left;
-    /// Direction of the first leg and position of the path's start, in the section.
+    /// Direction of the first leg in the section.
     AngleExpression firstDirection;
-    LengthExpression startX;
-    LengthExpression startY;
+    /// Which mould-line point of the path stands at (anchorX, anchorY), from the measured line: 0 the start,
+    /// i the apex after the i-th leg, legs.size() the end.
+    std::size_t anchorPoint = 0;
+    LengthExpression anchorX;
+    LengthExpression anchorY;
     Installation installation;
     /// Left and right pieces differ (their ends do).
     bool handed = false;
@@ -107,6 +113,9 @@ struct Site {
     std::map<std::string, Length> measures;
     std::map<AngleMeasure, Angle> angles;
     std::map<std::string, Length> legs; ///< set by hand
+    /// Of the metal and gauge chosen (ownInsideRadius in girth.h); common trim steel until one is.
+    Length thickness = Length::thousandths(24);
+    Length insideRadius = Length::thousandths(24);
 };
 
 /// A template put on a run: the profile with how each leg and turn came about, or findings that say why not.
@@ -117,8 +126,20 @@ struct Resolution {
     rules::Findings findings;
 };
 
-/// Resolves `trim` with what the run supplies. A missing measure or angle, a leg or turn outside its limits,
-/// and a section that crosses itself are findings; places are the names of legs and measures.
+/// Resolves `trim` with what the run supplies. Findings, by code; places are the names of legs and measures:
+/// blocking: trim.measure.missing, trim.measure.range, trim.angle.missing, trim.angle.range, trim.bend.flat
+/// (a turn under 1°), trim.leg.unfoldable (no flat left between its bends), trim.section.crossing,
+/// trim.template (the template contradicts itself); warning: trim.leg.short, trim.leg.long (limits of the
+/// template, with the clause), trim.measure.unknown, trim.leg.unknown (given, but the trim has none of that
+/// name). There is a profile exactly when nothing blocks.
 [[nodiscard]] Resolution resolve(const Template& trim, const Site& site);
+
+/// trim.run.unsuited (blocks) if `trim` does not suit runs of this kind; nothing otherwise. `place` names the
+/// run.
+[[nodiscard]] std::optional<rules::Finding> suits(const Template& trim, site::RunKind kind,
+                                                  const std::string& place);
+
+/// "eave", "slope change"…: a kind of run in the words of a sentence.
+[[nodiscard]] std::string nameOf(site::RunKind kind);
 
 } // namespace lapwright::trim
