@@ -228,8 +228,9 @@ std::vector<NewRemnant> remnantsOf(const Problem& problem, const Pattern& patter
         if (width < rules.leastRemnantWidth || length < rules.leastRemnantLength || width <= Length() ||
             length <= Length())
             return;
-        std::string label = stock.key + "-" + std::to_string(index + 1);
-        label += strip ? "-" + std::to_string(*strip + 1) : std::string("-R");
+        std::string label = stock.key;
+        label.append("-").append(std::to_string(index + 1));
+        label.append("-").append(strip ? std::to_string(*strip + 1) : std::string("R"));
         remnants.push_back({std::move(label), index, strip, across, along, width, length, pattern.count});
     };
     const Length right = trim.left + problem.usableWidth(pattern.stock), tail = lead + partAlong;

@@ -38,7 +38,7 @@ Problem randomProblem(std::mt19937& random)
     builder.rules(rules);
     const std::int64_t stocks = 1 + upTo(4);
     for (std::int64_t index = 0; index < stocks; ++index) {
-        const std::string key = "S" + std::to_string(index);
+        const std::string key = std::string("S").append(std::to_string(index));
         switch (upTo(3)) {
         case 0:
             builder.stock({key, StockKind::Sheet, inches(20 + upTo(30)), inches(40 + upTo(60)),
@@ -57,7 +57,7 @@ Problem randomProblem(std::mt19937& random)
     }
     const std::int64_t blanks = 1 + upTo(12);
     for (std::int64_t index = 0; index < blanks; ++index)
-        builder.blank({"B" + std::to_string(index), inches(2 + upTo(15)), inches(6 + upTo(40)), 1 + upTo(6),
+        builder.blank({std::string("B").append(std::to_string(index)), inches(2 + upTo(15)), inches(6 + upTo(40)), 1 + upTo(6),
                        upTo(4) == 0, static_cast<int>(upTo(2)), static_cast<int>(upTo(3))});
     if (auto admission = builder.admit(); admission.problem)
         return *admission.problem;

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <memory>
+#include <utility>
+#include <vector>
+
+namespace lapwright::cutting {
+
+/// minimise cost · x, rows · x >= right-hand sides, x >= 0: the only place where the search touches
+/// floating-point linear algebra. One program belongs to one thread.
+class LinearProgram {
+public:
+    explicit LinearProgram(const std::vector<double>& leastOfRows);
+    ~LinearProgram();
+    LinearProgram(const LinearProgram&) = delete;
+    LinearProgram& operator=(const LinearProgram&) = delete;
+    LinearProgram(LinearProgram&&) = delete;
+    LinearProgram& operator=(LinearProgram&&) = delete;
+
+    void addColumn(double cost, const std::vector<std::pair<int, double>>& entries);
+    void setLeast(int row, double least);
+    /// False where no x satisfies the rows.
+    [[nodiscard]] bool solve();
+    [[nodiscard]] double objective() const;
+    [[nodiscard]] std::vector<double> duals() const;  ///< one for each row, never negative
+    [[nodiscard]] std::vector<double> values() const; ///< one for each column, never negative
+
+private:
+    struct Model;
+    std::unique_ptr<Model> model_;
+};
+
+} // namespace lapwright::cutting

@@ -1,0 +1,444 @@
+#include "cutting/one_dimension.h"
+
+#include "cutting/linear_program.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numeric>
+#include <random>
+
+namespace lapwright::cutting {
+
+namespace {
+
+using Pieces = std::vector<std::pair<int, int>>;
+
+/// Worths are scaled to whole numbers by this: seven digits, as the simplex is not trusted beyond.
+constexpr double worthScale = 1e7;
+constexpr double reducedCostTolerance = 1e-7;
+
+std::int64_t ceilOf(std::int64_t value, std::int64_t divisor)
+{
+    return value <= 0 ? 0 : (value - 1) / divisor + 1;
+}
+
+/// Bounded knapsack over all capacities with the choices kept, layered by pieces only where that limit can
+/// bind.
+template <class Value>
+class Knapsack {
+public:
+    explicit Knapsack(const BarProblem& problem) : problem_(problem)
+    {
+        const int smallest = *std::ranges::min_element(problem.sizes);
+        layered_ = problem.mostPieces < problem.capacity / smallest;
+        cells_ = static_cast<std::size_t>(problem.capacity) + 1;
+    }
+
+    void fill(const std::vector<Value>& values)
+    {
+        if (layered_)
+            fillLayers(values);
+        else
+            fillPasses(values);
+    }
+
+    /// Greatest value within `capacity`; with `spare` one piece fewer than allowed.
+    [[nodiscard]] Value best(int capacity, bool spare) const
+    {
+        return layered_ ? layers_[layer(spare)][static_cast<std::size_t>(capacity)]
+                        : best_[static_cast<std::size_t>(capacity)];
+    }
+
+    [[nodiscard]] Pieces pieces(int capacity, bool spare) const
+    {
+        std::map<int, int> counts;
+        if (layered_) {
+            std::size_t level = layer(spare);
+            auto at = static_cast<std::size_t>(capacity);
+            while (level > 0) {
+                const int item = layerChoices_[level][at];
+                if (item >= 0) {
+                    ++counts[item];
+                    at -= static_cast<std::size_t>(problem_.sizes[static_cast<std::size_t>(item)]);
+                }
+                --level;
+            }
+            return {counts.begin(), counts.end()};
+        }
+        auto at = static_cast<std::size_t>(capacity);
+        for (std::size_t pass = passes_.size(); pass-- > 0;) {
+            const Pass& entry = passes_[pass];
+            const auto step = static_cast<std::size_t>(problem_.sizes[static_cast<std::size_t>(entry.item)]) *
+                              static_cast<std::size_t>(entry.bundle);
+            while (at >= step && taken_[pass * cells_ + at]) {
+                counts[entry.item] += entry.bundle;
+                at -= step;
+                if (!entry.repeats)
+                    break;
+            }
+        }
+        return {counts.begin(), counts.end()};
+    }
+
+private:
+    struct Pass {
+        int item, bundle;
+        bool repeats;
+    };
+
+    [[nodiscard]] std::size_t layer(bool spare) const
+    {
+        return static_cast<std::size_t>(problem_.mostPieces) - (spare ? 1 : 0);
+    }
+
+    void fillPasses(const std::vector<Value>& values)
+    {
+        passes_.clear();
+        best_.assign(cells_, Value());
+        for (std::size_t item = 0; item < values.size(); ++item) {
+            if (!(values[item] > Value()))
+                continue;
+            const int size = problem_.sizes[item];
+            const std::int64_t fit = problem_.capacity / size;
+            if (problem_.demands[item] >= fit) {
+                passes_.push_back({static_cast<int>(item), 1, true});
+                continue;
+            }
+            std::int64_t left = problem_.demands[item];
+            for (std::int64_t part = 1; left > 0; part *= 2) {
+                passes_.push_back({static_cast<int>(item), static_cast<int>(std::min(part, left)), false});
+                left -= std::min(part, left);
+            }
+        }
+        taken_.assign(passes_.size() * cells_, 0);
+        for (std::size_t pass = 0; pass < passes_.size(); ++pass) {
+            const Pass& entry = passes_[pass];
+            const auto item = static_cast<std::size_t>(entry.item);
+            const auto step =
+                static_cast<std::size_t>(problem_.sizes[item]) * static_cast<std::size_t>(entry.bundle);
+            const Value value = values[item] * static_cast<Value>(entry.bundle);
+            char* taken = taken_.data() + pass * cells_;
+            const auto look = [&](std::size_t at) {
+                const Value with = best_[at - step] + value;
+                const bool better = with > best_[at];
+                best_[at] = better ? with : best_[at];
+                taken[at] = better ? 1 : 0;
+            };
+            if (entry.repeats)
+                for (std::size_t at = step; at < cells_; ++at)
+                    look(at);
+            else
+                for (std::size_t at = cells_; at-- > step;)
+                    look(at);
+        }
+    }
+
+    void fillLayers(const std::vector<Value>& values)
+    {
+        const auto most = static_cast<std::size_t>(problem_.mostPieces);
+        layers_.assign(most + 1, std::vector<Value>(cells_, Value()));
+        layerChoices_.assign(most + 1, std::vector<int>(cells_, -1));
+        for (std::size_t level = 1; level <= most; ++level) {
+            layers_[level] = layers_[level - 1];
+            for (std::size_t item = 0; item < values.size(); ++item) {
+                if (!(values[item] > Value()))
+                    continue;
+                for (auto at = static_cast<std::size_t>(problem_.sizes[item]); at < cells_; ++at) {
+                    const Value with =
+                        layers_[level - 1][at - static_cast<std::size_t>(problem_.sizes[item])] +
+                        values[item];
+                    if (with > layers_[level][at]) {
+                        layers_[level][at] = with;
+                        layerChoices_[level][at] = static_cast<int>(item);
+                    }
+                }
+            }
+        }
+    }
+
+    const BarProblem& problem_;
+    bool layered_ = false;
+    std::size_t cells_ = 0;
+    std::vector<Value> best_;
+    std::vector<Pass> passes_;
+    std::vector<char> taken_;
+    std::vector<std::vector<Value>> layers_;
+    std::vector<std::vector<int>> layerChoices_;
+};
+
+class Cutter {
+public:
+    Cutter(const BarProblem& problem, std::uint64_t seed)
+        : problem_(problem), knapsack_(problem), random_(static_cast<std::mt19937::result_type>(seed)),
+          program_(std::vector<double>(problem.demands.begin(), problem.demands.end()))
+    {
+        bySize_.resize(problem.sizes.size());
+        std::iota(bySize_.begin(), bySize_.end(), 0);
+        std::ranges::stable_sort(bySize_, [&](int left, int right) { return size(left) > size(right); });
+    }
+
+    BarPlan run(int attempts)
+    {
+        std::vector<std::int64_t> residual = problem_.demands;
+        plan_.patterns = firstFit(residual);
+        plan_.bars = bars(plan_.patterns);
+        plan_.worth.assign(problem_.sizes.begin(), problem_.sizes.end());
+        plan_.mostValue = problem_.capacity;
+        std::int64_t total = 0;
+        for (std::size_t item = 0; item < problem_.sizes.size(); ++item)
+            total += problem_.demands[item] * problem_.sizes[item];
+        plan_.bound = ceilOf(total, plan_.mostValue);
+        if (plan_.bound < plan_.bars) {
+            for (const BarPattern& pattern : plan_.patterns)
+                addColumn(pattern.pieces);
+            generate(0, 1'000);
+            for (int attempt = 0; attempt < attempts && plan_.bound < plan_.bars; ++attempt)
+                dive(attempt);
+        }
+        return std::move(plan_);
+    }
+
+private:
+    [[nodiscard]] int size(int item) const { return problem_.sizes[static_cast<std::size_t>(item)]; }
+
+    static std::int64_t bars(const std::vector<BarPattern>& patterns)
+    {
+        std::int64_t sum = 0;
+        for (const BarPattern& pattern : patterns)
+            sum += pattern.count;
+        return sum;
+    }
+
+    /// First fit decreasing, bar by bar, equal bars at once. Empties the residual.
+    std::vector<BarPattern> firstFit(std::vector<std::int64_t>& residual) const
+    {
+        std::vector<BarPattern> patterns;
+        for (;;) {
+            BarPattern pattern;
+            int left = problem_.capacity, room = problem_.mostPieces;
+            for (const int item : bySize_) {
+                const std::int64_t wanted = residual[static_cast<std::size_t>(item)];
+                const int count =
+                    static_cast<int>(std::min<std::int64_t>({wanted, left / size(item), std::int64_t{room}}));
+                if (count == 0)
+                    continue;
+                pattern.pieces.emplace_back(item, count);
+                left -= count * size(item);
+                room -= count;
+            }
+            if (pattern.pieces.empty())
+                return patterns;
+            pattern.count = repeats(pattern.pieces, residual);
+            take(pattern, residual);
+            patterns.push_back(std::move(pattern));
+        }
+    }
+
+    static std::int64_t repeats(const Pieces& pieces, const std::vector<std::int64_t>& residual)
+    {
+        std::int64_t times = std::numeric_limits<std::int64_t>::max();
+        for (const auto& [item, count] : pieces)
+            times = std::min(times, residual[static_cast<std::size_t>(item)] / count);
+        return times;
+    }
+
+    static void take(const BarPattern& pattern, std::vector<std::int64_t>& residual)
+    {
+        for (const auto& [item, count] : pattern.pieces)
+            residual[static_cast<std::size_t>(item)] -= count * pattern.count;
+    }
+
+    void addColumn(const Pieces& pieces)
+    {
+        if (!known_.emplace(pieces, static_cast<int>(columns_.size())).second)
+            return;
+        columns_.push_back(pieces);
+        std::vector<std::pair<int, double>> entries(pieces.begin(), pieces.end());
+        program_.addColumn(1.0, entries);
+    }
+
+    /// Solves the relaxation for the program's present demands; at the root it also certifies a bound. `used`
+    /// bars are fixed already. False where the program failed.
+    bool generate(std::int64_t used, int rounds)
+    {
+        for (int round = 0; round < rounds; ++round) {
+            if (!program_.solve())
+                return false;
+            const std::vector<double> duals = program_.duals();
+            knapsack_.fill(duals);
+            plan_.work += static_cast<std::int64_t>(duals.size()) * problem_.capacity / 100'000 + 1;
+            if (used == 0 && (round % 8 == 7 || knapsack_.best(problem_.capacity, false) < 1.0 + 1e-3))
+                certify(duals);
+            if (used == 0 && (plan_.bound >= plan_.bars || plan_.bound >= static_cast<std::int64_t>(std::ceil(
+                                                                              program_.objective() - 1e-6))))
+                return true;
+            if (!price(duals))
+                return true;
+        }
+        return true;
+    }
+
+    /// The best bar, and for each item the best bar that holds it: the most attractive of them join.
+    bool price(const std::vector<double>& duals)
+    {
+        if (knapsack_.best(problem_.capacity, false) <= 1.0 + reducedCostTolerance)
+            return false;
+        const std::size_t before = columns_.size();
+        addColumn(knapsack_.pieces(problem_.capacity, false));
+        std::vector<std::pair<double, int>> offers;
+        for (const int item : bySize_) {
+            const double value =
+                duals[static_cast<std::size_t>(item)] + knapsack_.best(problem_.capacity - size(item), true);
+            if (value > 1.0 + reducedCostTolerance)
+                offers.emplace_back(-value, item);
+        }
+        std::ranges::sort(offers);
+        const std::size_t most = std::max<std::size_t>(10, problem_.sizes.size() / 4);
+        for (std::size_t index = 0; index < std::min(most, offers.size()); ++index) {
+            const int item = offers[index].second;
+            Pieces pieces = knapsack_.pieces(problem_.capacity - size(item), true);
+            const auto at =
+                std::ranges::find_if(pieces, [item](const auto& entry) { return entry.first >= item; });
+            if (at != pieces.end() && at->first == item) {
+                if (++at->second > problem_.demands[static_cast<std::size_t>(item)])
+                    continue;
+            } else {
+                pieces.insert(at, {item, 1});
+            }
+            addColumn(pieces);
+        }
+        return columns_.size() > before;
+    }
+
+    void certify(const std::vector<double>& duals)
+    {
+        std::vector<std::int64_t> worth;
+        std::int64_t total = 0;
+        for (std::size_t item = 0; item < duals.size(); ++item) {
+            worth.push_back(static_cast<std::int64_t>(std::floor(duals[item] * worthScale)));
+            total += worth.back() * problem_.demands[item];
+        }
+        Knapsack<std::int64_t> exact(problem_);
+        exact.fill(worth);
+        const std::int64_t most = std::max<std::int64_t>(1, exact.best(problem_.capacity, false));
+        if (ceilOf(total, most) > plan_.bound) {
+            plan_.bound = ceilOf(total, most);
+            plan_.worth = std::move(worth);
+            plan_.mostValue = most;
+        }
+    }
+
+    void setDemands(const std::vector<std::int64_t>& residual)
+    {
+        for (std::size_t item = 0; item < residual.size(); ++item)
+            program_.setLeast(static_cast<int>(item), static_cast<double>(residual[item]));
+    }
+
+    /// Pieces of a column that are still wanted, topped up first fit: never more than the residual.
+    [[nodiscard]] Pieces clipped(const Pieces& column, const std::vector<std::int64_t>& residual) const
+    {
+        std::map<int, int> counts;
+        int left = problem_.capacity, room = problem_.mostPieces;
+        const auto put = [&](int item, std::int64_t most) {
+            const std::int64_t wanted = residual[static_cast<std::size_t>(item)] - counts[item];
+            const int count =
+                static_cast<int>(std::min<std::int64_t>({most, wanted, left / size(item), room}));
+            counts[item] += count;
+            left -= count * size(item);
+            room -= count;
+        };
+        for (const auto& [item, count] : column)
+            put(item, count);
+        for (const int item : bySize_)
+            if (left >= size(item))
+                put(item, problem_.mostPieces);
+        Pieces pieces;
+        for (const auto& [item, count] : counts)
+            if (count > 0)
+                pieces.emplace_back(item, count);
+        return pieces;
+    }
+
+    /// Takes whole parts of the relaxation, then its largest fractional bar, and solves again for what is
+    /// left.
+    void dive(int attempt)
+    {
+        std::vector<std::int64_t> residual = problem_.demands;
+        std::vector<BarPattern> chosen;
+        std::int64_t used = 0;
+        std::uniform_real_distribution<double> noise(0.0, attempt == 0 ? 0.0 : 0.3);
+        while (std::ranges::any_of(residual, [](std::int64_t left) { return left > 0; })) {
+            setDemands(residual);
+            if (!generate(std::max<std::int64_t>(used, 1), 30))
+                return;
+            if (used + static_cast<std::int64_t>(std::ceil(program_.objective() - 1e-6)) >= plan_.bars)
+                return;
+            const std::vector<double> values = program_.values();
+            std::size_t largest = 0;
+            double largestPart = -1.0;
+            bool any = false;
+            for (std::size_t column = 0; column < values.size(); ++column) {
+                const auto whole = static_cast<std::int64_t>(std::floor(values[column] + 1e-6));
+                if (whole > 0) {
+                    BarPattern pattern{std::min(whole, repeats(columns_[column], residual)),
+                                       columns_[column]};
+                    if (pattern.count > 0) {
+                        take(pattern, residual);
+                        used += pattern.count;
+                        chosen.push_back(std::move(pattern));
+                        any = true;
+                    }
+                }
+                const double part = values[column] - std::floor(values[column]);
+                if (values[column] > 1e-6 &&
+                    part + noise(random_) * (part > 1e-6 ? 1.0 : 0.0) > largestPart) {
+                    largestPart = part + noise(random_) * (part > 1e-6 ? 1.0 : 0.0);
+                    largest = column;
+                }
+            }
+            if (any && attempt % 2 == 0)
+                continue;
+            BarPattern pattern{1, clipped(columns_[largest], residual)};
+            if (pattern.pieces.empty())
+                continue;
+            take(pattern, residual);
+            ++used;
+            chosen.push_back(std::move(pattern));
+            finish(residual, chosen);
+        }
+        if (bars(chosen) < plan_.bars) {
+            plan_.bars = bars(chosen);
+            plan_.patterns = std::move(chosen);
+        }
+    }
+
+    /// First fit on what is left, kept where it already makes the better plan.
+    void finish(std::vector<std::int64_t> residual, const std::vector<BarPattern>& chosen)
+    {
+        std::vector<BarPattern> rest = firstFit(residual);
+        if (bars(chosen) + bars(rest) >= plan_.bars)
+            return;
+        plan_.patterns = chosen;
+        plan_.patterns.insert(plan_.patterns.end(), rest.begin(), rest.end());
+        plan_.bars = bars(plan_.patterns);
+    }
+
+    const BarProblem& problem_;
+    Knapsack<double> knapsack_;
+    std::mt19937 random_;
+    LinearProgram program_;
+    std::vector<int> bySize_;
+    std::vector<Pieces> columns_;
+    std::map<Pieces, int> known_;
+    BarPlan plan_;
+};
+
+} // namespace
+
+BarPlan cutBars(const BarProblem& problem, int attempts, std::uint64_t seed)
+{
+    return Cutter(problem, seed).run(attempts);
+}
+
+} // namespace lapwright::cutting

@@ -1,0 +1,103 @@
+// Guards nothing by itself: prints how near the plans are to their bounds and how long they take, for the
+// trim batches of LAPWRIGHT_BENCHMARK_DATA. Every plan is checked; a broken one ends the program with 1.
+#include "cutting/checker.h"
+#include "cutting/solve.h"
+
+#include <chrono>
+#include <cstdio>
+#include <cstdlib>
+#include <ctime>
+#include <fstream>
+#include <string>
+
+using namespace lapwright;
+using namespace lapwright::cutting;
+
+namespace {
+
+Length eighths(std::int64_t count)
+{
+    return Length::sixtyFourths(8 * count);
+}
+
+std::optional<Problem> trimBatch(const std::string& file, PatternClass patterns, StockKind kind)
+{
+    std::ifstream in(file);
+    std::int64_t width = 0, length = 0, types = 0;
+    if (!(in >> width >> length >> types))
+        return std::nullopt;
+    ProblemBuilder builder;
+    ShopRules rules;
+    rules.patterns = patterns;
+    builder.rules(rules);
+    std::optional<Length> crosscut;
+    if (kind == StockKind::Coil)
+        crosscut = eighths(length);
+    builder.stock({"stock", kind, eighths(width),
+                   kind == StockKind::Coil ? Length::millimetres(1'000'000) : eighths(length), std::nullopt,
+                   std::nullopt, crosscut});
+    for (std::int64_t type = 0; type < types; ++type) {
+        std::int64_t girth = 0, along = 0, count = 0;
+        in >> girth >> along >> count;
+        builder.blank({std::to_string(type), eighths(girth), eighths(along), count, false, 0, 0});
+    }
+    auto built = builder.build();
+    return built.ok() ? std::optional<Problem>(*built) : std::nullopt;
+}
+
+bool measure(const Problem& problem, const std::string& name)
+{
+    const auto start = std::chrono::steady_clock::now();
+    const std::clock_t processor = std::clock();
+    Settings settings;
+    settings.threads = 2;
+    settings.timeLimit = std::chrono::seconds(20);
+    Control control;
+    double first = -1.0;
+    const auto seconds = [start] {
+        return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    };
+    control.clock = [] {
+        return std::chrono::duration_cast<std::chrono::microseconds>(
+            std::chrono::steady_clock::now().time_since_epoch());
+    };
+    control.progress = [&](const Progress&) {
+        first = first < 0.0 ? seconds() : first;
+        return true;
+    };
+    const Plan plan = solve(problem, settings, control);
+    const Verdict verdict = check(problem, plan);
+    std::printf(
+        "%-18s value %14lld bound %14lld over %.4f%% first %.3f s all %.3f s (processor %.3f s) setups %lld\n",
+        name.c_str(), static_cast<long long>(plan.value), static_cast<long long>(verdict.bound),
+        100.0 * plan.gap(), first, seconds(),
+        static_cast<double>(std::clock() - processor) / static_cast<double>(CLOCKS_PER_SEC),
+        static_cast<long long>(plan.setups));
+    return verdict.feasibility.all();
+}
+
+} // namespace
+
+int main()
+{
+    const char* given = std::getenv("LAPWRIGHT_BENCHMARK_DATA");
+    const std::string folder =
+        std::string(given != nullptr ? given : LAPWRIGHT_SOURCE_DIR "/../shared/data/cutting") +
+        "/trim-batches/";
+    bool sound = true, any = false;
+    for (const int pieces : {50, 200, 1'000, 5'000, 20'000, 100'000}) {
+        const std::string file = folder + "trim_" + std::to_string(pieces) + ".in";
+        for (const auto& [name, patterns, kind] :
+             {std::tuple{"2e ", PatternClass::Exact, StockKind::Sheet},
+              std::tuple{"2n ", PatternClass::NonExact, StockKind::Sheet},
+              std::tuple{"coil ", PatternClass::NonExact, StockKind::Coil}}) {
+            if (const auto problem = trimBatch(file, patterns, kind)) {
+                any = true;
+                sound = measure(*problem, name + std::to_string(pieces)) && sound;
+            }
+        }
+    }
+    if (!any)
+        std::printf("skipped: no trim batches in %s\n", folder.c_str());
+    return sound ? 0 : 1;
+}
