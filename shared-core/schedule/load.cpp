@@ -1,0 +1,74 @@
+#include "schedule/load.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+namespace lapwright::schedule {
+
+namespace {
+
+using Key = std::tuple<std::string, site::Material, std::string>;
+
+class Bundler {
+public:
+    explicit Bundler(const BundleLimits& limits) : limits_(limits) {}
+
+    void add(const ReadyPiece& ready)
+    {
+        std::int64_t left = ready.piece.count;
+        while (left > 0) {
+            Bundle& bundle = open(ready);
+            const double room = limits_.mostKilograms - bundle.kilograms;
+            const auto fits =
+                ready.kilogramsEach > 0.0 ? static_cast<std::int64_t>(room / ready.kilogramsEach) : left;
+            const bool empty = bundle.pieces.empty();
+            const std::int64_t taken = std::min(left, std::max<std::int64_t>(fits, empty ? 1 : 0));
+            if (taken == 0) {
+                current_.erase(keyOf(ready));
+                continue;
+            }
+            LoadedPiece piece = ready.piece;
+            piece.count = taken;
+            bundle.pieces.push_back(piece);
+            bundle.kilograms += static_cast<double>(taken) * ready.kilogramsEach;
+            bundle.twoPeople = bundle.twoPeople || bundle.kilograms > limits_.onePersonKilograms ||
+                               piece.length > limits_.onePersonLength;
+            left -= taken;
+        }
+    }
+    std::vector<Bundle> take() { return std::move(bundles_); }
+
+private:
+    static Key keyOf(const ReadyPiece& ready) { return {ready.order, ready.material, ready.piece.profile}; }
+
+    Bundle& open(const ReadyPiece& ready)
+    {
+        const auto [at, added] = current_.try_emplace(keyOf(ready), bundles_.size());
+        if (added)
+            bundles_.push_back({"B" + std::to_string(bundles_.size() + 1),
+                                ready.order,
+                                ready.job,
+                                ready.material,
+                                {},
+                                0.0,
+                                false});
+        return bundles_[at->second];
+    }
+
+    BundleLimits limits_;
+    std::map<Key, std::size_t> current_;
+    std::vector<Bundle> bundles_;
+};
+
+} // namespace
+
+std::vector<Bundle> bundle(const std::vector<ReadyPiece>& ready, const BundleLimits& limits)
+{
+    Bundler bundler(limits);
+    for (const ReadyPiece& piece : ready)
+        bundler.add(piece);
+    return bundler.take();
+}
+
+} // namespace lapwright::schedule
