@@ -22,8 +22,9 @@ public:
             const double room = limits_.mostKilograms - bundle.kilograms;
             const auto fits =
                 ready.kilogramsEach > 0.0 ? static_cast<std::int64_t>(room / ready.kilogramsEach) : left;
-            const bool empty = bundle.pieces.empty();
-            const std::int64_t taken = std::min(left, std::max<std::int64_t>(fits, empty ? 1 : 0));
+            const std::int64_t taken = bundle.pieces.empty() ? std::clamp<std::int64_t>(fits, 1, left)
+                                       : room > 0.0          ? std::min(left, fits)
+                                                             : 0;
             if (taken == 0) {
                 current_.erase(keyOf(ready));
                 continue;
