@@ -51,6 +51,51 @@ std::string write(Length value, const Style& style)
            inchesAndFraction(ticks % perFoot, style.inchDenominator) + "\"";
 }
 
+namespace {
+
+constexpr std::int64_t billion = 1'000'000'000;
+
+/// whole.billionths without closing zeros.
+std::string withBillionths(std::int64_t whole, std::int64_t billionths)
+{
+    std::string decimals = std::to_string(billion + billionths).substr(1);
+    decimals.erase(decimals.find_last_not_of('0') + 1);
+    return std::to_string(whole) + (decimals.empty() ? "" : "." + decimals);
+}
+
+/// Inches below one foot or all of them, as a fraction where that is exact. Precondition: value >= 0.
+std::string exactInches(Length value)
+{
+    constexpr Length inch = Length::inches(1), tick = Length::sixtyFourths(1);
+    if (value % tick == Length())
+        return inchesAndFraction(value / tick, 64);
+    // The fewest decimals whose reading rounds back to this nanometre.
+    const std::int64_t over = (value % inch).inNanometres(), size = inch.inNanometres();
+    for (std::int64_t step = billion / 10; step > 1; step /= 10) {
+        const std::int64_t billionths = (over * (billion / step) + size / 2) / size * step;
+        if (billionths < billion && (billionths * size + billion / 2) / billion == over)
+            return withBillionths(value / inch, billionths);
+    }
+    return withBillionths(value / inch, (over * billion + size / 2) / size);
+}
+
+} // namespace
+
+std::string writeExact(Length value, LengthUnit unit)
+{
+    const std::string sign = value < Length() ? "-" : "";
+    const Length size = magnitude(value);
+    if (unit == LengthUnit::Millimetres) {
+        constexpr std::int64_t millimetre = 1'000'000;
+        const std::int64_t nanometres = size.inNanometres();
+        return sign + withBillionths(nanometres / millimetre, nanometres % millimetre * 1'000) + " mm";
+    }
+    constexpr Length foot = Length::feet(1);
+    if (unit == LengthUnit::Inches || size < foot)
+        return sign + exactInches(size) + "\"";
+    return sign + std::to_string(size / foot) + "' " + exactInches(size % foot) + "\"";
+}
+
 std::string writeThickness(Length value, const Style& style)
 {
     if (style.unit == LengthUnit::Millimetres)

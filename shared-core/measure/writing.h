@@ -20,6 +20,10 @@ struct Style {
 
 /// 12' 6 3/8", 6 3/8", 3820 mm. Rounded to the style's smallest step, nearest.
 [[nodiscard]] std::string write(Length value, const Style& style);
+/// Exactly, so that readLength gives back the same value: 12' 6 3/8" where it is a whole number of 64ths,
+/// otherwise decimals of an inch (6.3701"), or millimetres with up to six decimals. A length in inches
+/// without an end needs at most nine decimals to round back to its nanometre.
+[[nodiscard]] std::string writeExact(Length value, LengthUnit unit);
 /// Sheet thickness: 0.0276" or 0.70 mm.
 [[nodiscard]] std::string writeThickness(Length value, const Style& style);
 /// 26.57°, at most two decimals, none where they are zero.
