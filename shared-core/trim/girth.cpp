@@ -1,7 +1,7 @@
 #include "trim/girth.h"
 
 #include "measure/rounding.h"
-#include "measure/writing.h"
+#include "trim/unfolded.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,8 +14,6 @@ constexpr const char* allowanceSource = "Kalpakjian and Schmid, Manufacturing En
                                         "6th edition in SI units, p. 418, eq. 16.2";
 constexpr const char* dinSource = "DIN 6935:2011-10";
 
-/// Beyond any sheet; keeps every sum far inside 64 bits.
-constexpr Length longestPart = Length::millimetres(100'000);
 constexpr Angle sameFoldAngle = Angle::degrees(0.05);
 constexpr Length sameRadius = Length::micrometres(5);
 
@@ -32,90 +30,6 @@ const metal::MeasuredDeduction* findMeasured(const metal::Metal& metal, const me
             magnitude(measured.insideRadius - insideRadius) <= sameRadius)
             return &measured;
     return nullptr;
-}
-
-/// Too small for the fractions of a tape: written to four decimals of an inch and in millimetres.
-std::string fine(Length value)
-{
-    return writeThickness(value, {LengthUnit::Inches}) + " (" +
-           writeThickness(value, {LengthUnit::Millimetres}) + ")";
-}
-
-/// Legs and hems in the order they lie on the flat, with the bend line after each but the last.
-struct Part {
-    std::string name;
-    Length length;
-};
-struct Unfolded {
-    std::vector<Part> parts;
-    std::vector<BendLine> lines;
-};
-
-Unfolded unfold(const Profile& profile)
-{
-    const auto towards = [](Side side) { return side == Side::Left ? halfTurn : -halfTurn; };
-    Unfolded flat;
-    if (profile.startHem) {
-        flat.parts.push_back({"start hem", profile.startHem->flat});
-        flat.lines.push_back({Length(), towards(profile.startHem->side), profile.startHem->insideRadius,
-                              Length(), BendLine::Kind::StartHem, 0});
-    }
-    for (std::size_t leg = 0; leg < profile.legs.size(); ++leg) {
-        flat.parts.push_back({profile.legs[leg].name, profile.legs[leg].length});
-        if (leg < profile.bends.size())
-            flat.lines.push_back({Length(), profile.bends[leg].turn, profile.bends[leg].insideRadius,
-                                  Length(), BendLine::Kind::Bend, leg});
-    }
-    if (profile.endHem) {
-        flat.lines.push_back({Length(), towards(profile.endHem->side), profile.endHem->insideRadius, Length(),
-                              BendLine::Kind::EndHem, 0});
-        flat.parts.push_back({"end hem", profile.endHem->flat});
-    }
-    return flat;
-}
-
-std::vector<Error> structuralErrors(const Profile& profile, const metal::Sheet& sheet)
-{
-    if (profile.legs.empty())
-        return {{"legs", "none", "at least one leg"}};
-    if (profile.bends.size() + 1 != profile.legs.size())
-        return {{"bends", std::to_string(profile.bends.size()),
-                 std::to_string(profile.legs.size() - 1) + ", one between each two legs"}};
-    std::vector<Error> errors;
-    if (sheet.thickness <= Length() || sheet.thickness > Length::millimetres(100))
-        errors.push_back({"thickness", fine(sheet.thickness), "a thickness over 0 and up to 100 mm"});
-    for (std::size_t bend = 0; bend < profile.bends.size(); ++bend) {
-        const Angle turn = magnitude(profile.bends[bend].turn);
-        if (!(turn < halfTurn)) // also catches a turn that is not a number
-            errors.push_back({"bend after " + profile.legs[bend].name, write(turn), "less than a half turn"});
-    }
-    const Unfolded flat = unfold(profile);
-    for (const BendLine& line : flat.lines)
-        if (line.insideRadius < Length() || line.insideRadius > longestPart)
-            errors.push_back({"inside radius", fine(line.insideRadius), "0 to 100 m"});
-    for (const Part& part : flat.parts)
-        if (part.length <= Length() || part.length > longestPart)
-            errors.push_back({part.name, fine(part.length), "a length over 0 and up to 100 m"});
-    return errors;
-}
-
-/// A part needs some flat between the tangent lines of its bends.
-std::vector<Error> partsWithoutFlat(const Unfolded& flat, Length thickness)
-{
-    std::vector<Error> errors;
-    for (std::size_t part = 0; part < flat.parts.size(); ++part) {
-        Length setbacks;
-        if (part > 0)
-            setbacks += outsideSetback(magnitude(flat.lines[part - 1].turn),
-                                       flat.lines[part - 1].insideRadius, thickness);
-        if (part < flat.lines.size())
-            setbacks +=
-                outsideSetback(magnitude(flat.lines[part].turn), flat.lines[part].insideRadius, thickness);
-        if (flat.parts[part].length <= setbacks)
-            errors.push_back({flat.parts[part].name, fine(flat.parts[part].length),
-                              "more than its bends take up, " + fine(setbacks)});
-    }
-    return errors;
 }
 
 std::string lineName(const BendLine& line)
@@ -148,7 +62,7 @@ Derivation explainDeduction(const BendLine& line, const metal::Metal& metal, con
         return {{"{line}, {angle}: deduction {deduction}, measured in the shop for {gauge}",
                  {{"line", lineName(line)},
                   {"angle", fold},
-                  {"deduction", fine(line.deduction)},
+                  {"deduction", writeFine(line.deduction)},
                   {"gauge", sheet.gauge}}},
                 "the shop's own table",
                 {}};
@@ -158,26 +72,27 @@ Derivation explainDeduction(const BendLine& line, const metal::Metal& metal, con
     const Derivation because{
         {"bend allowance {allowance} = {angle} in radians × (inside radius {radius} + K × thickness "
          "{thickness})",
-         {{"allowance", fine(allowance)},
+         {{"allowance", writeFine(allowance)},
           {"angle", fold},
-          {"radius", fine(line.insideRadius)},
-          {"thickness", fine(sheet.thickness)}}},
+          {"radius", writeFine(line.insideRadius)},
+          {"thickness", writeFine(sheet.thickness)}}},
         allowanceSource,
         {explainK(metal, line.insideRadius, sheet.thickness)}};
     const char* formula = isHalfTurn(fold) ? "inside radius + thickness"
                                            : "tan(half the fold angle) × (inside radius + thickness)";
-    return {{"{line}, {angle}: deduction {deduction} = 2 × outside setback − bend allowance",
-             {{"line", lineName(line)}, {"angle", fold}, {"deduction", fine(line.deduction)}}},
-            "",
-            {{{"outside setback {setback} = " + std::string(formula), {{"setback", fine(setback)}}}, "", {}},
-             because}};
+    return {
+        {"{line}, {angle}: deduction {deduction} = 2 × outside setback − bend allowance",
+         {{"line", lineName(line)}, {"angle", fold}, {"deduction", writeFine(line.deduction)}}},
+        "",
+        {{{"outside setback {setback} = " + std::string(formula), {{"setback", writeFine(setback)}}}, "", {}},
+         because}};
 }
 
 Derivation explainGirth(const Unfolded& flat, Length girth, const metal::Metal& metal,
                         const metal::Sheet& sheet)
 {
     Length legs, hems, deductions;
-    for (const Part& part : flat.parts)
+    for (const UnfoldedPart& part : flat.parts)
         legs += part.length;
     const auto startsWith = [&](BendLine::Kind kind) {
         return std::any_of(flat.lines.begin(), flat.lines.end(),
@@ -195,7 +110,7 @@ Derivation explainGirth(const Unfolded& flat, Length girth, const metal::Metal& 
     }
     girthDerivation.statement = {
         "girth {girth} = outside legs {legs} + hems {hems} − bend deductions {deductions}",
-        {{"girth", girth}, {"legs", legs}, {"hems", hems}, {"deductions", fine(deductions)}}};
+        {{"girth", girth}, {"legs", legs}, {"hems", hems}, {"deductions", writeFine(deductions)}}};
     return girthDerivation;
 }
 
@@ -242,11 +157,10 @@ Length bendDeduction(const metal::Metal& metal, const metal::Sheet& sheet, Angle
 
 Result<FlatPattern> flatPattern(const Profile& profile, const metal::Metal& metal, const metal::Sheet& sheet)
 {
-    if (std::vector<Error> errors = structuralErrors(profile, sheet); !errors.empty())
-        return errors;
-    Unfolded flat = unfold(profile);
-    if (std::vector<Error> errors = partsWithoutFlat(flat, sheet.thickness); !errors.empty())
-        return errors;
+    Result<Unfolded> unfolded = unfold(profile, sheet.thickness);
+    if (!unfolded)
+        return unfolded.errors();
+    Unfolded flat = std::move(unfolded).value();
     // Half of a bend's deduction is taken from each of its two parts, so its middle stands at the outside
     // lengths so far less all deductions so far and half its own.
     Length reached;
