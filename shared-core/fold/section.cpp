@@ -15,17 +15,25 @@ public:
     void bend(const FoldLine& line, double sign)
     {
         half_.points.push_back(at_);
+        half_.isFlat.push_back(true);
         const double radius = line.middleRadius;
         const Vector inward{-sign * std::sin(heading_), sign * std::cos(heading_)};
         const Vector centre = at_ + radius * inward;
         half_.arcs.push_back({centre, heading_ - sign * std::numbers::pi / 2.0, sign * line.angle, radius});
-        if (line.angle > 1.8) // a chord across a hem's edge would cut its roundness off
+        if (line.angle > 1.8) { // a chord across a hem's edge would cut its roundness off
             half_.points.push_back(centre + turned(at_ - centre, sign * line.angle / 2.0));
+            half_.isFlat.push_back(false);
+        }
         at_ = centre + turned(at_ - centre, sign * line.angle);
         heading_ += sign * line.angle;
         half_.points.push_back(at_);
+        half_.isFlat.push_back(false);
     }
-    void finish() { half_.points.push_back(at_); }
+    void finish()
+    {
+        half_.points.push_back(at_);
+        half_.isFlat.push_back(true);
+    }
 
 private:
     Half& half_;

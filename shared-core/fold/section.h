@@ -49,6 +49,7 @@ struct FoldLine {
     double angleToSet = 0.0;            ///< with springback; the pre-bend for a hem edge
     trim::Side side = trim::Side::Left; ///< the face that comes to lie inside the bend
     bool hem = false;
+    End flap = End::Start; ///< of a hem: the end it folds
 };
 
 /// Which lines are made: bit i is line i.
@@ -76,6 +77,8 @@ struct Arc {
 struct Half {
     std::vector<Vector> points;
     std::vector<Arc> arcs;
+    /// Whether points[i] to points[i + 1] is a flat part, not the chord of an arc.
+    std::vector<bool> isFlat;
 };
 
 /// The part of the blank from line `line` towards `towards`, lines in `made` folded, others flat, laid along

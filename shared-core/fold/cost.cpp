@@ -1,0 +1,59 @@
+#include "fold/cost.h"
+
+#include "measure/rounding.h"
+
+#include <cmath>
+
+namespace lapwright::fold {
+
+Move moveBetween(Placement from, Placement to)
+{
+    const bool spun = from.endToGauge != to.endToGauge, turned = from.up != to.up;
+    if (spun && turned)
+        return Move::TurnOverAndSpin;
+    if (spun)
+        return Move::Spin;
+    return turned ? Move::TurnOver : Move::None;
+}
+
+CostModel::CostModel(const HandlingTimes& times, double kilograms, Length length, bool twoPeople)
+    : times_(times), lift_(std::llround(kilograms * static_cast<double>(times.perKilogram) +
+                                        inMetres(length) * static_cast<double>(times.perMetre)) +
+                           (twoPeople ? times.secondPerson : 0))
+{
+}
+
+std::int64_t CostModel::move(Placement from, Placement to) const
+{
+    switch (moveBetween(from, to)) {
+    case Move::None:
+        return 0;
+    case Move::TurnOver:
+        return times_.turnOver + lift_;
+    case Move::Spin:
+        return times_.spin + lift_;
+    case Move::TurnOverAndSpin:
+        break;
+    }
+    return times_.turnOverAndSpin + lift_;
+}
+
+std::int64_t CostModel::leastStep(bool hem) const
+{
+    return times_.fold + (hem ? times_.gaugeChange + times_.flatten : 0);
+}
+
+std::int64_t CostModel::step(const std::optional<AtMachine>& before, const AtMachine& next, bool hem,
+                             Length settingToFold) const
+{
+    std::int64_t sum = leastStep(hem);
+    if (before)
+        sum += move(before->placement, next.placement);
+    if (!before || before->gaugeSetting != settingToFold)
+        sum += times_.gaugeChange;
+    if (!before || std::abs(before->angleToSet - next.angleToSet) > 1e-6)
+        sum += times_.angleChange;
+    return sum;
+}
+
+} // namespace lapwright::fold

@@ -1,0 +1,89 @@
+#pragma once
+
+#include "fold/contact.h"
+#include "fold/machine.h"
+#include "fold/plan.h"
+#include "fold/section.h"
+#include "fold/settings.h"
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+namespace lapwright::fold {
+
+/// How the blank lies in the machine.
+struct Placement {
+    End endToGauge = End::Start;
+    trim::Side up = trim::Side::Left;
+
+    friend bool operator==(const Placement&, const Placement&) = default;
+};
+
+/// What is in the way of a fold and by how much.
+struct Blocked {
+    Obstacle obstacle = Obstacle::Bed;
+    std::optional<Length> overBy;
+    std::optional<Angle> overByAngle;
+};
+
+/// Whether the machine can make one fold of a blank whose other bends are partly made. Answers are kept: what
+/// stands behind the bend line depends only on the bends made there, and likewise in front.
+class StepChecker {
+public:
+    /// `face` is an index in the machine's beam faces. Precondition: 1 to mostBendLines lines.
+    StepChecker(const Blank& blank, const Machine& machine, std::size_t face, const Settings& settings);
+
+    [[nodiscard]] std::size_t lineCount() const { return blank_.lines.size(); }
+    [[nodiscard]] const Blank& blank() const { return blank_; }
+
+    /// What stops line `line` from being folded next when `made` are made; none if it can be done. A hem is
+    /// pre-bent and flattened in one go.
+    [[nodiscard]] std::optional<Obstacle> obstacle(Made made, std::size_t line, Placement placement);
+    /// Whether anything but the bends already made could stop it: direction, angle, hems.
+    [[nodiscard]] bool allowedAtAll(std::size_t line, Placement placement) const
+    {
+        return !byItself(line, placement);
+    }
+    /// obstacle() with the amount. Slow: for the reason of a refusal.
+    [[nodiscard]] Blocked explain(Made made, std::size_t line, Placement placement);
+    /// From the bend line to the gauge, exact on flat parts. Precondition: obstacle() is none.
+    [[nodiscard]] Length gaugeDistance(Made made, std::size_t line, Placement placement);
+
+private:
+    struct HalfAnswer {
+        bool known = false;
+        std::optional<Obstacle> obstacle;
+        double gauge = 0.0;
+        double nearestFormed = 0.0; ///< to the bend line, of what is not the flat next to it
+        double farthest = 0.0;
+    };
+
+    [[nodiscard]] HalfAnswer& front(Made made, std::size_t line, Placement placement);
+    [[nodiscard]] HalfAnswer& rear(Made made, std::size_t line, Placement placement);
+    [[nodiscard]] HalfAnswer judgeFront(const Half& half, std::size_t line, Placement placement) const;
+    [[nodiscard]] HalfAnswer judgeRear(const Half& canonical, std::size_t line, Placement placement) const;
+    [[nodiscard]] std::optional<Obstacle> throughClamp(const std::vector<Vector>& points,
+                                                       const Edges& beam) const;
+    [[nodiscard]] bool sheetInTheWay(Made made, std::size_t line, Placement placement);
+    [[nodiscard]] std::optional<Obstacle> byItself(std::size_t line, Placement placement) const;
+    [[nodiscard]] std::optional<double> gaugeReach(const Half& canonical) const;
+    [[nodiscard]] std::size_t index(Made made, std::size_t line, End towards, trim::Side up) const;
+    [[nodiscard]] const Edges& beam(Direction direction) const;
+    [[nodiscard]] Blocked measure(Obstacle obstacle, Made made, std::size_t line, Placement placement);
+
+    const Blank& blank_;
+    const Machine& machine_;
+    const Settings& settings_;
+    Edges bed_, clamp_, openClamp_, upBeam_, downBeam_;
+    std::vector<std::size_t> firstOf_; ///< where each (line, towards) starts in the tables below
+    std::vector<HalfAnswer> fronts_, rears_;
+    std::vector<std::uint8_t> sheet_; ///< 0 not yet known, 1 free, 2 in the way
+};
+
+[[nodiscard]] inline End otherEnd(End end)
+{
+    return end == End::Start ? End::End : End::Start;
+}
+
+} // namespace lapwright::fold
