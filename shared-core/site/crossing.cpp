@@ -173,11 +173,37 @@ std::vector<Event> eventsOf(const std::vector<Segment>& segments)
     return events;
 }
 
+/// Two neighbours of which one lies on the other: the far end of the shorter is on the longer.
+bool doubledBack(const Segment& one, const Segment& other)
+{
+    const auto same = [](Point left, Point right) { return left.x == right.x && left.y == right.y; };
+    const bool joinedLeft = same(one.left, other.left), joinedRight = same(one.right, other.right);
+    if (!joinedLeft && !joinedRight)
+        return false;
+    if (joinedLeft && joinedRight)
+        return true;
+    const Point oneFar = joinedLeft ? one.right : one.left, otherFar = joinedLeft ? other.right : other.left;
+    const double limit = inMetres(touching);
+    return distanceToSegment(oneFar, other) <= limit || distanceToSegment(otherFar, one) <= limit;
+}
+
+std::optional<SelfCrossing> findDoubledBack(const std::vector<Segment>& segments, bool closed)
+{
+    for (std::size_t index = 0; index + 1 < segments.size(); ++index)
+        if (doubledBack(segments[index], segments[index + 1]))
+            return SelfCrossing{segments[index].run, segments[index + 1].run};
+    if (closed && segments.size() > 2 && doubledBack(segments.back(), segments.front()))
+        return SelfCrossing{segments.front().run, segments.back().run};
+    return std::nullopt;
+}
+
 } // namespace
 
 std::optional<SelfCrossing> findSelfCrossing(const std::vector<PlanVector>& points, bool closed)
 {
     const std::vector<Segment> segments = segmentsOf(points);
+    if (const auto doubled = findDoubledBack(segments, closed))
+        return doubled;
     Sweep sweep(segments, closed);
     for (const Event& event : eventsOf(segments))
         if (event.leaves ? sweep.remove(event.segment) : sweep.add(event.segment))
