@@ -1,0 +1,19 @@
+#pragma once
+
+#include "drawing/display_list.h"
+
+namespace lapwright::drawing {
+
+/// The two colours of a role.
+struct Ink {
+    Colour line;
+    Colour fill;
+};
+
+/// Colours for paper: dark lines on white, and every pair of neighbours differs in grey as well.
+[[nodiscard]] Ink paperInk(Role role);
+
+/// Black or white, whichever stands out more on `ground` (relative luminance as WCAG 2.1 defines it).
+[[nodiscard]] Colour contrasting(Colour ground);
+
+} // namespace lapwright::drawing
