@@ -10,7 +10,7 @@ namespace {
 
 RunEnd plain(PieceEnd::Kind kind, Length allowance)
 {
-    return {{kind, allowance, {}}, allowance, {}};
+    return {{kind, allowance, {}}, allowance, std::nullopt, {}};
 }
 
 rules::Finding noMeasure(const std::string& what)
@@ -19,10 +19,10 @@ rules::Finding noMeasure(const std::string& what)
         rules::Weight::Warns,
         "pieces.end.no_measure",
         {},
-        {"The run ends in a {what}, but the trim gives no measure for one: the end is cut to the measured "
-         "length.",
+        {"the run ends in a {what}, but the trim gives no measure for one: the end is cut to the measured "
+         "length",
          {{"what", what}}},
-        {"Choose another trim or another end.", {}},
+        {"choose another trim or another end", {}},
         std::nullopt};
 }
 
@@ -43,9 +43,9 @@ RunEnd mitred(Length clearance, const std::optional<std::vector<Length>>& reach)
              "pieces.end.no_corner",
              {},
              {"A mitre is asked for where the run meets no other: there is no corner to cut "
-              "it to.",
+              "it to",
               {}},
-             {"Choose another end, or put the runs that meet into one chain.", {}},
+             {"choose another end, or put the runs that meet into one chain", {}},
              std::nullopt});
         return end;
     }

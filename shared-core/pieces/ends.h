@@ -16,6 +16,8 @@ struct RunEnd {
     /// The part of the allowance that counts along the measured line: all of it, but of a mitre only the
     /// clearance.
     Length alongLine;
+    /// How a mitre's cut came about; empty otherwise.
+    std::optional<Derivation> derivation;
     /// Empty places; "pieces.end.no_corner" (blocks), "pieces.end.no_measure" (warns).
     rules::Findings findings;
 };

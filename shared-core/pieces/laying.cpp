@@ -73,14 +73,14 @@ Laying layingOf(const site::Chain& chain, std::size_t run)
     if (!slopes(kind) && !stands(kind))
         return {
             LaidFrom::Start,
-            {{"Laid from the start of the run, taken for the hidden or down-wind end; each piece covers the "
-              "one before.",
+            {{"laid from the start of the run, taken for the hidden or down-wind end; each piece covers the "
+              "one before",
               {}},
              "UFGS 07600 3.1.6.5",
              {}}};
     const LaidFrom from = lowEndIsTheStart(chain, run) ? LaidFrom::Start : LaidFrom::End;
     return {from,
-            {{"Laid from the low end, the {end} of the run, upwards; each piece covers the one below.",
+            {{"laid from the low end, the {end} of the run, upwards; each piece covers the one below",
               {{"end", std::string(from == LaidFrom::Start ? "start" : "end")}}},
              "UFGS 07600 3.1.6.5",
              {}}};

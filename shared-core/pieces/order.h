@@ -49,6 +49,8 @@ struct RunTakeoff {
     std::size_t profile = 0;
     /// Measured length with what the ends add or take away, a mitre to its longest point.
     Length usableLength;
+    /// Longest piece allowed on this run: the least of folding, stock, transport and movement.
+    Length pieceLimit;
     /// Indices in Order::pieces: [first, first + count). None where the run is cut from stock lengths on
     /// site: then its pieces are lines of Order::siteCuts, whose marks begin with `mark`.
     std::size_t firstPiece = 0;

@@ -65,45 +65,45 @@ std::optional<rules::Finding> refuse(const SplitProblem& problem)
 {
     if (problem.length <= Length())
         return refusal("length",
-                       {"No length is left for a piece: the ends take away {missing} more than was measured.",
+                       {"no length is left for a piece: the ends take away {missing} more than was measured",
                         {{"missing", -problem.length}}},
-                       {"Check the measured length and what happens at the ends.", {}});
+                       {"check the measured length and what happens at the ends", {}});
     if (problem.limit <= Length())
         return refusal(
             "limit",
-            {"The longest piece allowed is {limit}: nothing can be made.", {{"limit", problem.limit}}},
-            {"Check the piece limits of the job.", {}});
+            {"the longest piece allowed is {limit}: nothing can be made", {{"limit", problem.limit}}},
+            {"check the piece limits of the job", {}});
     if (problem.length <= problem.limit)
         return std::nullopt;
     if (problem.limit <= problem.lap)
         return refusal("lap",
                        {"{length} needs several pieces, but the longest piece allowed, {limit}, is no longer "
-                        "than its lap of {lap}.",
+                        "than its lap of {lap}",
                         {{"length", problem.length}, {"limit", problem.limit}, {"lap", problem.lap}}},
-                       {"Allow longer pieces or choose a trim with a shorter lap.", {}});
+                       {"allow longer pieces or choose a trim with a shorter lap", {}});
     const std::int64_t count = leastPieceCount(problem);
     if (count > mostPiecesOfRun)
         return refusal("count",
-                       {"{length} would need {count} pieces of {limit}; {most} is the most.",
+                       {"{length} would need {count} pieces of {limit}; {most} is the most",
                         {{"length", problem.length},
                          {"count", count},
                          {"limit", problem.limit},
                          {"most", mostPiecesOfRun}}},
-                       {"Check the measured length and the piece limits of the job.", {}});
+                       {"check the measured length and the piece limits of the job", {}});
     const Length total = problem.length + problem.lap * (count - 1);
     const Length least = shortestUseful(problem);
     if (total >= least * count)
         return std::nullopt;
     return refusal("shortest",
                    {"{length} cannot be divided: it is over the longest piece, {limit}, and {count} pieces "
-                    "with laps of {lap} would be {each} each, under the shortest piece, {shortest}.",
+                    "with laps of {lap} would be {each} each, under the shortest piece, {shortest}",
                     {{"length", problem.length},
                      {"limit", problem.limit},
                      {"count", count},
                      {"lap", problem.lap},
                      {"each", total / count},
                      {"shortest", least}}},
-                   {"Allow shorter or longer pieces.", {}});
+                   {"allow shorter or longer pieces", {}});
 }
 
 } // namespace
@@ -141,7 +141,7 @@ Derivation explainSplit(const SplitProblem& problem, const std::vector<Length>& 
 {
     const auto count = static_cast<std::int64_t>(lengths.size());
     if (count == 1)
-        return {{"One piece: {length} is within the longest piece, {limit}.",
+        return {{"one piece: {length} is within the longest piece, {limit}",
                  {{"length", problem.length}, {"limit", problem.limit}}},
                 {},
                 {}};
@@ -150,7 +150,7 @@ Derivation explainSplit(const SplitProblem& problem, const std::vector<Length>& 
                                    : "as full lengths and the rest";
     return {
         {"{count} pieces, {policy}: ({length} − lap {lap}) / (longest piece {limit} − lap {lap}), rounded "
-         "up; together {total}.",
+         "up; together {total}",
          {{"count", count},
           {"policy", std::string(policy)},
           {"length", problem.length},

@@ -1,0 +1,88 @@
+#include "pieces/run_ends.h"
+
+#include "trim/end_cut.h"
+
+#include <optional>
+#include <utility>
+
+namespace lapwright::pieces {
+
+namespace {
+
+/// The run met beyond the corner at the start or end of a run. Precondition: there is a corner.
+const site::Run& metRun(const site::Chain& chain, std::size_t run, bool atEnd)
+{
+    const std::size_t count = chain.runs.size();
+    return chain.runs[(run + (atEnd ? 1 : count - 1)) % count];
+}
+
+/// The section laid over by a quarter turn, so that what stood y above the line lies y outside it.
+trim::Profile laidOver(trim::Profile profile)
+{
+    profile.firstDirection -= quarterTurn;
+    const Length outside = profile.startX;
+    profile.startX = profile.startY;
+    profile.startY = -outside;
+    return profile;
+}
+
+/// Sum of the slopes where two rakes meet at a peak.
+std::optional<Angle> peakTurn(const site::Run& run, const site::Run& met)
+{
+    if (run.kind != site::RunKind::Rake || met.kind != site::RunKind::Rake || !run.slope || !met.slope)
+        return std::nullopt;
+    return run.slope->angle() + met.slope->angle();
+}
+
+RunEnd cutOnSite(const trim::Installation& installation, const site::Run& met)
+{
+    RunEnd end = endOf(site::EndKind::Free, installation, std::nullopt);
+    end.findings.push_back(
+        {rules::Weight::Warns,
+         "pieces.end.cut_on_site",
+         {},
+         {"the mitre of a sloping run to {met} is not computed: the end is made square, as "
+          "long as measured",
+          {{"met", met.id}}},
+         {"measure to the longest point, and cut the mitre on site", {}},
+         std::nullopt});
+    return end;
+}
+
+RunEnd mitredEnd(const Result<trim::EndCut>& cut, const trim::Installation& installation)
+{
+    if (cut) {
+        RunEnd end = endOf(site::EndKind::Mitre, installation, cut->reach);
+        end.derivation = cut->derivation;
+        return end;
+    }
+    RunEnd end = endOf(site::EndKind::Free, installation, std::nullopt);
+    end.findings.push_back(
+        {rules::Weight::Blocks,
+         "pieces.end.mitre",
+         {},
+         {"the end cannot be mitred: {error}", {{"error", cut.errors().front().sentence()}}},
+         {"check the corner, or choose another end", {}},
+         std::nullopt});
+    return end;
+}
+
+} // namespace
+
+RunEnd runEndOf(const site::Chain& chain, std::size_t run, const site::RunGeometry& geometry,
+                const trim::Profile& profile, const trim::Installation& installation, bool atEnd)
+{
+    const site::Run& own = chain.runs[run];
+    const site::EndKind kind = atEnd ? own.end : own.start;
+    const std::optional<Angle> planTurn = atEnd ? geometry.endCornerTurn : geometry.startCornerTurn;
+    if (kind != site::EndKind::Mitre || !planTurn)
+        return endOf(kind, installation, std::nullopt);
+    if (trim::mitresAtCorners(own.kind))
+        return mitredEnd(trim::mitreCut(profile, *planTurn), installation);
+    const site::Run& met = metRun(chain, run, atEnd);
+    if (const std::optional<Angle> turn = peakTurn(own, met))
+        return mitredEnd(trim::mitreCut(laidOver(profile), *turn), installation);
+    return cutOnSite(installation, met);
+}
+
+} // namespace lapwright::pieces

@@ -1,0 +1,152 @@
+#include "pieces/why.h"
+
+#include <algorithm>
+#include <charconv>
+#include <string_view>
+#include <utility>
+
+namespace lapwright::pieces {
+
+namespace {
+
+/// "S1.7" as prefix and ordinal; ordinal 0 if it is none.
+std::pair<std::string_view, std::int64_t> parts(std::string_view mark)
+{
+    const std::size_t point = mark.rfind('.');
+    if (point == std::string_view::npos)
+        return {mark, 0};
+    std::int64_t ordinal = 0;
+    const char* const end = mark.data() + mark.size();
+    const auto [stop, error] = std::from_chars(mark.data() + point + 1, end, ordinal);
+    return {mark.substr(0, point), error == std::errc() && stop == end ? ordinal : 0};
+}
+
+/// Whether `piece`, or one of the several it stands for, has the mark.
+bool answersTo(const Piece& piece, std::string_view prefix, std::int64_t ordinal)
+{
+    const auto [ownPrefix, first] = parts(piece.mark);
+    return ownPrefix == prefix && first <= ordinal && ordinal - first < piece.count;
+}
+
+const RunTakeoff* takeoffOf(const Order& order, std::string_view prefix)
+{
+    const auto found = std::find_if(order.runs.begin(), order.runs.end(),
+                                    [&](const RunTakeoff& run) { return run.mark == prefix; });
+    return found == order.runs.end() ? nullptr : &*found;
+}
+
+Derivation lengthOf(Length length, const RunTakeoff* takeoff)
+{
+    Derivation derivation{{"length {length}", {{"length", length}}}, {}, {}};
+    if (takeoff)
+        derivation.because = takeoff->derivations;
+    return derivation;
+}
+
+Derivation profileOf(const OrderedProfile& profile)
+{
+    return {{"profile {id}, {name}: girth {girth}, {metal} {gauge}",
+             {{"id", profile.id},
+              {"name", profile.profile.name},
+              {"girth", profile.girth},
+              {"metal", profile.material.metal},
+              {"gauge", profile.material.gauge}}},
+            {},
+            profile.derivations};
+}
+
+Derivation massOf(Length length, const OrderedProfile& profile)
+{
+    const double metres = static_cast<double>(length.inNanometres()) / 1e9;
+    return {{"mass {mass} kg: {length} at {each} kg per metre",
+             {{"mass", metres * profile.kilogramsPerMetre},
+              {"length", length},
+              {"each", profile.kilogramsPerMetre}}},
+            {},
+            {}};
+}
+
+void addAccessories(const Order& order, const RunTakeoff& takeoff, Derivation& derivation)
+{
+    Derivation along{{"along with the run", {}}, {}, {}};
+    for (const Accessory& accessory : order.accessories)
+        if (accessory.run == takeoff.run && accessory.trim == takeoff.trim)
+            along.because.push_back(accessory.derivation);
+    if (!along.because.empty())
+        derivation.because.push_back(std::move(along));
+}
+
+Derivation explainLength(const Order& order, Phrase statement, Length length, std::size_t profile,
+                         const RunTakeoff* takeoff)
+{
+    Derivation derivation{std::move(statement), {}, {lengthOf(length, takeoff)}};
+    if (profile < order.profiles.size()) {
+        derivation.because.push_back(profileOf(order.profiles[profile]));
+        derivation.because.push_back(massOf(length, order.profiles[profile]));
+    }
+    if (takeoff)
+        addAccessories(order, *takeoff, derivation);
+    return derivation;
+}
+
+Derivation explainPiece(const Order& order, const std::string& mark, const Piece& piece,
+                        const RunTakeoff* takeoff)
+{
+    Phrase statement{"{mark}: {length} long", {{"mark", mark}, {"length", piece.blankLength}}};
+    if (takeoff) {
+        statement.text = "{mark}: piece {ordinal} of {count} on run {run}, {length} long";
+        const bool several = takeoff->pieceCount == 1 && piece.count > 1;
+        statement.values.emplace_back("ordinal", parts(mark).second);
+        statement.values.emplace_back("count",
+                                      several ? piece.count : static_cast<std::int64_t>(takeoff->pieceCount));
+        statement.values.emplace_back("run", piece.run);
+    } else {
+        statement.text += piece.spare ? ", spare" : ", a stock length to cut on site";
+    }
+    return explainLength(order, std::move(statement), piece.blankLength, piece.profile, takeoff);
+}
+
+Derivation explainCut(const Order& order, const SiteCut& cut, const RunTakeoff& takeoff)
+{
+    return explainLength(
+        order,
+        {"{mark}: {length} for run {run}, cut on site from stock length {stock}",
+         {{"mark", cut.mark}, {"length", cut.length}, {"run", takeoff.run}, {"stock", cut.stock}}},
+        cut.length, takeoff.profile, &takeoff);
+}
+
+void writeInto(const Derivation& derivation, const Style& style, std::size_t depth, std::string& text)
+{
+    text.append(depth * 2, ' ');
+    text += say(derivation.statement, style);
+    if (!derivation.source.empty())
+        text += " [" + derivation.source + "]";
+    text += '\n';
+    for (const Derivation& reason : derivation.because)
+        writeInto(reason, style, depth + 1, text);
+}
+
+} // namespace
+
+std::optional<Derivation> explain(const Order& order, const std::string& mark)
+{
+    const auto [prefix, ordinal] = parts(mark);
+    const RunTakeoff* takeoff = takeoffOf(order, prefix);
+    for (const Piece& piece : order.pieces)
+        if (answersTo(piece, prefix, ordinal))
+            return explainPiece(order, mark, piece, piece.run.empty() ? nullptr : takeoff);
+    if (takeoff)
+        for (const SiteCut& cut : order.siteCuts)
+            if (cut.mark == mark)
+                return explainCut(order, cut, *takeoff);
+    return std::nullopt;
+}
+
+std::string writeDerivation(const Derivation& derivation, const Style& style)
+{
+    std::string text;
+    writeInto(derivation, style, 0, text);
+    return text;
+}
+
+} // namespace lapwright::pieces

@@ -1,0 +1,366 @@
+// Guards: a measured job becomes an order — profiles shared, pieces split, marked, handed and ended, things
+// counted that go along, and everything that cannot be made told with its place.
+#include "invented_jobs.h"
+
+#include "pieces/checker.h"
+#include "pieces/why.h"
+
+#include <QtTest>
+
+#include <algorithm>
+#include <set>
+
+using namespace invented;
+using pieces::Hand;
+using pieces::Order;
+using pieces::Piece;
+using pieces::PieceEnd;
+using pieces::takeoff;
+
+namespace {
+
+const Piece& pieceOf(const Order& order, const std::string& mark)
+{
+    const auto found = std::find_if(order.pieces.begin(), order.pieces.end(),
+                                    [&](const Piece& piece) { return piece.mark == mark; });
+    if (found == order.pieces.end())
+        qFatal("no piece %s", mark.c_str());
+    return *found;
+}
+
+std::int64_t countOf(const Order& order, const std::string& run, const std::string& name)
+{
+    std::int64_t count = 0;
+    for (const pieces::Accessory& accessory : order.accessories)
+        if (accessory.run == run && accessory.name == name)
+            count += accessory.count;
+    return count;
+}
+
+QStringList codesOf(const Order& order)
+{
+    QStringList codes;
+    for (const rules::Finding& finding : order.findings)
+        codes << QString::fromStdString(finding.code);
+    return codes;
+}
+
+QString told(const Order& order)
+{
+    QString text;
+    for (const rules::Finding& finding : order.findings)
+        text += QString::fromStdString(finding.code + " at " + finding.place + ": " +
+                                       lapwright::say(finding.statement, {}) + "\n");
+    return text;
+}
+
+rules::RuleSet jointRules()
+{
+    // UFGS 07600 3.1.10: copper and stainless every 40 ft, aluminium every 32 ft, aluminium gravel stops and
+    // fascias every 12 ft.
+    const auto clause = [](std::vector<rules::Fact> metals, std::vector<rules::Fact> kinds, Length interval) {
+        rules::Clause made;
+        made.number = "UFGS 07600 3.1.10";
+        made.statement = "movement joints are {joint_interval} apart, {demanded} is the most";
+        made.applies.push_back({rules::Condition::Comparison::In, "metal", std::move(metals)});
+        if (!kinds.empty())
+            made.applies.push_back({rules::Condition::Comparison::In, "run_kind", std::move(kinds)});
+        made.demands.push_back({rules::Condition::Comparison::AtMost, "joint_interval", {interval}});
+        return made;
+    };
+    rules::RuleSet set;
+    set.id = "joints";
+    set.clauses = {clause({std::string("copper"), std::string("stainless-steel")}, {}, Length::feet(40)),
+                   clause({std::string("aluminium")}, {}, Length::feet(32)),
+                   clause({std::string("aluminium")}, {std::string("gravel-edge")}, Length::feet(12))};
+    return set;
+}
+
+} // namespace
+
+class TakeoffTest : public QObject {
+    Q_OBJECT
+private slots:
+    void aGableHouseIsTakenOff()
+    {
+        const Order order = takeoff(gableHouse(), catalogue());
+        QVERIFY2(!rules::anyBlocks(order.findings), qPrintable(told(order)));
+        // Eaves: one profile; rakes: one. 40 ft = 480 in by 120 in pieces with 2 in laps: 4 × 120 − 3 × 2 =
+        // 474 do not reach, so five: 480 + 8 = 488 = 4 × 120 + 8, and 8 in is under 12, so the last two share
+        // 128.
+        QCOMPARE(order.profiles.size(), std::size_t{2});
+        QCOMPARE(pieceOf(order, "E1.1").length, Length::feet(10));
+        QCOMPARE(pieceOf(order, "E1.3").length, Length::feet(10));
+        QCOMPARE(pieceOf(order, "E1.4").length, Length::inches(64));
+        QCOMPARE(pieceOf(order, "E1.5").length, Length::inches(64));
+        // 201 1/4 in rakes: 120 and 83 1/4.
+        QCOMPARE(pieceOf(order, "R1.2").length, Length::inches(83) + Length::sixtyFourths(16));
+        QCOMPARE(order.pieces.size(), std::size_t{5 + 5 + 4 * 2});
+    }
+    void rakesAreLaidFromTheEavesAndHaveHands()
+    {
+        const Order order = takeoff(gableHouse(), catalogue());
+        // R1 rises from its start, R2 to its start: the upper piece covers the lower.
+        QCOMPARE(pieceOf(order, "R1.2").start.kind, PieceEnd::Kind::Lap);
+        QCOMPARE(pieceOf(order, "R1.2").start.allowance, Length::inches(2));
+        QCOMPARE(pieceOf(order, "R1.1").end.kind, PieceEnd::Kind::Square);
+        QCOMPARE(pieceOf(order, "R2.2").end.kind, PieceEnd::Kind::Lap);
+        QCOMPARE(pieceOf(order, "R2.1").start.kind, PieceEnd::Kind::Square);
+        QCOMPARE(pieceOf(order, "R1.1").hand, Hand::Left);
+        QCOMPARE(pieceOf(order, "R2.1").hand, Hand::Right);
+        QCOMPARE(pieceOf(order, "E1.1").hand, Hand::None);
+    }
+    void fastenersAndSealantAreCounted()
+    {
+        const Order order = takeoff(gableHouse(), catalogue());
+        // IRC R905.2.8.5: at most 12 in on centre: 40 ft has 40 spaces and 41 fasteners.
+        QCOMPARE(countOf(order, "E1", "fastener"), std::int64_t{41});
+        QCOMPARE(countOf(order, "E1", "sealant"), std::int64_t{4});
+        QCOMPARE(countOf(order, "R1", "sealant"), std::int64_t{0});
+    }
+    void outsideAndInsideMitresAreCutToTheirLongestPoint()
+    {
+        // Three eaves, square outside corner, then square inside corner. The face stands straight below the
+        // apex; the apex is 3 in × cos θ out of the start, which is on the measured line.
+        site::Chain chain = alone(run("E1", site::RunKind::Eave, Length::feet(8), "eave-edge"));
+        chain.runs.push_back(run("E2", site::RunKind::Eave, Length::feet(8), "eave-edge"));
+        chain.runs.push_back(run("E3", site::RunKind::Eave, Length::feet(8), "eave-edge"));
+        chain.corners = {site::SquareOutside{}, site::SquareInside{}};
+        chain.runs[0].end = chain.runs[1].start = site::EndKind::Mitre;
+        chain.runs[1].end = chain.runs[2].start = site::EndKind::Mitre;
+        const Order order = takeoff(jobOf({chain}), catalogue());
+        QVERIFY2(!rules::anyBlocks(order.findings), qPrintable(told(order)));
+        const double apex = 3.0 * std::cos(std::atan(0.5));
+        const auto inches = [](Length length) { return static_cast<double>(length.inNanometres()) / 25.4e6; };
+        const Piece& first = pieceOf(order, "E1.1");
+        QCOMPARE(first.end.kind, PieceEnd::Kind::Mitre);
+        QCOMPARE(first.end.cut.size(), std::size_t{3});
+        QVERIFY(std::abs(inches(first.end.cut[1]) - apex) < 1e-6);
+        QVERIFY(std::abs(inches(first.blankLength) - (96.0 + apex)) < 1e-6);
+        QCOMPARE(first.length, Length::feet(8));
+        // At the inside corner nothing reaches beyond the measured end.
+        const Piece& second = pieceOf(order, "E2.1");
+        QCOMPARE(second.end.allowance, Length());
+        QVERIFY(std::abs(inches(second.end.cut[1]) + apex) < 1e-6);
+        QCOMPARE(countOf(order, "E1", "corner tab"), std::int64_t{1});
+        QCOMPARE(countOf(order, "E2", "corner tab"), std::int64_t{1});
+        QCOMPARE(countOf(order, "E3", "corner tab"), std::int64_t{0});
+    }
+    void rakesMeetInAPlumbPlaneAtThePeak()
+    {
+        site::Job job = gableHouse();
+        job.chains[0].runs[1].end = job.chains[0].runs[2].start = site::EndKind::Mitre;
+        job.chains[0].runs[0].end = site::EndKind::Mitre;
+        job.chains[0].runs[1].start = site::EndKind::Mitre;
+        const Order order = takeoff(job, catalogue());
+        QVERIFY2(!rules::anyBlocks(order.findings), qPrintable(told(order)));
+        // Deck level with the line, face 4 in below it: shorter by 4 in × tan θ = 2 in at the bottom edge.
+        const PieceEnd& peak = pieceOf(order, "R1.2").end;
+        QCOMPARE(peak.kind, PieceEnd::Kind::Mitre);
+        QCOMPARE(peak.cut.size(), std::size_t{3});
+        QVERIFY(lapwright::magnitude(peak.cut.back() + Length::inches(2)) <= Length::nanometres(2));
+        QCOMPARE(peak.cut.front(), pieceOf(order, "R2.2").start.cut.front());
+        // A rake to an eave is left to the site, and said so.
+        QVERIFY(codesOf(order).contains("pieces.end.cut_on_site"));
+    }
+    void wrapTabsTurnUpsAndButtsChangeTheLength()
+    {
+        site::Run eave = run("E1", site::RunKind::Eave, Length::feet(8), "eave-edge");
+        eave.start = site::EndKind::WrapTab;
+        eave.end = site::EndKind::TurnUp;
+        const Order order = takeoff(jobOf({alone(eave)}), catalogue());
+        QCOMPARE(pieceOf(order, "E1.1").blankLength, Length::inches(96 + 1 + 3));
+        QCOMPARE(order.runs.front().usableLength, Length::inches(100));
+        eave.start = eave.end = site::EndKind::Closed;
+        const Order closed = takeoff(jobOf({alone(eave)}), catalogue());
+        QCOMPARE(pieceOf(closed, "E1.1").blankLength, Length::inches(96));
+        QCOMPARE(countOf(closed, "E1", "end cap"), std::int64_t{2});
+    }
+    void stepFlashingGoesByCourses()
+    {
+        // Exposure 5 in and 2 in head lap make pieces of 7 in (basc.pnnl.gov and other pages on step
+        // flashing); 10 ft of slope are 24 courses, and one for the starter course.
+        site::Run wall = run("S1", site::RunKind::Sidewall, Length::feet(10), "step");
+        wall.courseExposure = Length::inches(5);
+        const Order order = takeoff(jobOf({alone(wall)}), catalogue());
+        QVERIFY2(!rules::anyBlocks(order.findings), qPrintable(told(order)));
+        QCOMPARE(order.pieces.size(), std::size_t{1});
+        QCOMPARE(order.pieces.front().length, Length::inches(7));
+        QCOMPARE(order.pieces.front().count, std::int64_t{25});
+        QVERIFY(pieces::explain(order, "S1.25").has_value());
+        QVERIFY(!pieces::explain(order, "S1.26").has_value());
+        wall.courseExposure.reset();
+        const Order unknown = takeoff(jobOf({alone(wall)}), catalogue());
+        QVERIFY(codesOf(unknown).contains("pieces.course.exposure"));
+        QVERIFY(unknown.pieces.empty());
+    }
+    void movementJointsComeFromTheRules_data()
+    {
+        QTest::addColumn<QString>("metal");
+        QTest::addColumn<QString>("gauge");
+        QTest::addColumn<bool>("gravel");
+        QTest::addColumn<int>("feet");
+        QTest::addColumn<qint64>("joints");
+        // UFGS 07600 3.1.10, counts by hand.
+        QTest::newRow("copper 60") << "copper"
+                                   << "16 oz" << false << 60 << qint64{1};
+        QTest::newRow("copper 61") << "copper"
+                                   << "16 oz" << false << 61 << qint64{2};
+        QTest::newRow("copper 100") << "copper"
+                                    << "16 oz" << false << 100 << qint64{2};
+        QTest::newRow("copper 101") << "copper"
+                                    << "16 oz" << false << 101 << qint64{3};
+        QTest::newRow("aluminium 100") << "aluminium"
+                                       << "0.032 in" << false << 100 << qint64{3};
+        QTest::newRow("aluminium gravel stop 31") << "aluminium"
+                                                  << "0.032 in" << true << 31 << qint64{3};
+        QTest::newRow("galvanised has no such rule") << "galvanised-steel"
+                                                     << "26 ga" << true << 101 << qint64{0};
+    }
+    void movementJointsComeFromTheRules()
+    {
+        QFETCH(QString, metal);
+        QFETCH(QString, gauge);
+        QFETCH(bool, gravel);
+        QFETCH(int, feet);
+        QFETCH(qint64, joints);
+        pieces::Catalogue data = catalogue();
+        data.ruleSets["joints"] = jointRules();
+        site::Run cap =
+            run("C1", gravel ? site::RunKind::GravelEdge : site::RunKind::Parapet, Length::feet(feet), "cap");
+        cap.slope.reset();
+        cap.trims[0].measures["wall_thickness"] = measured(Length::inches(8));
+        site::Job job = jobOf({alone(cap)});
+        job.ruleSets = {"joints"};
+        job.material.metal = metal.toStdString();
+        job.material.gauge = gauge.toStdString();
+        job.limits.foldingLength = Length::feet(20);
+        const Order order = takeoff(job, data);
+        QVERIFY2(!order.pieces.empty(), qPrintable(told(order)));
+        QCOMPARE(qint64{countOf(order, "C1", "movement joint")}, joints);
+        QVERIFY2(!codesOf(order).join(" ").contains("joint_interval"), qPrintable(told(order)));
+        // No piece may cross a joint: aluminium gravel stops are cut to 12 ft at most.
+        const bool thermal = metal == "aluminium" && gravel;
+        QCOMPARE(order.runs.front().pieceLimit, thermal ? Length::feet(12) : Length::feet(20));
+    }
+    void stockLengthsAreCutOnSite()
+    {
+        site::Job job = jobOf({alone(run("E1", site::RunKind::Eave, Length::inches(84), "eave-edge")),
+                               alone(run("E2", site::RunKind::Eave, Length::inches(30), "eave-edge")),
+                               alone(run("E3", site::RunKind::Eave, Length::inches(190), "eave-edge"))});
+        job.policy = site::PiecePolicy::StockLengths;
+        const Order order = takeoff(job, catalogue());
+        QVERIFY2(!rules::anyBlocks(order.findings), qPrintable(told(order)));
+        // 190 in: 120 + 72 (2 in lap). 120 | 84 + 30 | 72: three stock lengths.
+        QCOMPARE(order.pieces.size(), std::size_t{1});
+        QCOMPARE(order.pieces.front().mark, std::string("stock.1"));
+        QCOMPARE(order.pieces.front().count, std::int64_t{3});
+        QCOMPARE(order.pieces.front().blankLength, Length::feet(10));
+        QCOMPARE(order.siteCuts.size(), std::size_t{4});
+        const auto cut = std::find_if(order.siteCuts.begin(), order.siteCuts.end(),
+                                      [](const pieces::SiteCut& each) { return each.mark == "E2.1"; });
+        QVERIFY(cut != order.siteCuts.end() && cut->left == Length::inches(6));
+        QVERIFY(pieces::explain(order, "E3.2").has_value());
+        QVERIFY(pieces::explain(order, "stock.3").has_value());
+    }
+    void sparesAreOfTheLongestLength()
+    {
+        site::Job job = gableHouse();
+        job.spares = 2;
+        const Order order = takeoff(job, catalogue());
+        QVERIFY2(!rules::anyBlocks(order.findings), qPrintable(told(order)));
+        QCOMPARE(pieceOf(order, "spare.1").count, std::int64_t{2});
+        QVERIFY(pieceOf(order, "spare.3").spare);
+        QCOMPARE(pieceOf(order, "spare.1").length, Length::feet(10));
+    }
+    void marksStayUniqueWhateverRunsAreCalled()
+    {
+        site::Run two = run("S1", site::RunKind::Eave, Length::feet(30), "eave-edge");
+        two.trims.push_back(two.trims.front());
+        site::Job job =
+            jobOf({alone(two), alone(run("S1b", site::RunKind::Eave, Length::feet(5), "eave-edge")),
+                   alone(run("spare", site::RunKind::Eave, Length::feet(5), "eave-edge")),
+                   alone(run("S1.1", site::RunKind::Eave, Length::feet(5), "eave-edge"))});
+        job.spares = 1;
+        const Order order = takeoff(job, catalogue());
+        std::set<std::string> marks;
+        for (const Piece& piece : order.pieces)
+            QVERIFY2(marks.insert(piece.mark).second, piece.mark.c_str());
+        QVERIFY(marks.count("S1a.1") && marks.count("S1-b.1") && marks.count("S1b.1") &&
+                marks.count("spare-.1"));
+        QVERIFY2(!rules::anyBlocks(order.findings), qPrintable(told(order)));
+    }
+    void whatCannotBeMadeIsToldWithItsPlace_data()
+    {
+        QTest::addColumn<QString>("code");
+        for (const char* code :
+             {"pieces.trim.unknown", "pieces.trim.unsuited", "pieces.metal.unknown", "pieces.gauge.unknown",
+              "pieces.split.shortest", "pieces.rules.unknown", "pieces.split.lap"})
+            QTest::newRow(code) << code;
+    }
+    void whatCannotBeMadeIsToldWithItsPlace()
+    {
+        QFETCH(QString, code);
+        site::Run eave = run("E1", site::RunKind::Eave, Length::inches(130), "eave-edge");
+        if (code == "pieces.trim.unknown")
+            eave.trims[0].trim = "nowhere";
+        if (code == "pieces.trim.unsuited")
+            eave.trims[0].trim = "cap";
+        site::Job job = jobOf({alone(eave)});
+        if (code == "pieces.metal.unknown")
+            job.material.metal = "tin";
+        if (code == "pieces.gauge.unknown")
+            job.material.metal = "copper";
+        if (code == "pieces.split.shortest")
+            job.limits.shortestPiece = Length::inches(100);
+        if (code == "pieces.split.lap")
+            job.limits.foldingLength = Length::inches(2);
+        if (code == "pieces.rules.unknown")
+            job.ruleSets = {"nowhere"};
+        const Order order = takeoff(job, catalogue());
+        const auto found =
+            std::find_if(order.findings.begin(), order.findings.end(),
+                         [&](const rules::Finding& finding) { return finding.code == code.toStdString(); });
+        QVERIFY2(found != order.findings.end(), qPrintable(told(order)));
+        QCOMPARE(found->weight, rules::Weight::Blocks);
+        const std::string said = lapwright::say(found->statement, {});
+        QVERIFY2(said.find('{') == std::string::npos, said.c_str());
+        if (code == "pieces.gauge.unknown") {
+            // 26 ga is another thickness in each metal that is sold so.
+            QVERIFY2(said.find("Galvanised steel 0.0217\"") != std::string::npos, said.c_str());
+            QVERIFY2(said.find("Stainless steel 0.0187\"") != std::string::npos, said.c_str());
+        }
+        if (code != "pieces.rules.unknown")
+            QVERIFY(order.pieces.empty());
+        if (code.startsWith("pieces.trim") || code.startsWith("pieces.split"))
+            QVERIFY2(found->place.find("E1") != std::string::npos, found->place.c_str());
+    }
+    void aMissingMeasureIsAFindingOfTheTrim()
+    {
+        site::Run cap = run("C1", site::RunKind::Parapet, Length::feet(5), "cap");
+        const Order order = takeoff(jobOf({alone(cap)}), catalogue());
+        QVERIFY(order.pieces.empty());
+        const bool named =
+            std::any_of(order.findings.begin(), order.findings.end(), [](const rules::Finding& finding) {
+                return finding.place.find("wall_thickness") != std::string::npos;
+            });
+        QVERIFY2(named && rules::anyBlocks(order.findings), qPrintable(told(order)));
+    }
+    void everyNumberSaysWhereItComesFrom()
+    {
+        const Order order = takeoff(gableHouse(), catalogue());
+        const std::optional<lapwright::Derivation> why = pieces::explain(order, "E1.4");
+        QVERIFY(why.has_value());
+        const QString text = QString::fromStdString(pieces::writeDerivation(*why, {}));
+        qInfo("%s", qPrintable(text));
+        for (const char* part : {"piece 4 of 5", "5' 4\"", "measured 40' 0\"", "5 pieces", "longest piece",
+                                 "girth", "deck", "fasteners", "kg"})
+            QVERIFY2(text.contains(part), part);
+        QVERIFY(!text.contains('{'));
+        QVERIFY(!pieces::explain(order, "E1.6").has_value());
+        QVERIFY(!pieces::explain(order, "E9.1").has_value());
+    }
+};
+
+QTEST_APPLESS_MAIN(TakeoffTest)
+#include "tst_takeoff.moc"
