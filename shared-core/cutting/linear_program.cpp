@@ -1,11 +1,34 @@
 #include "cutting/linear_program.h"
 
+#include <coin/ClpEventHandler.hpp>
 #include <coin/ClpSimplex.hpp>
 
 #include <algorithm>
 #include <limits>
 
 namespace lapwright::cutting {
+
+namespace {
+
+class Stopper : public ClpEventHandler {
+public:
+    explicit Stopper(std::function<bool()> stop) : stop_(std::move(stop)) {}
+
+    int event(Event which) override
+    {
+        constexpr int between = 64;
+        if (which != endOfIteration || ++count_ % between != 0 || !stop_())
+            return -1;
+        return 5; // Clp's status for "stopped by event handler"
+    }
+    [[nodiscard]] ClpEventHandler* clone() const override { return new Stopper(*this); }
+
+private:
+    std::function<bool()> stop_;
+    int count_ = 0;
+};
+
+} // namespace
 
 struct LinearProgram::Model {
     ClpSimplex clp;
@@ -14,9 +37,14 @@ struct LinearProgram::Model {
     std::vector<double> entries, costs;
 };
 
-LinearProgram::LinearProgram(const std::vector<double>& leastOfRows) : model_(std::make_unique<Model>())
+LinearProgram::LinearProgram(const std::vector<double>& leastOfRows, std::function<bool()> stop)
+    : model_(std::make_unique<Model>())
 {
     ClpSimplex& clp = model_->clp;
+    if (stop) {
+        const Stopper stopper(std::move(stop));
+        clp.passInEventHandler(&stopper);
+    }
     clp.setLogLevel(0);
     clp.scaling(0);
     clp.setPerturbation(100);

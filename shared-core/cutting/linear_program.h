@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <utility>
 #include <vector>
@@ -10,7 +11,8 @@ namespace lapwright::cutting {
 /// floating-point linear algebra. One program belongs to one thread.
 class LinearProgram {
 public:
-    explicit LinearProgram(const std::vector<double>& leastOfRows);
+    /// `stop` is asked now and then during a solve; true ends it.
+    explicit LinearProgram(const std::vector<double>& leastOfRows, std::function<bool()> stop = {});
     ~LinearProgram();
     LinearProgram(const LinearProgram&) = delete;
     LinearProgram& operator=(const LinearProgram&) = delete;
@@ -19,7 +21,7 @@ public:
 
     void addColumn(double cost, const std::vector<std::pair<int, double>>& entries);
     void setLeast(int row, double least);
-    /// False where no x satisfies the rows.
+    /// False where no x satisfies the rows, or where it was stopped.
     [[nodiscard]] bool solve();
     [[nodiscard]] double objective() const;
     [[nodiscard]] std::vector<double> duals() const;  ///< one for each row, never negative

@@ -4,6 +4,7 @@
 #include "cutting/checker.h"
 #include "cutting/exact_strips.h"
 #include "cutting/first_fit.h"
+#include "cutting/nested_patterns.h"
 #include "cutting/write_out.h"
 
 #include <algorithm>
@@ -26,13 +27,17 @@ public:
         std::vector<std::int64_t> residual, used(instance_.stocks.size(), 0);
         for (const Kind& kind : instance_.kinds)
             residual.push_back(kind.demand);
-        writeOut(instance_, firstFitPlan(instance_, residual, used), best_);
+        raw_ = firstFitPlan(instance_, residual, used);
+        writeOut(instance_, raw_, best_);
+        noteTrade(best_);
         best_.certificate.patterns = problem_.rules().patterns;
         best_.bound = provenBound(problem_, best_.certificate);
         judge();
         best_.feasibility = check(problem_, best_).feasibility;
         if (goesOn("first fit") && decomposes(instance_))
             byStrips();
+        if (goesOn("patterns") && best_.notCut.empty() && NestedPatterns::takes(instance_))
+            byPatterns();
         if (best_.proof == Proof::ProvenLeast)
             best_.ending = Ending::Proven;
         best_.feasibility = check(problem_, best_).feasibility;
@@ -78,6 +83,26 @@ private:
         (void)goesOn("strips, then sheets");
     }
 
+    void byPatterns()
+    {
+        NestedPatterns::Listener listener;
+        listener.stop = [this](std::int64_t work) {
+            best_.work += work;
+            return !goesOn("patterns");
+        };
+        listener.plan = [this](const RawPlan& raw) {
+            consider(raw);
+            judge();
+            return best_.proof == Proof::ProvenLeast;
+        };
+        listener.certificate = [this](const Certificate& certificate) {
+            certify(certificate);
+            judge();
+            return best_.proof == Proof::ProvenLeast;
+        };
+        NestedPatterns(instance_, raw_, settings_.seed, std::move(listener)).run();
+    }
+
     /// The better plan stays, and only one the checker agrees with can replace another.
     void consider(const RawPlan& raw)
     {
@@ -91,7 +116,19 @@ private:
         if (!better || !check(problem_, plan).feasibility.all())
             return;
         plan.bound = best_.bound;
+        noteTrade(plan);
         best_ = std::move(plan);
+        raw_ = raw;
+    }
+
+    /// Keeps the pairs of value and setups that no other pair beats in both.
+    static void noteTrade(Plan& plan)
+    {
+        auto& trades = plan.setupTrades;
+        std::erase_if(trades, [&plan](const SetupTrade& trade) {
+            return trade.value >= plan.value && trade.setups >= plan.setups;
+        });
+        trades.insert(trades.begin(), {plan.value, plan.setups});
     }
 
     void certify(const Certificate& certificate)
@@ -107,6 +144,7 @@ private:
     const Settings& settings_;
     const Control& control_;
     Instance instance_;
+    RawPlan raw_;
     std::optional<std::chrono::microseconds> end_;
     Plan best_;
 };

@@ -6,6 +6,7 @@
 #include <limits>
 #include <map>
 #include <set>
+#include <tuple>
 
 namespace lapwright::cutting {
 
@@ -162,6 +163,31 @@ private:
     Queue queue_;
 };
 
+/// Due first, then by priority, then so that neighbours share as many slits as sorting by widths gives.
+std::vector<Pattern> inCuttingOrder(const Problem& problem, std::vector<Pattern> patterns)
+{
+    using Key = std::tuple<int, int, std::size_t, std::vector<Length>>;
+    std::vector<std::pair<Key, std::size_t>> keys;
+    for (std::size_t index = 0; index < patterns.size(); ++index) {
+        std::pair<int, int> urgency{std::numeric_limits<int>::max(), 0};
+        std::vector<Length> widths;
+        for (const Strip& strip : patterns[index].strips) {
+            widths.push_back(-strip.width);
+            for (const Crosscut& crosscut : strip.crosscuts) {
+                const Blank& blank = problem.blanks()[crosscut.blank];
+                urgency = std::min(urgency, {blank.dueClass, -blank.priority});
+            }
+        }
+        keys.emplace_back(Key{urgency.first, urgency.second, patterns[index].stock, std::move(widths)},
+                          index);
+    }
+    std::ranges::sort(keys);
+    std::vector<Pattern> ordered;
+    for (const auto& [key, index] : keys)
+        ordered.push_back(std::move(patterns[index]));
+    return ordered;
+}
+
 double squareMetres(Length width, Length length)
 {
     return inMetres(width) * inMetres(length);
@@ -266,7 +292,7 @@ void writeOut(const Instance& instance, const RawPlan& raw, Plan& plan)
     Writer writer(instance);
     for (const RawPattern& pattern : raw)
         writer.add(pattern);
-    plan.patterns = std::move(writer.patterns);
+    plan.patterns = inCuttingOrder(problem, std::move(writer.patterns));
 
     std::vector<std::int64_t> left;
     for (const Blank& blank : problem.blanks())

@@ -45,6 +45,29 @@ std::optional<Problem> trimBatch(const std::string& file, PatternClass patterns,
     return built.ok() ? std::optional<Problem>(*built) : std::nullopt;
 }
 
+std::optional<Problem> severalStocks(const std::string& file)
+{
+    std::ifstream in(file);
+    std::int64_t stocks = 0, types = 0;
+    if (!(in >> stocks))
+        return std::nullopt;
+    ProblemBuilder builder;
+    for (std::int64_t stock = 0; stock < stocks; ++stock) {
+        std::int64_t width = 0, length = 0, cost = 0, available = 0;
+        in >> width >> length >> cost >> available;
+        builder.stock({std::to_string(stock), available < 0 ? StockKind::Sheet : StockKind::Remnant,
+                       eighths(width), eighths(length), std::nullopt, cost, std::nullopt});
+    }
+    in >> types;
+    for (std::int64_t type = 0; type < types; ++type) {
+        std::int64_t girth = 0, along = 0, count = 0;
+        in >> girth >> along >> count;
+        builder.blank({std::to_string(type), eighths(girth), eighths(along), count, false, 0, 0});
+    }
+    auto built = builder.build();
+    return built.ok() ? std::optional<Problem>(*built) : std::nullopt;
+}
+
 bool measure(const Problem& problem, const std::string& name)
 {
     const auto start = std::chrono::steady_clock::now();
@@ -97,6 +120,9 @@ int main()
             }
         }
     }
+    for (const int pieces : {200, 1'000, 5'000})
+        if (const auto problem = severalStocks(folder + "multi_" + std::to_string(pieces) + ".in"))
+            sound = measure(*problem, "stocks " + std::to_string(pieces)) && sound;
     if (!any)
         std::printf("skipped: no trim batches in %s\n", folder.c_str());
     return sound ? 0 : 1;

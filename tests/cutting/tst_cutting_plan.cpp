@@ -1,6 +1,8 @@
 // Guards: every plan for every kind of stock and rule passes the independent checker, the checker sees what
 // is broken, and what cannot be right is named and refused.
 #include "cutting/checker.h"
+#include "cutting/explain.h"
+#include "cutting/replan.h"
 #include "cutting/solve.h"
 
 #include <QtTest>
@@ -57,8 +59,9 @@ Problem randomProblem(std::mt19937& random)
     }
     const std::int64_t blanks = 1 + upTo(12);
     for (std::int64_t index = 0; index < blanks; ++index)
-        builder.blank({std::string("B").append(std::to_string(index)), inches(2 + upTo(15)), inches(6 + upTo(40)), 1 + upTo(6),
-                       upTo(4) == 0, static_cast<int>(upTo(2)), static_cast<int>(upTo(3))});
+        builder.blank({std::string("B").append(std::to_string(index)), inches(2 + upTo(15)),
+                       inches(6 + upTo(40)), 1 + upTo(6), upTo(4) == 0, static_cast<int>(upTo(2)),
+                       static_cast<int>(upTo(3))});
     if (auto admission = builder.admit(); admission.problem)
         return *admission.problem;
     return randomProblem(random);
@@ -72,16 +75,19 @@ private slots:
     void everyRandomPlanPassesTheChecker();
     void theCheckerSeesWhatIsBroken();
     void badInputIsNamedAndRefused();
+    void whatIsCutStaysWhenPlanningAgain();
+    void freePiecesReallyAreFree();
+    void equalInputGivesEqualPlans();
 };
 
 void CuttingPlanTest::everyRandomPlanPassesTheChecker()
 {
     std::mt19937 random(7);
-    constexpr int cases = 1'000;
+    const int cases = qEnvironmentVariableIsSet("LAPWRIGHT_LONG") ? 3'000 : 200;
     for (int round = 0; round < cases; ++round) {
         const Problem problem = randomProblem(random);
         Settings settings;
-        settings.workLimit = 20;
+        settings.workLimit = 15;
         const Plan plan = solve(problem, settings);
         const Verdict verdict = check(problem, plan);
         std::string faults = "case " + std::to_string(round) + ":";
@@ -181,6 +187,93 @@ void CuttingPlanTest::badInputIsNamedAndRefused()
                  .blank({"good", inches(12), inches(50), 3, false, 0, 0})
                  .build()
                  .ok());
+}
+
+void CuttingPlanTest::whatIsCutStaysWhenPlanningAgain()
+{
+    std::mt19937 random(11);
+    int rounds = 0;
+    for (int round = 0; round < 30; ++round) {
+        const Problem problem = randomProblem(random);
+        Settings settings;
+        settings.workLimit = 5;
+        const Plan plan = solve(problem, settings);
+        if (plan.patterns.empty() || !plan.notCut.empty())
+            continue;
+        ++rounds;
+        FloorReport report;
+        report.cut.push_back({0, 1});
+        const Crosscut& first = plan.patterns[0].strips[0].crosscuts[0];
+        report.scrapped.push_back({first.blank, 1});
+        const auto result = replan(problem, plan, report, settings);
+        QVERIFY(result.ok());
+        std::int64_t done = 0, before = 0, after = 0;
+        for (const Strip& strip : plan.patterns[0].strips)
+            for (const Crosscut& crosscut : strip.crosscuts)
+                done += crosscut.count;
+        for (const Blank& blank : problem.blanks())
+            before += blank.count;
+        if (result->problem)
+            for (const Blank& blank : result->problem->blanks())
+                after += blank.count;
+        if (result->refusals.empty())
+            QCOMPARE(after, before - done + 1);
+        if (result->plan)
+            QVERIFY(check(*result->problem, *result->plan).feasibility.cuttable());
+        QVERIFY(!result->changes.empty());
+        FloorReport wrong;
+        wrong.cut.push_back({0, plan.patterns[0].count + 1});
+        QVERIFY(!replan(problem, plan, wrong, settings).ok());
+    }
+    QVERIFY(rounds > 10);
+    qInfo("%d plans cut in part", rounds);
+}
+
+void CuttingPlanTest::freePiecesReallyAreFree()
+{
+    std::mt19937 random(13);
+    int rounds = 0;
+    for (int round = 0; round < 30; ++round) {
+        const Problem problem = randomProblem(random);
+        Settings settings;
+        settings.workLimit = 10;
+        const Plan plan = solve(problem, settings);
+        const Explanation explanation = explain(problem, plan);
+        QVERIFY(!explanation.sentences.empty());
+        if (explanation.free.empty() || !plan.notCut.empty())
+            continue;
+        ++rounds;
+        ProblemBuilder builder;
+        builder.rules(problem.rules());
+        for (const Stock& stock : problem.stocks())
+            builder.stock(stock);
+        for (std::size_t index = 0; index < problem.blanks().size(); ++index) {
+            Blank blank = problem.blanks()[index];
+            if (index == explanation.free[0].blank)
+                blank.count += explanation.free[0].count;
+            builder.blank(blank);
+        }
+        const auto more = builder.build();
+        QVERIFY(more.ok());
+        // The old plan with the pieces laid into its waste is a plan of the larger problem: no bound may pass
+        // it.
+        QVERIFY(solve(*more, settings).bound <= plan.value);
+    }
+    QVERIFY(rounds > 5);
+    qInfo("%d plans with free pieces", rounds);
+}
+
+void CuttingPlanTest::equalInputGivesEqualPlans()
+{
+    std::mt19937 random(17);
+    for (int round = 0; round < 20; ++round) {
+        const Problem problem = randomProblem(random);
+        Settings settings;
+        settings.workLimit = 15;
+        const Plan plan = solve(problem, settings);
+        settings.threads = 2;
+        QVERIFY(solve(problem, settings) == plan);
+    }
 }
 
 QTEST_APPLESS_MAIN(CuttingPlanTest)
