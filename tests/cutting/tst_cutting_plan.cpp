@@ -83,7 +83,7 @@ private slots:
 void CuttingPlanTest::everyRandomPlanPassesTheChecker()
 {
     std::mt19937 random(7);
-    const int cases = qEnvironmentVariableIsSet("LAPWRIGHT_LONG") ? 3'000 : 200;
+    const int cases = qEnvironmentVariableIsSet("LAPWRIGHT_LONG") ? 3'000 : 80;
     for (int round = 0; round < cases; ++round) {
         const Problem problem = randomProblem(random);
         Settings settings;
@@ -193,7 +193,7 @@ void CuttingPlanTest::whatIsCutStaysWhenPlanningAgain()
 {
     std::mt19937 random(11);
     int rounds = 0;
-    for (int round = 0; round < 30; ++round) {
+    for (int round = 0; round < 20; ++round) {
         const Problem problem = randomProblem(random);
         Settings settings;
         settings.workLimit = 5;
@@ -233,7 +233,7 @@ void CuttingPlanTest::freePiecesReallyAreFree()
 {
     std::mt19937 random(13);
     int rounds = 0;
-    for (int round = 0; round < 30; ++round) {
+    for (int round = 0; round < 20; ++round) {
         const Problem problem = randomProblem(random);
         Settings settings;
         settings.workLimit = 10;
