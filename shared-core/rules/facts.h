@@ -21,12 +21,12 @@ struct FactName {
 };
 
 inline constexpr std::array<FactName, 35> factNames{{
-    {"run_kind", FactType::Text, "kind of edge, as files write it: eave, rake, slope-change"},
+    {"run_kind", FactType::Text, "kind of edge, as files write it: eave, rake, slope_change"},
     {"trim", FactType::Text, "id of the trim's template"},
     {"metal", FactType::Text, "id of the metal"},
     {"gauge", FactType::Text, "gauge as the trade names it for the metal"},
     {"colour", FactType::Text, "colour ordered"},
-    {"start", FactType::Text, "what happens at the start of the run: free, mitre, turn-up"},
+    {"start", FactType::Text, "what happens at the start of the run: free, mitre, turn_up"},
     {"end", FactType::Text, "what happens at the end of the run"},
     {"hand", FactType::Text, "none, left or right"},
     {"slope", FactType::Slope, "slope of the roof plane at the run"},

@@ -1,0 +1,65 @@
+#include "documents/extras.h"
+
+#include <array>
+#include <string_view>
+
+namespace lapwright::documents {
+namespace {
+
+std::string keyOf(const Json& entry, std::size_t index)
+{
+    constexpr std::array<std::string_view, 2> names{"id", "mark"};
+    if (entry.is_object())
+        for (std::string_view name : names)
+            if (const auto found = entry.find(name); found != entry.end() && found->is_string())
+                return "=" + found->get_ref<const std::string&>();
+    return std::to_string(index);
+}
+
+void addInside(Extras& extras, const std::string& key, const Json& read, const Json& written)
+{
+    if (!read.is_structured())
+        return;
+    Extras inner = extrasOf(read, written);
+    if (!inner.empty())
+        extras.inside.emplace(key, std::move(inner));
+}
+
+} // namespace
+
+Extras extrasOf(const Json& read, const Json& written)
+{
+    Extras extras;
+    if (read.is_object() && written.is_object()) {
+        for (const auto& [name, value] : read.get_ref<const Json::object_t&>()) {
+            const auto known = written.find(name);
+            if (known == written.end())
+                extras.members.emplace(name, value);
+            else
+                addInside(extras, name, value, *known);
+        }
+    } else if (read.is_array() && written.is_array()) {
+        for (std::size_t index = 0; index < read.size() && index < written.size(); ++index)
+            if (read[index].is_structured())
+                addInside(extras, keyOf(read[index], index), read[index], written[index]);
+    }
+    return extras;
+}
+
+void putBack(const Extras& extras, Json& written)
+{
+    if (written.is_object()) {
+        for (const auto& [name, value] : extras.members)
+            written.emplace(name, value);
+        for (const auto& [name, inner] : extras.inside)
+            if (const auto found = written.find(name); found != written.end())
+                putBack(inner, *found);
+    } else if (written.is_array() && !extras.inside.empty()) {
+        for (std::size_t index = 0; index < written.size(); ++index)
+            if (const auto found = extras.inside.find(keyOf(written[index], index));
+                found != extras.inside.end())
+                putBack(found->second, written[index]);
+    }
+}
+
+} // namespace lapwright::documents

@@ -1,0 +1,37 @@
+#pragma once
+
+#include "documents/json_text.h"
+
+#include <map>
+#include <string>
+
+namespace lapwright::documents {
+
+/// What a document said beyond what this program understands, kept beside the value and put back when it is
+/// written: members by object, objects by where they stand. Entries of a list are known by their "id" or
+/// "mark", so that they keep their extras when others are put in or taken out, or else by position.
+struct Extras {
+    std::map<std::string, Json> members;
+    std::map<std::string, Extras> inside;
+
+    [[nodiscard]] bool empty() const { return members.empty() && inside.empty(); }
+    friend bool operator==(const Extras&, const Extras&) = default;
+};
+
+/// Everything in `read` that is not in `written`, where `written` is what this program makes of `read`.
+[[nodiscard]] Extras extrasOf(const Json& read, const Json& written);
+
+/// Puts extras back where they were; what the value says itself wins. Extras of objects that are no longer
+/// there are dropped with them.
+void putBack(const Extras& extras, Json& written);
+
+/// A value as read, with what else its document said.
+template <class T>
+struct Document {
+    T value;
+    Extras extras;
+
+    friend bool operator==(const Document&, const Document&) = default;
+};
+
+} // namespace lapwright::documents
