@@ -77,10 +77,10 @@ std::optional<std::size_t> countOfWholeGroups(const Digits& digits)
 
 class Cutter {
 public:
-    Cutter(std::u32string characters, std::vector<std::size_t> positions, std::size_t end)
+    Cutter(std::u32string characters, std::vector<std::size_t> positions, std::string shown, std::size_t end)
         : characters_(std::move(characters)), positions_(std::move(positions))
     {
-        entry_.shown = printable(characters_);
+        entry_.shown = std::move(shown);
         entry_.end = end;
     }
 
@@ -96,7 +96,7 @@ public:
             return *problem_;
         if (entry_.tokens.empty())
             return entry_.misreadAt(0, {"a measure, found nothing", {}});
-        return entry_;
+        return std::move(entry_);
     }
 
 private:
@@ -313,17 +313,7 @@ std::variant<Entry, Misreading> cut(std::string_view text)
         characters += plain((*decoded)[i]);
         positions.push_back(i + 1);
     }
-    std::variant<Entry, Misreading> result =
-        Cutter(std::move(characters), std::move(positions), decoded->size() + 1).run();
-    std::visit(
-        [&](auto& either) {
-            if constexpr (std::is_same_v<std::decay_t<decltype(either)>, Entry>)
-                either.shown = shown;
-            else
-                either.entered = shown;
-        },
-        result);
-    return result;
+    return Cutter(std::move(characters), std::move(positions), shown, decoded->size() + 1).run();
 }
 
 } // namespace lapwright::entry

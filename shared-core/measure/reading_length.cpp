@@ -85,12 +85,11 @@ Phrase unitsExpected()
 }
 
 /// One way of taking an entry: the lengths it may mean, or why it means none.
-using Interpretation = std::variant<std::vector<Candidate<Length>>, Misreading>;
-
-Candidate<Length> candidate(Length value, LengthUnit unit)
-{
-    return {value, writeExact(value, unit)};
-}
+struct Meaning {
+    Length value;
+    LengthUnit unit;
+};
+using Interpretation = std::variant<std::vector<Meaning>, Misreading>;
 
 /// Reads the tokens from left to right once, taking each comma one way.
 class LengthParser {
@@ -112,12 +111,12 @@ public:
             fail(at_, {"the end of the measure", {}});
         if (problem_)
             return *problem_;
-        std::vector<Candidate<Length>> lengths = meanings();
+        std::vector<Meaning> lengths = meanings();
         if (problem_)
             return *problem_;
         if (negative)
-            for (Candidate<Length>& one : lengths)
-                one = {-one.value, "-" + one.words};
+            for (Meaning& one : lengths)
+                one.value = -one.value;
         return lengths;
     }
 
@@ -238,18 +237,18 @@ private:
         ++at_;
     }
 
-    [[nodiscard]] std::vector<Candidate<Length>> meanings()
+    [[nodiscard]] std::vector<Meaning> meanings()
     {
         if (feet_)
             return feetAndInches();
         if (unit_)
-            return {candidate(amount(*unit_), styleOf(*unit_))};
+            return {Meaning{amount(*unit_), styleOf(*unit_)}};
         if (fraction_)
-            return {candidate(amount(Unit::Inches), LengthUnit::Inches)};
+            return {Meaning{amount(Unit::Inches), LengthUnit::Inches}};
         return bareNumber();
     }
 
-    [[nodiscard]] std::vector<Candidate<Length>> feetAndInches()
+    [[nodiscard]] std::vector<Meaning> feetAndInches()
     {
         const Length inches = amount(Unit::Inches);
         if (inches >= Length::feet(1))
@@ -260,21 +259,21 @@ private:
         const Length feet = inUnit(*feet_, Unit::Feet, feetAt_);
         if (feet + inches > Length::nanometres(largestNanometres))
             fail(feetAt_, {"at most 1 000 km", {}});
-        return {candidate(feet + inches, LengthUnit::FeetInches)};
+        return {Meaning{feet + inches, LengthUnit::FeetInches}};
     }
 
-    [[nodiscard]] std::vector<Candidate<Length>> bareNumber()
+    [[nodiscard]] std::vector<Meaning> bareNumber()
     {
         // Both readings are worked out even where only one is asked for: a number too large for feet is not
         // quietly taken as inches.
         if (field_.unit == LengthUnit::Millimetres)
-            return {candidate(amount(Unit::Millimetres), LengthUnit::Millimetres)};
-        const Candidate<Length> inches = candidate(amount(Unit::Inches), LengthUnit::Inches);
+            return {Meaning{amount(Unit::Millimetres), LengthUnit::Millimetres}};
+        const Meaning inches{amount(Unit::Inches), LengthUnit::Inches};
         if (field_.unit == LengthUnit::Inches)
             return {inches};
         if (field_.unit == LengthUnit::FeetInches)
-            return {candidate(amount(Unit::Feet), LengthUnit::FeetInches), inches};
-        return {candidate(amount(Unit::Millimetres), LengthUnit::Millimetres), inches};
+            return {Meaning{amount(Unit::Feet), LengthUnit::FeetInches}, inches};
+        return {Meaning{amount(Unit::Millimetres), LengthUnit::Millimetres}, inches};
     }
 
     static LengthUnit styleOf(Unit unit)
@@ -341,14 +340,21 @@ private:
     std::size_t fractionAt_ = 0;
 };
 
-void addDistinct(std::vector<Candidate<Length>>& all, std::vector<Candidate<Length>> more)
+void addDistinct(std::vector<Meaning>& all, const std::vector<Meaning>& more)
 {
-    for (Candidate<Length>& one : more) {
-        const bool known = std::any_of(
-            all.begin(), all.end(), [&](const Candidate<Length>& other) { return other.value == one.value; });
+    for (const Meaning& one : more) {
+        const bool known = std::any_of(all.begin(), all.end(),
+                                       [&](const Meaning& other) { return other.value == one.value; });
         if (!known)
-            all.push_back(std::move(one));
+            all.push_back(one);
     }
+}
+
+bool hasTwoCommaReadings(const Entry& read)
+{
+    return std::any_of(read.tokens.begin(), read.tokens.end(), [](const Token& token) {
+        return token.number() != nullptr && token.number()->ifThousands.has_value();
+    });
 }
 
 } // namespace
@@ -359,20 +365,25 @@ Reading<Length> readLength(std::string_view text, const LengthField& field)
     if (const auto* misreading = std::get_if<Misreading>(&read))
         return *misreading;
     const Entry& cut = std::get<Entry>(read);
-    std::vector<Candidate<Length>> all;
+    std::vector<Meaning> all;
     std::optional<Misreading> problem;
     for (const Comma comma : {Comma::Decimal, Comma::Thousands}) {
+        if (comma == Comma::Thousands && !hasTwoCommaReadings(cut))
+            continue;
         Interpretation one = LengthParser(cut, field, comma).run();
         if (auto* misreading = std::get_if<Misreading>(&one))
             problem = problem ? problem : std::move(*misreading);
         else
-            addDistinct(all, std::get<0>(std::move(one)));
+            addDistinct(all, std::get<0>(one));
     }
     if (all.empty())
         return *problem;
     if (all.size() == 1)
         return all.front().value;
-    return {cut.shown, std::move(all)};
+    std::vector<Candidate<Length>> candidates;
+    for (const Meaning& one : all)
+        candidates.push_back({one.value, writeExact(one.value, one.unit)});
+    return {cut.shown, std::move(candidates)};
 }
 
 } // namespace lapwright

@@ -41,7 +41,11 @@ public:
             return ends(1) ? degrees(*first) : *problem_;
         if (isPercent(*next))
             return ends(1) ? ratio(*first, {100, 1}, 0) : *problem_;
-        if (!takeSeparator())
+        const bool cutInThree = at_ == 1 && entry_.tokens[0].fraction() != nullptr &&
+                                !entry_.tokens[0].fraction()->oneCharacter && next->is(Mark::Slash);
+        if (cutInThree)
+            fail(at_, slopeExpected());
+        if (cutInThree || !takeSeparator())
             return *problem_;
         const std::size_t secondAt = at_;
         const std::optional<Ratio> second = takeQuantity();
@@ -58,6 +62,8 @@ private:
         return at_ + ahead < entry_.tokens.size() ? &entry_.tokens[at_ + ahead] : nullptr;
     }
     void fail(std::size_t index, Phrase expected) { problem_ = entry_.misreadAt(index, std::move(expected)); }
+
+    static Phrase slopeExpected() { return {"a slope such as 6/12, 6 in 12, 26.6° or 50%", {}}; }
 
     /// "6/12" alone is rise over run, not half a unit; "½" is half a unit.
     [[nodiscard]] bool isPlainRatio() const
@@ -99,7 +105,7 @@ private:
             (token->is(Mark::Slash) || token->is(Mark::Colon) ||
              (word != nullptr && (word->letters == "in" || word->letters == "on" || word->letters == "to")));
         if (!separates)
-            fail(at_, {"a slope such as 6/12, 6 in 12, 26.6° or 50%", {}});
+            fail(at_, slopeExpected());
         ++at_;
         return separates;
     }

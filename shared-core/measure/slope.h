@@ -24,7 +24,7 @@ public:
     [[nodiscard]] static constexpr std::optional<Slope> fromMillionths(std::int64_t rise, std::int64_t run)
     {
         constexpr std::int64_t most = 1'000'000'000'000'000;
-        if (run <= 0 || run > most || rise < 0 || rise > most || rise / steepest > run)
+        if (run <= 0 || run > most || rise < 0 || rise > most || rise > run * steepest)
             return std::nullopt;
         return Slope(rise, run);
     }
