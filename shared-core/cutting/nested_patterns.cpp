@@ -194,7 +194,7 @@ private:
                 table.fill(values);
                 work_ += table.cellsFilled() / 500'000;
             }
-            if (root && round % 10 == 9 && certify(values))
+            if (root && round % 10 == 9 && (certify(values) || boundIsTight()))
                 return true;
             bool any = false;
             for (std::size_t index = 0; index < instance_.stocks.size(); ++index)
@@ -206,6 +206,17 @@ private:
             }
         }
         return true;
+    }
+
+    /// Whether more columns could hardly move the bound: no further whole sheet, or less than a
+    /// ten-thousandth.
+    [[nodiscard]] bool boundIsTight() const
+    {
+        const double least = program_->objective();
+        const auto bound = static_cast<double>(listener_.bound());
+        if (instance_.measure == Measure::Sheets)
+            return bound >= std::ceil(least - 1e-6);
+        return bound >= least * (1.0 - 1e-4);
     }
 
     /// True once the listener wants nothing more.

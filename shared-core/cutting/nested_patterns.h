@@ -17,6 +17,7 @@ public:
         std::function<bool(std::int64_t workDone)> stop;
         std::function<bool(const RawPlan&)> plan;
         std::function<bool(const Certificate&)> certificate;
+        std::function<std::int64_t()> bound; ///< the best proven so far
     };
 
     NestedPatterns(const Instance& instance, const RawPlan& start, std::uint64_t seed, Listener listener);

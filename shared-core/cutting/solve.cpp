@@ -100,6 +100,7 @@ private:
             judge();
             return best_.proof == Proof::ProvenLeast;
         };
+        listener.bound = [this] { return best_.bound; };
         NestedPatterns(instance_, raw_, settings_.seed, std::move(listener)).run();
     }
 

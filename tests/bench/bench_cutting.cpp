@@ -101,8 +101,10 @@ bool measure(const Problem& problem, const std::string& name)
 
 } // namespace
 
-int main()
+/// Cases whose name holds the first argument; all without one.
+int main(int argc, char** argv)
 {
+    const std::string wanted = argc > 1 ? argv[1] : "";
     const char* given = std::getenv("LAPWRIGHT_BENCHMARK_DATA");
     const std::string folder =
         std::string(given != nullptr ? given : LAPWRIGHT_SOURCE_DIR "/../shared/data/cutting") +
@@ -114,16 +116,25 @@ int main()
              {std::tuple{"2e ", PatternClass::Exact, StockKind::Sheet},
               std::tuple{"2n ", PatternClass::NonExact, StockKind::Sheet},
               std::tuple{"coil ", PatternClass::NonExact, StockKind::Coil}}) {
+            const std::string title = name + std::to_string(pieces);
+            if (title.find(wanted) == std::string::npos)
+                continue;
             if (const auto problem = trimBatch(file, patterns, kind)) {
                 any = true;
-                sound = measure(*problem, name + std::to_string(pieces)) && sound;
+                sound = measure(*problem, title) && sound;
             }
         }
     }
-    for (const int pieces : {200, 1'000, 5'000})
-        if (const auto problem = severalStocks(folder + "multi_" + std::to_string(pieces) + ".in"))
-            sound = measure(*problem, "stocks " + std::to_string(pieces)) && sound;
+    for (const int pieces : {200, 1'000, 5'000}) {
+        const std::string title = "stocks " + std::to_string(pieces);
+        if (title.find(wanted) == std::string::npos)
+            continue;
+        if (const auto problem = severalStocks(folder + "multi_" + std::to_string(pieces) + ".in")) {
+            any = true;
+            sound = measure(*problem, title) && sound;
+        }
+    }
     if (!any)
-        std::printf("skipped: no trim batches in %s\n", folder.c_str());
+        std::printf("skipped: no such trim batches in %s\n", folder.c_str());
     return sound ? 0 : 1;
 }
