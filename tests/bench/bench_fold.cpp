@@ -1,0 +1,135 @@
+// Guards nothing by itself: prints how long plans of 12-bend profiles take, how 1 000 random profiles and the
+// growth per added bend run, and that of trying every sequence for 6 and 7 bends. A plan that the checker
+// does not accept ends the program with 1. Processor time of one core.
+#include "fold/blank.h"
+#include "fold/check.h"
+#include "fold/search.h"
+#include "fold/fold_cases.h"
+
+#include <algorithm>
+#include <cstdio>
+#include <ctime>
+
+using namespace foldcases;
+
+namespace {
+
+double processorMilliseconds()
+{
+    return 1'000.0 * static_cast<double>(std::clock()) / CLOCKS_PER_SEC;
+}
+
+struct Run {
+    double milliseconds = 0.0;
+    bool planned = false;
+    bool holds = true;
+};
+
+Run time(const trim::Profile& profile, const fold::Machine& machine, bool check)
+{
+    const metal::Metal metal = steel();
+    const auto flat = trim::flatPattern(profile, metal, metal.sheets[0]);
+    if (!flat)
+        return {};
+    fold::Settings settings;
+    const double before = processorMilliseconds();
+    const auto outcome = fold::planFold(profile, *flat, metal, metal.sheets[0], machine, Length::feet(4), settings);
+    Run run{processorMilliseconds() - before, false, outcome.ok()};
+    if (const auto* plan = std::get_if<fold::FoldPlan>(&*outcome)) {
+        run.planned = true;
+        if (check)
+            run.holds = fold::checkPlan(profile, *flat, metal, metal.sheets[0], machine, *plan, Length::feet(4),
+                                        settings)
+                            ->problems.empty();
+    }
+    return run;
+}
+
+/// A long panel edge of small ribs: shallow turns to and fro, which a folder can make in many orders.
+trim::Profile ribbed(std::mt19937& random, int bends)
+{
+    std::vector<Part> parts;
+    for (int i = 0; i <= bends; ++i) {
+        const double turn = 10.0 + static_cast<double>(random() % 25);
+        parts.push_back({30.0 + static_cast<double>(random() % 60), random() % 2 == 0 ? turn : -turn});
+    }
+    return profile(parts);
+}
+
+bool report(const char* name, std::vector<Run> runs)
+{
+    std::sort(runs.begin(), runs.end(),
+              [](const Run& a, const Run& b) { return a.milliseconds < b.milliseconds; });
+    double sum = 0.0;
+    for (const Run& run : runs)
+        sum += run.milliseconds;
+    const auto planned = std::count_if(runs.begin(), runs.end(), [](const Run& run) { return run.planned; });
+    const bool hold = std::all_of(runs.begin(), runs.end(), [](const Run& run) { return run.holds; });
+    std::printf("%-34s %5zu profiles, %5td planned: median %8.3f ms, worst %8.3f ms, sum %9.1f ms%s\n", name,
+                runs.size(), planned, runs[runs.size() / 2].milliseconds, runs.back().milliseconds, sum,
+                hold ? "" : "  A PLAN DOES NOT HOLD");
+    return hold;
+}
+
+/// Number of complete sequences, trying every bend, end and face in every order.
+std::int64_t everySequence(fold::StepChecker& steps, fold::Made made)
+{
+    if (made + 1 == fold::Made{1} << steps.lineCount())
+        return 1;
+    std::int64_t count = 0;
+    for (std::size_t line = 0; line < steps.lineCount(); ++line)
+        for (const fold::End end : {fold::End::Start, fold::End::End})
+            for (const trim::Side up : {trim::Side::Left, trim::Side::Right})
+                if ((made >> line & 1U) == 0U && !steps.obstacle(made, line, {end, up}))
+                    count += everySequence(steps, made | fold::Made{1} << line);
+    return count;
+}
+
+void againstEverySequence(int bends)
+{
+    std::mt19937 random(5);
+    const metal::Metal metal = steel();
+    const fold::Machine folder = machine("long-folder-up");
+    const trim::Profile profile = ribbed(random, bends);
+    const auto flat = trim::flatPattern(profile, metal, metal.sheets[0]);
+    const fold::Settings settings;
+    const auto blank = fold::makeBlank(profile, *flat, metal, metal.sheets[0], folder, settings);
+    fold::StepChecker steps(*blank, folder, 0, settings);
+    const double before = processorMilliseconds();
+    const std::int64_t count = everySequence(steps, 0);
+    const double brute = processorMilliseconds() - before;
+    std::printf("%d bends: every sequence %.1f ms (%lld sequences), search %.3f ms\n", bends, brute,
+                static_cast<long long>(count), time(profile, folder, false).milliseconds);
+}
+
+} // namespace
+
+int main()
+{
+    bool good = true;
+    for (const std::string& id : machineIds()) {
+        const fold::Machine folder = machine(id);
+        std::mt19937 random(1);
+        std::vector<Run> twelve, ribs;
+        for (int i = 0; i < 100; ++i) {
+            twelve.push_back(time(randomProfile(random, 12, 12), folder, i < 20));
+            ribs.push_back(time(ribbed(random, 12), folder, i < 20));
+        }
+        good = report(("12 bends, random, " + id).c_str(), twelve) && good;
+        good = report(("12 bends, ribs, " + id).c_str(), ribs) && good;
+    }
+    std::mt19937 random(2);
+    std::vector<Run> thousand;
+    for (std::size_t i = 0; i < 1'000; ++i)
+        thousand.push_back(time(randomProfile(random, 12), machine(machineIds()[i % machineIds().size()]), false));
+    good = report("1 000 distinct, 1 to 12 bends", thousand) && good;
+    for (int bends = 2; bends <= 16; bends += 2) {
+        std::vector<Run> runs;
+        for (int i = 0; i < 20; ++i)
+            runs.push_back(time(ribbed(random, bends), machine("long-folder-up"), false));
+        good = report((std::to_string(bends) + " bends, ribs").c_str(), runs) && good;
+    }
+    againstEverySequence(6);
+    againstEverySequence(7);
+    return good ? 0 : 1;
+}
