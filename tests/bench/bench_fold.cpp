@@ -3,8 +3,8 @@
 // does not accept ends the program with 1. Processor time of one core.
 #include "fold/blank.h"
 #include "fold/check.h"
-#include "fold/search.h"
 #include "fold/fold_cases.h"
+#include "fold/search.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -33,13 +33,14 @@ Run time(const trim::Profile& profile, const fold::Machine& machine, bool check)
         return {};
     fold::Settings settings;
     const double before = processorMilliseconds();
-    const auto outcome = fold::planFold(profile, *flat, metal, metal.sheets[0], machine, Length::feet(4), settings);
+    const auto outcome =
+        fold::planFold(profile, *flat, metal, metal.sheets[0], machine, Length::feet(4), settings);
     Run run{processorMilliseconds() - before, false, outcome.ok()};
     if (const auto* plan = std::get_if<fold::FoldPlan>(&*outcome)) {
         run.planned = true;
         if (check)
-            run.holds = fold::checkPlan(profile, *flat, metal, metal.sheets[0], machine, *plan, Length::feet(4),
-                                        settings)
+            run.holds = fold::checkPlan(profile, *flat, metal, metal.sheets[0], machine, *plan,
+                                        Length::feet(4), settings)
                             ->problems.empty();
     }
     return run;
@@ -121,7 +122,8 @@ int main()
     std::mt19937 random(2);
     std::vector<Run> thousand;
     for (std::size_t i = 0; i < 1'000; ++i)
-        thousand.push_back(time(randomProfile(random, 12), machine(machineIds()[i % machineIds().size()]), false));
+        thousand.push_back(
+            time(randomProfile(random, 12), machine(machineIds()[i % machineIds().size()]), false));
     good = report("1 000 distinct, 1 to 12 bends", thousand) && good;
     for (int bends = 2; bends <= 16; bends += 2) {
         std::vector<Run> runs;
