@@ -32,17 +32,29 @@ Rectangle bounds(const std::vector<Point>& points)
     return box;
 }
 
+namespace {
+
+/// Unit vector along the box. Nearly all boxes are level: no trigonometry for them.
+Point axisOf(const Box& box)
+{
+    return box.rotation == 0.0 ? Point{1.0, 0.0} : direction(box.rotation);
+}
+
+} // namespace
+
 std::array<Point, 4> Box::corners() const
 {
-    const Point along = direction(rotation) * halfWidth;
-    const Point up = quarter(direction(rotation)) * halfHeight;
+    const Point along = axisOf(*this) * halfWidth;
+    const Point up = quarter(axisOf(*this)) * halfHeight;
     return {centre - along - up, centre + along - up, centre + along + up, centre - along + up};
 }
 
 Rectangle Box::bounds() const
 {
-    const std::array<Point, 4> all = corners();
-    return drawing::bounds({all.begin(), all.end()});
+    const Point along = axisOf(*this);
+    const double halfX = halfWidth * std::abs(along.x) + halfHeight * std::abs(along.y);
+    const double halfY = halfWidth * std::abs(along.y) + halfHeight * std::abs(along.x);
+    return {centre.x - halfX, centre.y - halfY, centre.x + halfX, centre.y + halfY};
 }
 
 Box Box::grown(double by) const
@@ -55,7 +67,7 @@ namespace {
 /// Half the extent of the box along a unit vector.
 double reach(const Box& box, Point axis)
 {
-    const Point along = direction(box.rotation);
+    const Point along = axisOf(box);
     return box.halfWidth * std::abs(dot(along, axis)) + box.halfHeight * std::abs(dot(quarter(along), axis));
 }
 
@@ -68,8 +80,7 @@ bool apart(const Box& left, const Box& right, Point axis)
 
 bool overlap(const Box& left, const Box& right)
 {
-    for (const double rotation : {left.rotation, right.rotation}) {
-        const Point axis = direction(rotation);
+    for (const Point axis : {axisOf(left), axisOf(right)}) {
         if (apart(left, right, axis) || apart(left, right, quarter(axis)))
             return false;
     }
@@ -78,9 +89,13 @@ bool overlap(const Box& left, const Box& right)
 
 bool overlap(const Segment& segment, const Box& box)
 {
-    const Point step = segment.to - segment.from;
-    const Box thin{between(segment.from, segment.to, 0.5), norm(step) / 2.0, 0.0, std::atan2(step.y, step.x)};
-    return overlap(thin, box);
+    const Point half = 0.5 * (segment.to - segment.from);
+    const Point off = between(segment.from, segment.to, 0.5) - box.centre;
+    const Point along = axisOf(box);
+    for (const Point axis : {along, quarter(along), quarter(half)})
+        if (std::abs(dot(off, axis)) >= reach(box, axis) + std::abs(dot(half, axis)) && axis != Point())
+            return false;
+    return true;
 }
 
 bool intersect(const Segment& left, const Segment& right)

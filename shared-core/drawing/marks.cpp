@@ -11,14 +11,6 @@ namespace lapwright::drawing {
 
 namespace {
 
-// What one unit of a scale stands for: 5:1 to 1:10 000.
-constexpr std::array usualScales = {5.0,        4.0,        3.0,        2.0,        1.5,        1.0,
-                                    1.0 / 1.25, 1.0 / 1.5,  1.0 / 2.0,  1.0 / 2.5,  1.0 / 3.0,  1.0 / 4.0,
-                                    1.0 / 5.0,  1.0 / 6.0,  1.0 / 8.0,  1.0 / 10.0, 1.0 / 12.0, 1.0 / 16.0,
-                                    1.0 / 20.0, 1.0 / 25.0, 1.0 / 30.0, 1.0 / 40.0, 1.0 / 50.0, 1.0 / 75.0,
-                                    1.0 / 100,  1.0 / 125,  1.0 / 150,  1.0 / 200,  1.0 / 250,  1.0 / 300,
-                                    1.0 / 400,  1.0 / 500,  1.0 / 1000, 1.0 / 2000, 1.0 / 5000, 1.0 / 10000};
-
 struct Ruler {
     double millimetres;
     const char* name;
@@ -70,9 +62,20 @@ Text words(Role role, std::string text, Point at, double size, Anchor anchor, bo
     return {role, std::move(text), at, size, anchor, bold, 0.0};
 }
 
+const std::vector<double>& usualScales()
+{
+    static const std::vector<double> scales = {
+        5.0,        4.0,        3.0,        2.0,        1.5,        1.0,        1.0 / 1.25, 1.0 / 1.5,
+        1.0 / 2.0,  1.0 / 2.5,  1.0 / 3.0,  1.0 / 4.0,  1.0 / 5.0,  1.0 / 6.0,  1.0 / 8.0,  1.0 / 10.0,
+        1.0 / 12.0, 1.0 / 16.0, 1.0 / 20.0, 1.0 / 25.0, 1.0 / 30.0, 1.0 / 40.0, 1.0 / 50.0, 1.0 / 75.0,
+        1.0 / 100,  1.0 / 125,  1.0 / 150,  1.0 / 200,  1.0 / 250,  1.0 / 300,  1.0 / 400,  1.0 / 500,
+        1.0 / 1000, 1.0 / 2000, 1.0 / 5000, 1.0 / 10000};
+    return scales;
+}
+
 double usualScale(double width, double height, const Rectangle& room)
 {
-    for (const double scale : usualScales)
+    for (const double scale : usualScales())
         if (width * scale <= room.width() && height * scale <= room.height())
             return scale;
     return std::min(room.width() / width, room.height() / height);

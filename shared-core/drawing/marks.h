@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 /// Small things that several pictures share.
 namespace lapwright::drawing {
@@ -19,6 +20,8 @@ void addArrow(std::vector<Shape>& onto, Role role, Point from, Point to, double 
 /// The largest scale (paper per real) of the usual ones, 5:1 to 1:10 000, at which `width` × `height` real
 /// millimetres fit into `room`.
 [[nodiscard]] double usualScale(double width, double height, const Rectangle& room);
+/// All of them, largest first.
+[[nodiscard]] const std::vector<double>& usualScales();
 /// "1:2", "5:1".
 [[nodiscard]] std::string scaleName(double scale);
 

@@ -14,6 +14,8 @@ namespace {
 constexpr double cell = 8.0;
 /// Step between rings, and between places on a ring.
 constexpr double ringStep = 1.5;
+/// Size of a label's second line to its first.
+constexpr double belowShare = 0.8;
 
 std::vector<Segment> chords(Point centre, double radius, double start, double sweep)
 {
@@ -78,13 +80,15 @@ void Placement::add(const Item& item, const Rectangle& where)
             cells_[y * columns_ + x].push_back(items_.size() - 1);
 }
 
-std::vector<std::size_t> Placement::near(const Rectangle& where) const
+template <class Test>
+bool Placement::anyNear(const Rectangle& where, Test test) const
 {
-    std::vector<std::size_t> found;
     for (std::size_t y = row(where.top); y <= row(where.bottom); ++y)
         for (std::size_t x = column(where.left); x <= column(where.right); ++x)
-            found.insert(found.end(), cells_[y * columns_ + x].begin(), cells_[y * columns_ + x].end());
-    return found;
+            for (const std::size_t index : cells_[y * columns_ + x])
+                if (test(items_[index]))
+                    return true;
+    return false;
 }
 
 void Placement::block(const Segment& segment)
@@ -122,9 +126,7 @@ bool Placement::isFree(const Box& box) const
     if (!area_.contains(box.bounds()))
         return false;
     const Box roomy = box.grown(clearance);
-    const std::vector<std::size_t> close = near(roomy.bounds());
-    return std::none_of(close.begin(), close.end(), [&](std::size_t index) {
-        const Item& item = items_[index];
+    return !anyNear(roomy.bounds(), [&](const Item& item) {
         return item.kind == Item::Kind::Label ? overlap(roomy, item.box) : overlap(item.segment, roomy);
     });
 }
@@ -137,19 +139,15 @@ bool Placement::isFree(const Segment& segment, bool offLines, double ignore) con
     const Segment checked{segment.from, length > ignore
                                             ? between(segment.from, segment.to, 1.0 - ignore / length)
                                             : segment.from};
-    const std::vector<std::size_t> close = near(boundsOf(segment).grown(clearance));
-    return std::none_of(close.begin(), close.end(), [&](std::size_t index) {
-        const Item& item = items_[index];
+    return !anyNear(boundsOf(segment).grown(clearance), [&](const Item& item) {
         if (item.kind == Item::Kind::Label)
             return overlap(segment, item.box.grown(clearance / 2.0));
         return offLines && item.kind == Item::Kind::Line && intersect(checked, item.segment);
     });
 }
 
-bool Placement::tryAt(const LabelWish& wish, Point centre, Care care, std::vector<Shape>& onto)
+bool Placement::tryAt(const LabelWish& wish, const Box& box, Care care, std::vector<Shape>& onto)
 {
-    const Box box{centre, textWidth(wish.text, wish.size, wish.bold) / 2.0,
-                  (ascentInEm + descentInEm) / 2.0 * wish.size, 0.0};
     if (!isFree(box))
         return false;
     const Rectangle rim = box.bounds().grown(0.4);
@@ -164,7 +162,12 @@ bool Placement::tryAt(const LabelWish& wish, Point centre, Care care, std::vecto
     if (needsLeader && wish.approach && care == Care::Full &&
         std::abs(dot(leader.to - leader.from, unit(*wish.approach))) < 0.5 * length)
         return false;
-    onto.emplace_back(textIn(box, wish.role, wish.text, wish.size, wish.bold));
+    const double below = wish.below.empty() ? 0.0 : belowShare * wish.size;
+    onto.emplace_back(textIn({box.centre - Point{0.0, below / 2.0}, box.halfWidth, wish.size / 2.0, 0.0},
+                             wish.role, wish.text, wish.size, wish.bold));
+    if (!wish.below.empty())
+        onto.emplace_back(textIn({box.centre + Point{0.0, wish.size / 2.0}, box.halfWidth, below / 2.0, 0.0},
+                                 wish.role, wish.below, below));
     block(box);
     if (needsLeader) {
         onto.emplace_back(
@@ -176,24 +179,27 @@ bool Placement::tryAt(const LabelWish& wish, Point centre, Care care, std::vecto
 
 bool Placement::place(const LabelWish& wish, std::vector<Shape>& onto)
 {
-    const double halfWidth = textWidth(wish.text, wish.size, wish.bold) / 2.0;
-    const double halfHeight = (ascentInEm + descentInEm) / 2.0 * wish.size;
+    const double halfWidth =
+        std::max(textWidth(wish.text, wish.size, wish.bold), textWidth(wish.below, belowShare * wish.size)) /
+        2.0;
+    const double halfHeight =
+        (ascentInEm + descentInEm) / 2.0 * wish.size * (wish.below.empty() ? 1.0 : 1.0 + belowShare);
     const double farthest = std::hypot(area_.width(), area_.height());
-    const auto centreAt = [&](Point heading, double gap) {
+    const auto boxAt = [&](Point heading, double gap) {
         const double extent = std::abs(heading.x) * halfWidth + std::abs(heading.y) * halfHeight;
-        return wish.target + (extent + gap) * heading;
+        return Box{wish.target + (extent + gap) * heading, halfWidth, halfHeight, 0.0};
     };
     for (const Care care : {Care::Full, Care::AnyApproach, Care::AcrossLines}) {
         for (double gap = wish.gap; gap < wish.gap + 2.0 * ringStep + 0.1; gap += ringStep)
             for (const Point& heading : wish.directions)
-                if (norm(heading) > 0.0 && tryAt(wish, centreAt(unit(heading), gap), care, onto))
+                if (norm(heading) > 0.0 && tryAt(wish, boxAt(unit(heading), gap), care, onto))
                     return true;
         const double reach = care == Care::Full ? farthest / 3.0 : farthest;
         for (double gap = wish.gap; gap < reach; gap += ringStep) {
             const int places =
                 std::max(16, static_cast<int>(gap * 2.0 * std::numbers::pi / (2.0 * ringStep)));
             for (int i = 0; i < places; ++i)
-                if (tryAt(wish, centreAt(direction(2.0 * std::numbers::pi * i / places), gap), care, onto))
+                if (tryAt(wish, boxAt(direction(2.0 * std::numbers::pi * i / places), gap), care, onto))
                     return true;
         }
     }

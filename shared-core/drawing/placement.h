@@ -14,6 +14,8 @@ namespace lapwright::drawing {
 /// A label that wants a place near `target`.
 struct LabelWish {
     std::string text;
+    /// A second, smaller line under it; may be empty.
+    std::string below = {};
     double size = 3.0;
     Point target;
     /// Where to try first: directions from the target (any length), best first.
@@ -62,14 +64,15 @@ private:
         Box box;         ///< of a label
     };
 
-    /// Items near a rectangle; may name one twice.
-    [[nodiscard]] std::vector<std::size_t> near(const Rectangle& where) const;
+    /// Whether `test` holds for any item in the cells that the rectangle touches; may try one twice.
+    template <class Test>
+    [[nodiscard]] bool anyNear(const Rectangle& where, Test test) const;
     void add(const Item& item, const Rectangle& where);
     [[nodiscard]] std::size_t column(double x) const;
     [[nodiscard]] std::size_t row(double y) const;
     /// How much is asked of a place: first everything, then leaders from anywhere, then across lines.
     enum class Care { Full, AnyApproach, AcrossLines };
-    bool tryAt(const LabelWish& wish, Point centre, Care care, std::vector<Shape>& onto);
+    bool tryAt(const LabelWish& wish, const Box& box, Care care, std::vector<Shape>& onto);
 
     Rectangle area_;
     std::size_t columns_;
