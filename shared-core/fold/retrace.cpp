@@ -80,21 +80,30 @@ std::vector<Trace> retrace(const Standing& standing, std::size_t line, End endTo
 
 bool deepInside(Place point, const Outline& outline, double depth)
 {
+    const double x = point.real(), y = point.imag();
     bool in = false;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Point& from = outline[i];
+        const Point& to = outline[(i + 1) % outline.size()];
+        const double low = inMillimetres(from.y), high = inMillimetres(to.y);
+        if ((low > y) == (high > y))
+            continue;
+        const double left = inMillimetres(from.x), right = inMillimetres(to.x);
+        if (x < left + (right - left) * (y - low) / (high - low))
+            in = !in;
+    }
+    if (!in)
+        return false;
     double nearest = std::numeric_limits<double>::infinity();
     for (std::size_t i = 0; i < outline.size(); ++i) {
         const Point& from = outline[i];
         const Point& to = outline[(i + 1) % outline.size()];
-        const Place a(inMillimetres(from.x), inMillimetres(from.y)),
-            b(inMillimetres(to.x), inMillimetres(to.y));
-        if ((a.imag() > point.imag()) != (b.imag() > point.imag()) &&
-            point.real() <
-                a.real() + (b.real() - a.real()) * (point.imag() - a.imag()) / (b.imag() - a.imag()))
-            in = !in;
-        const Place relative = (point - a) / (b - a);
-        nearest = std::min(nearest, std::abs(point - (a + std::clamp(relative.real(), 0.0, 1.0) * (b - a))));
+        const Place a(inMillimetres(from.x), inMillimetres(from.y));
+        const Place side = Place(inMillimetres(to.x), inMillimetres(to.y)) - a;
+        const double along = std::clamp((std::conj(side) * (point - a)).real() / std::norm(side), 0.0, 1.0);
+        nearest = std::min(nearest, std::abs(point - (a + along * side)));
     }
-    return in && nearest > depth;
+    return nearest > depth;
 }
 
 } // namespace lapwright::fold
