@@ -66,7 +66,7 @@ private:
     void disagree(const char* code, const std::string& place, Phrase statement)
     {
         findings.push_back({rules::Weight::Blocks,
-                            std::string("check") + code,
+                            std::string("check.") + code,
                             place,
                             std::move(statement),
                             {"take the job off again; if this stays, the program is at fault", {}},

@@ -3,6 +3,7 @@
 #include "measure/rounding.h"
 #include "measure/writing.h"
 #include "pieces/byte_key.h"
+#include "pieces/profile_facts.h"
 
 #include <utility>
 
@@ -65,29 +66,6 @@ rules::Findings cannotUnfold(const std::vector<Error>& errors)
                                     {"the trim cannot be laid flat: {error}", {{"error", error.sentence()}}},
                                     {"check the legs, hems and the thickness of the metal", {}}));
     return findings;
-}
-
-rules::Facts factsOf(const OrderedProfile& ordered, const trim::Template& trim,
-                     const site::TrimChoice& choice)
-{
-    rules::Facts facts{{"trim", trim.id},
-                       {"metal", ordered.material.metal},
-                       {"gauge", ordered.material.gauge},
-                       {"colour", ordered.material.colour},
-                       {"thickness", ordered.thickness},
-                       {"girth", ordered.girth},
-                       {"lap", trim.installation.lap},
-                       {"lap_sealed", trim.installation.sealedLaps},
-                       {"fastener_rows", trim.installation.fastenerRows}};
-    if (trim.installation.fastenerSpacing)
-        facts.emplace("fastener_spacing", *trim.installation.fastenerSpacing);
-    if (trim.installation.courseHeadLap)
-        facts.emplace("head_lap", *trim.installation.courseHeadLap);
-    for (const trim::Leg& leg : ordered.profile.legs)
-        facts.emplace("leg." + leg.name, leg.length);
-    for (const auto& [name, measure] : choice.measures)
-        facts.emplace("measure." + name, measure.value);
-    return facts;
 }
 
 } // namespace
@@ -164,7 +142,7 @@ MadeTrim ProfileBook::makeNew(const site::TrimChoice& choice,
     if (choice.colour)
         material.colour = *choice.colour;
     made.profile = add(std::move(resolution), made.flat, material);
-    made.facts = factsOf(profiles_[*made.profile], *made.trim, choice);
+    made.facts = profileFacts(profiles_[*made.profile], *made.trim, choice);
     return made;
 }
 
