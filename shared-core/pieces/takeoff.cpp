@@ -93,9 +93,10 @@ public:
         for (const site::Chain& chain : job.chains)
             for (std::size_t i = 0; i < chain.runs.size(); ++i)
                 takeRun(chain, i);
+        order.profiles = profilesOfJob.takeProfiles();
+        dropUnusedProfiles();
         addStockLengths();
         addSpares();
-        order.profiles = profilesOfJob.takeProfiles();
         rules::Findings disagreements = checkPieces(order, catalogue);
         std::move(disagreements.begin(), disagreements.end(), std::back_inserter(order.findings));
         return std::move(order);
@@ -255,6 +256,33 @@ private:
         order.runs.push_back(std::move(made.takeoff));
     }
 
+    /// A trim may have been made for runs that then turned out not to be makeable.
+    void dropUnusedProfiles()
+    {
+        constexpr std::size_t unused = static_cast<std::size_t>(-1);
+        std::vector<std::size_t> place(order.profiles.size(), unused);
+        for (const RunTakeoff& run : order.runs)
+            place[run.profile] = 0;
+        std::size_t next = 0;
+        for (std::size_t old = 0; old < place.size(); ++old) {
+            if (place[old] == unused)
+                continue;
+            place[old] = next++;
+            if (place[old] != old)
+                order.profiles[place[old]] = std::move(order.profiles[old]);
+            order.profiles[place[old]].id = "P" + std::to_string(next);
+        }
+        order.profiles.resize(next);
+        for (RunTakeoff& run : order.runs)
+            run.profile = place[run.profile];
+        for (Piece& piece : order.pieces)
+            piece.profile = place[piece.profile];
+        std::map<std::size_t, std::vector<WantedCut>> cuts;
+        for (auto& [old, wanted] : cutsOfProfile)
+            cuts.emplace(place[old], std::move(wanted));
+        cutsOfProfile = std::move(cuts);
+    }
+
     static Piece loosePiece(std::string mark, std::size_t profile, std::int64_t count, Length length)
     {
         Piece piece;
@@ -291,7 +319,7 @@ private:
     {
         if (job.spares < 1)
             return;
-        std::vector<Length> longest(profileBook->profiles().size());
+        std::vector<Length> longest(order.profiles.size());
         for (const Piece& piece : order.pieces)
             longest[piece.profile] = std::max(longest[piece.profile], piece.blankLength);
         const std::string name = freeName("spare");
