@@ -29,6 +29,10 @@ concept Like = std::is_same_v<std::remove_const_t<Described>, T>;
 template <class Enum>
 struct Words;
 
+/// Specialised, with `get` and `put`, for a type that is not an object in files.
+template <class T>
+struct Custom;
+
 class ReadFields;
 class WriteFields;
 
@@ -113,6 +117,19 @@ public:
         else
             field = usual;
     }
+    /// A member that may be left out and is always written.
+    template <class F>
+    void orEmpty(const char* name, F& field)
+    {
+        if (const Json* member = find(name))
+            read(name, *member, field);
+        else
+            field = F();
+    }
+    /// For types whose members depend on one another: the object itself, and a way to say what is wrong in
+    /// it.
+    [[nodiscard]] const Json& object() const { return object_; }
+    [[nodiscard]] Errors& errors() { return errors_; }
 
 private:
     [[nodiscard]] const Json* find(const char* name) const;
@@ -149,6 +166,13 @@ public:
         if (!(field == usual))
             object_.emplace(name, put(field));
     }
+    template <class F>
+    void orEmpty(const char* name, const F& field)
+    {
+        object_.emplace(name, put(field));
+    }
+    /// A member whose JSON is made already.
+    void ready(const char* name, Json value) { object_.emplace(name, std::move(value)); }
     [[nodiscard]] Json take() { return Json(std::move(object_)); }
 
 private:
@@ -208,10 +232,14 @@ template <class T>
 requires std::is_class_v<T>
 void get(const Json& json, T& value, Errors& errors)
 {
-    if (!json.is_object())
-        return mismatch(json, "an object", errors);
-    ReadFields fields(json, errors);
-    describe(fields, value);
+    if constexpr (requires { Custom<T>::get(json, value, errors); }) {
+        Custom<T>::get(json, value, errors);
+    } else {
+        if (!json.is_object())
+            return mismatch(json, "an object", errors);
+        ReadFields fields(json, errors);
+        describe(fields, value);
+    }
 }
 
 template <Enumerated E>
@@ -245,9 +273,13 @@ Json put(const std::map<std::string, T>& named)
 template <class T>
 requires std::is_class_v<T> Json put(const T& value)
 {
-    WriteFields fields;
-    describe(fields, value);
-    return fields.take();
+    if constexpr (requires { Custom<T>::put(value); }) {
+        return Custom<T>::put(value);
+    } else {
+        WriteFields fields;
+        describe(fields, value);
+        return fields.take();
+    }
 }
 
 /// Reads a document whose members `describe` names. `check` adds what no schema can say.

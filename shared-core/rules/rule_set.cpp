@@ -76,14 +76,32 @@ Phrase::Value told(const Fact& fact)
         fact);
 }
 
+/// A thickness in both units: the step lengths are shown in is far too coarse for it, whatever the reader
+/// chose.
+std::string toldThickness(Length thickness)
+{
+    Style metric;
+    metric.unit = LengthUnit::Millimetres;
+    return writeThickness(thickness, Style{}) + " (" + writeThickness(thickness, metric) + ")";
+}
+
+Phrase::Value told(const std::string& name, const Fact& fact)
+{
+    const Length* length = std::get_if<Length>(&fact);
+    if (name == "thickness" && length != nullptr)
+        return toldThickness(*length);
+    return told(fact);
+}
+
 /// One value keeps its type, so that it is shown in the reader's units; several become a text.
 Phrase::Value demanded(const Condition& demand)
 {
     if (demand.values.size() == 1)
-        return told(demand.values.front());
+        return told(demand.fact, demand.values.front());
     std::string list;
     for (const Fact& value : demand.values)
-        list += (list.empty() ? "" : " or ") + say({"{value}", {{"value", told(value)}}}, Style{});
+        list +=
+            (list.empty() ? "" : " or ") + say({"{value}", {{"value", told(demand.fact, value)}}}, Style{});
     return list;
 }
 
@@ -97,7 +115,7 @@ Phrase phrase(const std::string& text, const Condition& demand, const Facts& fac
         result.values.emplace_back("demanded", demanded(demand));
     for (const auto& [name, fact] : facts)
         if (names(name))
-            result.values.emplace_back(name, told(fact));
+            result.values.emplace_back(name, told(name, fact));
     return result;
 }
 

@@ -97,6 +97,18 @@ private slots:
         QCOMPARE(say(found.front().statement, Style{}), std::string("tin is not copper or zinc."));
     }
 
+    void thicknessIsToldInBothUnits()
+    {
+        Clause clause = lapClause(Comparison::AtLeast, Length());
+        clause.demands = {{Comparison::AtLeast, "thickness", {Length::thousandths(19)}}};
+        clause.statement = "{thickness} is under {demanded}";
+        const Facts facts{{"run_kind", std::string("eave")}, {"thickness", Length::nanometres(454'660)}};
+        const Findings found = apply(setOf(clause), facts, "");
+        QCOMPARE(found.size(), std::size_t{1});
+        QCOMPARE(say(found.front().statement, Style{}),
+                 std::string("0.0179\" (0.45 mm) is under 0.0190\" (0.48 mm)"));
+    }
+
     void slopesCompareBySteepness()
     {
         Clause clause = lapClause(Comparison::AtLeast, Length());
