@@ -144,7 +144,7 @@ private:
                 inform("trim.leg.unknown", leg.first, "{trim} has no leg {name}");
     }
 
-    Length valueOf(const LengthExpression& expression) const
+    [[nodiscard]] Length valueOf(const LengthExpression& expression) const
     {
         Length value = expression.constant;
         for (const auto& [coefficient, measure] : expression.terms)
@@ -185,7 +185,7 @@ private:
         profile_.firstDirection = valueOf(trim_.firstDirection, "first direction").value_or(Angle());
     }
 
-    std::optional<Hem> hemFrom(const std::optional<HemTemplate>& hem) const
+    [[nodiscard]] std::optional<Hem> hemFrom(const std::optional<HemTemplate>& hem) const
     {
         if (!hem)
             return std::nullopt;
@@ -228,7 +228,7 @@ private:
         result_.findings.push_back(std::move(finding));
     }
 
-    Derivation explainLeg(const LegTemplate& leg, Length length) const
+    [[nodiscard]] Derivation explainLeg(const LegTemplate& leg, Length length) const
     {
         Derivation derivation{{"{leg} {length} = {constant}",
                                {{"leg", leg.label}, {"length", length}, {"constant", leg.length.constant}}},

@@ -63,11 +63,17 @@ public:
 
 private:
     static double sideOf(Angle turn) { return turn < Angle() ? -1.0 : 1.0; }
-    double middleRadius(const BendLine& line) const { return inMillimetres(line.insideRadius) + half_; }
-    double straight(std::size_t part) const { return inMillimetres(straightOf(unfolded_, part, sheet_)); }
+    [[nodiscard]] double middleRadius(const BendLine& line) const
+    {
+        return inMillimetres(line.insideRadius) + half_;
+    }
+    [[nodiscard]] double straight(std::size_t part) const
+    {
+        return inMillimetres(straightOf(unfolded_, part, sheet_));
+    }
 
     /// How far left of the first or last leg's middle plane its mould line lies.
-    double mouldOffset(bool atEnd) const
+    [[nodiscard]] double mouldOffset(bool atEnd) const
     {
         if (profile_.bends.empty())
             return -half_;

@@ -169,6 +169,18 @@ private slots:
         QVERIFY(near(inMillimetres(allowance - 2 * (r + s)), v, 0.001));
     }
 
+    void shallowBendsOfDin6935()
+    {
+        // DIN 6935 lets v be 0 for opening angles over 165°; the formula kept here goes on smoothly instead
+        // and stays within a fifth of the thickness of that.
+        const Length s = Length::millimetres(1);
+        for (int fold = 1; fold < 15; ++fold) {
+            const Length deduction =
+                bendDeduction(dinMetal(), sheetOf(s), Angle::degrees(static_cast<double>(fold)), s);
+            QVERIFY(deduction > Length() && deduction < s / 5);
+        }
+    }
+
     void kOfDin6935()
     {
         // DIN 6935, k = 0.65 + 0.5 log10(r/s), 1 beyond r/s = 5; K is half of it.
