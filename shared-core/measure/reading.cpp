@@ -16,7 +16,8 @@ Phrase sentence(const Misreading& misreading)
     return phrase;
 }
 
-Phrase ambiguitySentence(const std::string& entered, const std::vector<std::string>& readings)
+Phrase ambiguitySentence(const std::string& entered, const std::vector<std::string>& readings,
+                         const std::string& settledBy)
 {
     Phrase phrase{"{entered} can be read as ", {{"entered", entered}}};
     for (std::size_t i = 0; i < readings.size(); ++i) {
@@ -24,7 +25,7 @@ Phrase ambiguitySentence(const std::string& entered, const std::vector<std::stri
         phrase.text += (i == 0 ? "{" : " or {") + name + "}";
         phrase.values.emplace_back(name, readings[i]);
     }
-    phrase.text += ": write the unit";
+    phrase.text += ": " + settledBy;
     return phrase;
 }
 

@@ -44,8 +44,9 @@ struct Misreading {
 
 /// "{entered}: found {found} at character {position}, expected …" as one sentence.
 [[nodiscard]] Phrase sentence(const Misreading& misreading);
-/// "{entered} can be read as {readings}: write the unit".
-[[nodiscard]] Phrase ambiguitySentence(const std::string& entered, const std::vector<std::string>& readings);
+/// "{entered} can be read as {reading1} or {reading2}: write the unit", or whatever settles it.
+[[nodiscard]] Phrase ambiguitySentence(const std::string& entered, const std::vector<std::string>& readings,
+                                       const std::string& settledBy);
 
 /// What an entry turned out to be: one exact value, two or more possible values, or nothing.
 template <class T>
@@ -53,9 +54,10 @@ class [[nodiscard]] Reading {
 public:
     Reading(T value) : state_(std::move(value)) {}                    // NOLINT(google-explicit-constructor)
     Reading(Misreading misreading) : state_(std::move(misreading)) {} // NOLINT(google-explicit-constructor)
-    /// Precondition: two or more candidates with different values.
-    Reading(std::string entered, std::vector<Candidate<T>> candidates)
-        : state_(Ambiguity{std::move(entered), std::move(candidates)})
+    /// Precondition: two or more candidates with different values. `settledBy`: what the person can do.
+    Reading(std::string entered, std::vector<Candidate<T>> candidates,
+            std::string settledBy = "write the unit")
+        : state_(Ambiguity{std::move(entered), std::move(candidates), std::move(settledBy)})
     {
     }
 
@@ -78,7 +80,8 @@ public:
         if (isNonsense())
             return sentence(std::get<Misreading>(state_));
         if (isAmbiguous())
-            return ambiguitySentence(std::get<Ambiguity>(state_).entered, words());
+            return ambiguitySentence(std::get<Ambiguity>(state_).entered, words(),
+                                     std::get<Ambiguity>(state_).settledBy);
         return {};
     }
     /// The value, or an Error at `place` that quotes what was entered and says what was expected.
@@ -87,7 +90,7 @@ public:
         if (isExact())
             return std::get<T>(state_);
         if (isAmbiguous())
-            return Error{place, std::get<Ambiguity>(state_).entered, "the unit too: " + joined(words())};
+            return Error{place, std::get<Ambiguity>(state_).entered, "only one of " + joined(words())};
         const auto& wrong = std::get<Misreading>(state_);
         return Error{place, wrong.entered, say(wrong.expected, {})};
     }
@@ -96,6 +99,7 @@ private:
     struct Ambiguity {
         std::string entered;
         std::vector<Candidate<T>> candidates;
+        std::string settledBy;
     };
 
     [[nodiscard]] std::vector<std::string> words() const

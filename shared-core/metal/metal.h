@@ -3,6 +3,7 @@
 #include "measure/angle.h"
 #include "measure/length.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,6 +15,8 @@ struct Sheet {
     std::string gauge;
     Length thickness;
     double kilogramsPerSquareMetre = 0.0;
+    /// How far a sheet as delivered may be from `thickness`, either way; none if the mill does not say.
+    std::optional<Length> thicknessTolerance = std::nullopt;
 
     friend bool operator==(const Sheet&, const Sheet&) = default;
 };
@@ -49,6 +52,8 @@ struct Metal {
     std::vector<MeasuredDeduction> measuredDeductions;
     /// A closed hem cracks the coating or the metal: use an open or teardrop hem.
     bool brittle = false;
+    /// Greatest distance between joints that let the metal move; none if no rule sets one.
+    std::optional<Length> movementJointSpacing = std::nullopt;
 
     friend bool operator==(const Metal&, const Metal&) = default;
 };

@@ -162,7 +162,7 @@ private slots:
         const auto error = readLength("3820", anyUnit).result("job.json: /chains/0/runs/1/measured");
         QCOMPARE(
             error.errors().front().sentence(),
-            std::string("job.json: /chains/0/runs/1/measured: found 3820, expected the unit too: 3820 mm or "
+            std::string("job.json: /chains/0/runs/1/measured: found 3820, expected only one of 3820 mm or "
                         "3820\""));
     }
     void nonsenseSaysWhatWasExpectedAndWhere()
