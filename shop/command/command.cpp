@@ -1,0 +1,90 @@
+#include "command.h"
+
+#include <QDateTime>
+#include <QUuid>
+
+#include <algorithm>
+#include <cstdio>
+
+namespace lapwright::command {
+
+const std::vector<Subcommand>& subcommands()
+{
+    static const std::vector<Subcommand> all = {
+        takeoffCommand(), closureCommand(), girthCommand(), drawCommand(), cutCommand(),
+        foldCommand(),    receiveCommand(), planCommand(),  printCommand(), madeCommand(),
+        loadCommand(),    receiptCommand(), remakeCommand(), statusCommand()};
+    return all;
+}
+
+QCommandLineOption databaseOption()
+{
+    return {"db", "The shop's database file; made if it is not there.", "DB"};
+}
+
+QCommandLineOption outputOption(const QString& what, const QString& value) { return {{"o", "output"}, what, value}; }
+
+Style styleOf(const QCommandLineParser& options)
+{
+    Style style;
+    const QString units = options.value("units");
+    if (units == "mm")
+        style.unit = LengthUnit::Millimetres;
+    else if (units == "in")
+        style.unit = LengthUnit::Inches;
+    return style;
+}
+
+std::string text(const QCommandLineParser& options, const QString& name) { return options.value(name).toStdString(); }
+
+std::string argument(const QCommandLineParser& options, int index)
+{
+    return options.positionalArguments().at(index).toStdString();
+}
+
+std::vector<std::string> libraryFolders(const QCommandLineParser& options)
+{
+    std::vector<std::string> folders;
+    for (const QString& folder : options.values("library"))
+        folders.push_back(folder.toStdString());
+    return folders;
+}
+
+void print(const std::string& line) { std::fprintf(stdout, "%s\n", line.c_str()); }
+
+void tell(const std::string& line) { std::fprintf(stderr, "%s\n", line.c_str()); }
+
+void tell(const std::vector<Error>& errors)
+{
+    for (const Error& error : errors)
+        tell(error.sentence());
+}
+
+std::string describe(const rules::Finding& finding, const Style& style)
+{
+    const char* weight = finding.weight == rules::Weight::Blocks  ? "BLOCKS  "
+                         : finding.weight == rules::Weight::Warns ? "warns   "
+                                                                  : "note    ";
+    std::string line = weight + (finding.place.empty() ? "" : finding.place + ": ") + say(finding.statement, style);
+    if (!finding.remedy.text.empty())
+        line += " " + say(finding.remedy, style);
+    if (finding.clause) {
+        line += " [" + finding.clause->number;
+        line += finding.clause->edition.empty() ? "]" : ", " + finding.clause->edition + "]";
+    }
+    return line;
+}
+
+void tell(const rules::Findings& findings, const Style& style)
+{
+    for (const rules::Weight weight : {rules::Weight::Blocks, rules::Weight::Warns, rules::Weight::Informs})
+        for (const rules::Finding& finding : findings)
+            if (finding.weight == weight)
+                tell(describe(finding, style));
+}
+
+std::string now() { return QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString(); }
+
+std::string newUuid() { return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString(); }
+
+} // namespace lapwright::command

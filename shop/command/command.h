@@ -1,0 +1,75 @@
+#pragma once
+
+#include "measure/result.h"
+#include "measure/writing.h"
+#include "rules/finding.h"
+
+#include <QCommandLineParser>
+#include <QString>
+#include <QStringList>
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What every subcommand of `lapwright` shares: options, exit codes, and how it speaks.
+namespace lapwright::command {
+
+/// 0 done; 1 done, with findings that block; 2 bad input or usage; 3 could not (disk, database).
+enum class Exit { Done = 0, Blocked = 1, BadInput = 2, CouldNot = 3 };
+
+/// One subcommand: what it is called, what it takes, what it does.
+struct Subcommand {
+    QString name;
+    QString arguments; ///< "JOB", "ORDER..."; empty for none
+    QString summary;
+    QString help;
+    QList<QCommandLineOption> options;
+    int leastArguments = 0;
+    int mostArguments = 0; ///< -1: any number
+    std::function<Exit(const QCommandLineParser&)> run;
+};
+
+[[nodiscard]] const std::vector<Subcommand>& subcommands();
+
+[[nodiscard]] Subcommand takeoffCommand();
+[[nodiscard]] Subcommand closureCommand();
+[[nodiscard]] Subcommand girthCommand();
+[[nodiscard]] Subcommand drawCommand();
+[[nodiscard]] Subcommand cutCommand();
+[[nodiscard]] Subcommand foldCommand();
+[[nodiscard]] Subcommand receiveCommand();
+[[nodiscard]] Subcommand planCommand();
+[[nodiscard]] Subcommand printCommand();
+[[nodiscard]] Subcommand madeCommand();
+[[nodiscard]] Subcommand loadCommand();
+[[nodiscard]] Subcommand receiptCommand();
+[[nodiscard]] Subcommand remakeCommand();
+[[nodiscard]] Subcommand statusCommand();
+
+/// Options that several subcommands take.
+[[nodiscard]] QCommandLineOption databaseOption();
+[[nodiscard]] QCommandLineOption outputOption(const QString& what, const QString& value);
+
+/// The units the person asked for with --units.
+[[nodiscard]] Style styleOf(const QCommandLineParser& options);
+[[nodiscard]] std::string text(const QCommandLineParser& options, const QString& name);
+/// First or only argument. Precondition: there is one.
+[[nodiscard]] std::string argument(const QCommandLineParser& options, int index = 0);
+/// Folders given with --library.
+[[nodiscard]] std::vector<std::string> libraryFolders(const QCommandLineParser& options);
+
+/// Results go to standard output, everything else to standard error.
+void print(const std::string& line);
+void tell(const std::string& line);
+/// Each error on a line of its own, to standard error.
+void tell(const std::vector<Error>& errors);
+/// Findings by weight, the heaviest first: "BLOCKS  chain House eave, run E3: …".
+[[nodiscard]] std::string describe(const rules::Finding& finding, const Style& style);
+void tell(const rules::Findings& findings, const Style& style);
+
+[[nodiscard]] std::string now();     ///< ISO 8601, UTC, to the second
+[[nodiscard]] std::string newUuid(); ///< version 4
+
+} // namespace lapwright::command

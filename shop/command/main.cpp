@@ -1,0 +1,94 @@
+#include "command.h"
+#include "storage/database.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace lapwright::command;
+
+namespace {
+
+void printOverview()
+{
+    print("Usage: lapwright SUBCOMMAND [OPTIONS] ...\n"
+          "\n"
+          "Turns a measured house into folded, delivered and checked trim: the headless face of Lapwright.\n"
+          "Results go to standard output, messages to standard error.\n");
+    for (const Subcommand& one : subcommands()) {
+        const QString call = one.name + " " + one.arguments;
+        print(("  " + call.leftJustified(22) + one.summary).toStdString());
+    }
+    print("\n`lapwright SUBCOMMAND --help` says more. Exit status: 0 done, 1 done with findings that block,\n"
+          "2 bad input or usage, 3 could not (disk, database).\n"
+          "\n"
+          "Codes differ: the local code and a licensed professional decide.");
+}
+
+int fail(const QString& message)
+{
+    tell("lapwright: " + message.toStdString());
+    return static_cast<int>(Exit::BadInput);
+}
+
+void addCommonOptions(QCommandLineParser& parser)
+{
+    parser.addOption({"json", "Write the result as JSON."});
+    parser.addOption({"units", "Show lengths as ft (feet and inches, the default), in or mm.", "UNIT", "ft"});
+    parser.addOption({"library", "A folder with the shop's own metal-library, trim-library, rule-sets or machines; may be given more than once.", "DIR"});
+    parser.addHelpOption();
+}
+
+int runSubcommand(const Subcommand& subcommand, QStringList arguments)
+{
+    QCommandLineParser parser;
+    parser.setApplicationDescription("lapwright " + subcommand.name + " " + subcommand.arguments + "\n\n" + subcommand.help);
+    for (const QCommandLineOption& option : subcommand.options)
+        parser.addOption(option);
+    addCommonOptions(parser);
+    arguments.removeAt(1);
+    if (!parser.parse(arguments))
+        return fail(parser.errorText());
+    if (parser.isSet("help")) {
+        std::string help = parser.helpText().toStdString();
+        const std::size_t firstLine = help.find('\n');
+        print("Usage: lapwright " + subcommand.name.toStdString() + " [OPTIONS] " + subcommand.arguments.toStdString() +
+              "\n\n" + subcommand.help.toStdString() + help.substr(help.find("\n\nOptions:", firstLine)));
+        return 0;
+    }
+    const auto given = parser.positionalArguments().size();
+    if (given < subcommand.leastArguments || (subcommand.mostArguments >= 0 && given > subcommand.mostArguments))
+        return fail(QString("%1 takes %2; see lapwright %1 --help")
+                        .arg(subcommand.name, subcommand.arguments.isEmpty() ? "no arguments" : subcommand.arguments));
+    const QString units = parser.value("units");
+    if (units != "ft" && units != "in" && units != "mm")
+        return fail("--units is " + units + ", expected ft, in or mm");
+    return static_cast<int>(subcommand.run(parser));
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    const QCoreApplication application(argc, argv);
+    QCoreApplication::setApplicationName("lapwright");
+    const QStringList arguments = QCoreApplication::arguments();
+    if (arguments.size() < 2 || arguments[1] == "--help" || arguments[1] == "-h" || arguments[1] == "help") {
+        printOverview();
+        return arguments.size() < 2 ? static_cast<int>(Exit::BadInput) : 0;
+    }
+    if (arguments[1] == "--version") {
+        print("lapwright " LAPWRIGHT_VERSION);
+        return 0;
+    }
+    const auto& all = subcommands();
+    const auto chosen = std::find_if(all.begin(), all.end(), [&](const Subcommand& one) { return one.name == arguments[1]; });
+    if (chosen == all.end())
+        return fail("no subcommand " + arguments[1] + "; see lapwright --help");
+    try {
+        return runSubcommand(*chosen, arguments);
+    } catch (const lapwright::storage::StorageFailure& failure) {
+        tell(std::string("lapwright: the database would not: ") + failure.what());
+        return static_cast<int>(Exit::CouldNot);
+    }
+}
