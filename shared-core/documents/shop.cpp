@@ -1,0 +1,141 @@
+#include "documents/shop.h"
+
+#include "documents/describe_cutting.h"
+#include "documents/describe_site.h"
+
+#include <set>
+
+namespace lapwright::documents {
+
+template <class V, Like<schedule::StockItem> T>
+void describe(V& fields, T& item)
+{
+    fields("material", item.material);
+    describe(fields, item.stock);
+}
+
+template <class V, Like<schedule::ShopStock> T>
+void describe(V& fields, T& stock)
+{
+    fields("shop", stock.shop, std::string());
+    fields("machine", stock.machine, std::string());
+    fields("items", stock.items);
+    fields("rules", stock.rules, cutting::ShopRules());
+}
+
+template <class V, Like<schedule::LoadedPiece> T>
+void describe(V& fields, T& piece)
+{
+    fields("mark", piece.mark);
+    fields("count", piece.count);
+    fields("run", piece.run, std::string());
+    fields("profile", piece.profile);
+    fields("length_mm", piece.length);
+}
+
+template <class V, Like<schedule::Bundle> T>
+void describe(V& fields, T& bundle)
+{
+    fields("label", bundle.label);
+    fields("order", bundle.order);
+    fields("job", bundle.job, std::string());
+    fields("material", bundle.material);
+    fields("pieces", bundle.pieces);
+    fields("kilograms", bundle.kilograms);
+    fields("two_people", bundle.twoPeople, false);
+}
+
+template <class V, Like<schedule::Load> T>
+void describe(V& fields, T& load)
+{
+    fields("id", load.id);
+    fields("truck", load.truck, std::string());
+    fields("made_at", load.madeAt);
+    fields("bundles", load.bundles);
+}
+
+template <>
+struct Words<schedule::PieceState> {
+    using K = schedule::PieceState;
+    static constexpr std::array<std::pair<K, std::string_view>, 4> all{
+        {{K::Received, "received"}, {K::Short, "short"}, {K::Damaged, "damaged"}, {K::Wrong, "wrong"}}};
+};
+
+template <class V, Like<schedule::ReceiptEvent> T>
+void describe(V& fields, T& event)
+{
+    fields("id", event.id);
+    fields("order", event.order);
+    fields("mark", event.mark);
+    fields("found", event.found);
+    fields("count", event.count);
+    fields("at", event.at);
+    fields("person", event.person, std::string());
+    fields("note", event.note, std::string());
+}
+
+template <class V, Like<schedule::Receipt> T>
+void describe(V& fields, T& receipt)
+{
+    fields("id", receipt.id);
+    fields("load", receipt.load);
+    fields("events", receipt.events);
+}
+
+namespace {
+
+/// Each name only once: `name(entry)` of every entry of a list.
+template <class List, class Name>
+void checkOnce(const List& list, const char* listName, const char* member, Name name, Errors& errors)
+{
+    std::set<std::string> seen;
+    for (std::size_t index = 0; index < list.size(); ++index)
+        if (!seen.insert(name(list[index])).second)
+            errors.push_back({std::string("/") + listName + "/" + std::to_string(index) + "/" + member,
+                              name(list[index]) + " again", "each only once"});
+}
+
+} // namespace
+
+Result<Document<schedule::ShopStock>> readStock(std::string_view text)
+{
+    return readDocument<schedule::ShopStock>(
+        text, kinds::stock, [](const schedule::ShopStock& stock, Errors& errors) {
+            checkOnce(
+                stock.items, "items", "key", [](const auto& item) { return item.stock.key; }, errors);
+        });
+}
+
+std::string writeStock(const Document<schedule::ShopStock>& stock, Layout layout)
+{
+    return closeDocument(kinds::stock, put(stock.value), stock.extras, layout);
+}
+
+Result<Document<schedule::Load>> readLoad(std::string_view text)
+{
+    return readDocument<schedule::Load>(text, kinds::load, [](const schedule::Load& load, Errors& errors) {
+        checkOnce(
+            load.bundles, "bundles", "label", [](const auto& bundle) { return bundle.label; }, errors);
+    });
+}
+
+std::string writeLoad(const Document<schedule::Load>& load, Layout layout)
+{
+    return closeDocument(kinds::load, put(load.value), load.extras, layout);
+}
+
+Result<Document<schedule::Receipt>> readReceipt(std::string_view text)
+{
+    return readDocument<schedule::Receipt>(
+        text, kinds::receipt, [](const schedule::Receipt& receipt, Errors& errors) {
+            checkOnce(
+                receipt.events, "events", "id", [](const auto& event) { return event.id; }, errors);
+        });
+}
+
+std::string writeReceipt(const Document<schedule::Receipt>& receipt, Layout layout)
+{
+    return closeDocument(kinds::receipt, put(receipt.value), receipt.extras, layout);
+}
+
+} // namespace lapwright::documents

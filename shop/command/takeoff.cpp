@@ -1,0 +1,146 @@
+#include "catalogue.h"
+#include "command.h"
+#include "documents/job.h"
+#include "documents/order.h"
+#include "pieces/checker.h"
+#include "pieces/takeoff.h"
+#include "pieces/why.h"
+#include "storage/document_file.h"
+
+#include <QFileInfo>
+
+#include <algorithm>
+#include <cstdio>
+
+namespace lapwright::command {
+
+namespace {
+
+using documents::OrderDocument;
+
+std::string padded(const std::string& text, int width)
+{
+    return QString::fromStdString(text).leftJustified(width).toStdString();
+}
+
+void printSummary(const pieces::Order& order, const Style& style)
+{
+    print(order.job.name + ", " + order.job.address);
+    print("");
+    print(padded("mark", 10) + padded("trim", 24) + padded("profile", 9) + padded("girth", 12) + padded("length", 16) + "count");
+    double kilograms = 0.0;
+    std::int64_t count = 0;
+    for (const pieces::Piece& piece : order.pieces) {
+        const pieces::OrderedProfile& profile = order.profiles[piece.profile];
+        print(padded(piece.mark, 10) + padded(profile.profile.name, 24) + padded(profile.id, 9) +
+              padded(write(profile.girth, style), 12) + padded(write(piece.blankLength, style), 16) +
+              std::to_string(piece.count));
+        kilograms += pieces::kilograms(order, piece);
+        count += piece.count;
+    }
+    print("");
+    const std::string unit = style.unit == LengthUnit::Millimetres
+                                 ? QString::number(kilograms, 'f', 1).toStdString() + " kg"
+                                 : QString::number(kilograms / 0.45359237, 'f', 0).toStdString() + " lb";
+    print(std::to_string(count) + " pieces of " + std::to_string(order.profiles.size()) + " profiles, " + unit + ", " +
+          order.job.material.gauge + " " + order.job.material.metal + ", " + order.job.material.colour);
+}
+
+/// The order takes the job's identity. Where `path` already holds an order of it, this is its next revision, or the
+/// same one if nothing changed.
+Result<OrderDocument> withIdentity(pieces::Order order, const documents::Extras& extras, const std::string& path)
+{
+    order.id = order.job.id;
+    OrderDocument document{std::move(order), {}};
+    if (!extras.empty())
+        document.extras.inside["job"] = extras;
+    if (path.empty() || path == "-" || !QFileInfo::exists(QString::fromStdString(path)))
+        return document;
+    const auto text = storage::readDocument(path);
+    if (!text.ok())
+        return text.errors();
+    const auto before = documents::readOrder(*text);
+    if (!before.ok())
+        return before.errorsWithin(path);
+    if (before->value.id != document.value.id)
+        return Error{path, "an order of another job (" + before->value.job.name + ")", "another file name"};
+    document.value.revision = before->value.revision;
+    document.value.previousHash = before->value.previousHash;
+    if (documents::revisionHash(document) != documents::revisionHash(*before)) {
+        document.value.revision = before->value.revision + 1;
+        document.value.previousHash = documents::revisionHash(*before);
+    }
+    return document;
+}
+
+Exit explainMark(const pieces::Order& order, const std::string& mark, const Style& style)
+{
+    const auto why = pieces::explain(order, mark);
+    if (!why) {
+        tell("lapwright: no piece " + mark + " in this job; `lapwright takeoff JOB` lists the marks");
+        return Exit::BadInput;
+    }
+    std::fputs(pieces::writeDerivation(*why, style).c_str(), stdout);
+    return Exit::Done;
+}
+
+Exit run(const QCommandLineParser& options)
+{
+    const auto text = storage::readDocument(argument(options));
+    if (!text.ok()) {
+        tell(text.errors());
+        return Exit::BadInput;
+    }
+    const auto job = documents::readJob(*text);
+    if (!job.ok()) {
+        tell(job.errorsWithin(argument(options)));
+        return Exit::BadInput;
+    }
+    const auto catalogue = loadCatalogue(libraryFolders(options));
+    if (!catalogue.ok()) {
+        tell(catalogue.errors());
+        return Exit::BadInput;
+    }
+    const Style style = styleOf(options);
+    const pieces::Order order = pieces::takeoff(job->value, *catalogue);
+    if (options.isSet("why"))
+        return explainMark(order, command::text(options, "why"), style);
+    const std::string path = command::text(options, "output");
+    const auto document = withIdentity(order, job->extras, path);
+    if (!document.ok()) {
+        tell(document.errors());
+        return Exit::BadInput;
+    }
+    tell(order.findings, style);
+    if (!path.empty()) {
+        const auto written = storage::writeDocument(path, documents::writeOrder(*document));
+        if (!written.ok()) {
+            tell(written.errors());
+            return Exit::CouldNot;
+        }
+    }
+    if (options.isSet("json"))
+        print(documents::writeOrder(*document));
+    else if (path != "-")
+        printSummary(document->value, style);
+    return rules::anyBlocks(order.findings) ? Exit::Blocked : Exit::Done;
+}
+
+} // namespace
+
+Subcommand takeoffCommand()
+{
+    return {"takeoff",
+            "JOB",
+            "turn a measured job into an order: findings, profiles, pieces",
+            "JOB is a job document (lapwright/job), or - for standard input. Findings go to standard error, the list of "
+            "pieces to standard output. With -o the order is written to a file; if that file already holds an order of "
+            "this job, it becomes the next revision, or stays as it is when nothing changed.",
+            {outputOption("Write the order document to this file (- for standard output).", "ORDER"),
+             {"why", "Print where girth, angles, length and count of this piece come from.", "MARK"}},
+            1,
+            1,
+            run};
+}
+
+} // namespace lapwright::command
