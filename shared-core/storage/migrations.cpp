@@ -35,11 +35,6 @@ const QStringList& first()
         "CREATE TABLE piece_counts (order_id TEXT NOT NULL, mark TEXT NOT NULL, state TEXT NOT NULL,"
         " count INTEGER NOT NULL CHECK (count >= 0), PRIMARY KEY (order_id, mark, state)) WITHOUT ROWID",
         "CREATE INDEX piece_counts_by_state ON piece_counts (state) WHERE count > 0",
-        "CREATE TABLE stock (id TEXT PRIMARY KEY, kind TEXT NOT NULL CHECK (kind IN ('sheet', 'coil', "
-        "'remnant')),"
-        " metal TEXT NOT NULL, gauge TEXT NOT NULL, colour TEXT NOT NULL, width_nm INTEGER NOT NULL,"
-        " length_nm INTEGER NOT NULL, longest_crosscut_nm INTEGER, count INTEGER CHECK (count >= 0),"
-        " cost REAL NOT NULL, label TEXT NOT NULL)",
         "CREATE TABLE plans (id TEXT PRIMARY KEY, metal TEXT NOT NULL, gauge TEXT NOT NULL, colour TEXT NOT "
         "NULL,"
         " state TEXT NOT NULL CHECK (state IN ('planned', 'cut', 'replaced')), made_at TEXT NOT NULL,"

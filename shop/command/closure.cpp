@@ -1,7 +1,7 @@
+#include "site/closure.h"
 #include "command.h"
 #include "documents/job.h"
 #include "measure/rounding.h"
-#include "site/closure.h"
 #include "storage/document_file.h"
 
 #include <nlohmann/json.hpp>
@@ -38,7 +38,8 @@ bool closes(const ClosureReport& report)
 
 bool measured(const ClosureReport& report)
 {
-    return report.verdict != ClosureReport::Verdict::Open && report.verdict != ClosureReport::Verdict::NotComputable;
+    return report.verdict != ClosureReport::Verdict::Open &&
+           report.verdict != ClosureReport::Verdict::NotComputable;
 }
 
 std::string explain(const site::Chain& chain, const site::Blame& blame, const Style& style)
@@ -52,8 +53,8 @@ std::string explain(const site::Chain& chain, const site::Blame& blame, const St
     if (blame.corner) {
         const site::CornerChange& change = *blame.corner;
         const std::string next = chain.runs[(change.corner + 1) % chain.runs.size()].id;
-        line += (line.empty() ? "" : " and ") + std::string("corner ") + chain.runs[change.corner].id + " to " + next +
-                ": " + write(change.given) + " would be " + write(change.wouldBe);
+        line += (line.empty() ? "" : " and ") + std::string("corner ") + chain.runs[change.corner].id +
+                " to " + next + ": " + write(change.given) + " would be " + write(change.wouldBe);
     }
     if (!blame.slip.text.empty())
         line += " (" + say(blame.slip, style) + ")";
@@ -64,8 +65,8 @@ void printReport(const site::Chain& chain, const ClosureReport& report, const St
 {
     print(site::chainPlace(chain) + ": " + words(report.verdict));
     if (measured(report)) {
-        print("  perimeter " + write(report.perimeter, style) + ", misclosure " + write(report.linearMisclosure, style) +
-              " (allowed " + write(report.tolerance, style) + ")" +
+        print("  perimeter " + write(report.perimeter, style) + ", misclosure " +
+              write(report.linearMisclosure, style) + " (allowed " + write(report.tolerance, style) + ")" +
               (report.oneIn ? ", 1 in " + std::to_string(*report.oneIn) : ""));
         print("  angles add up to " + write(report.angleSum) + ", a closed figure of " +
               std::to_string(chain.runs.size()) + " corners has " + write(report.expectedAngleSum));
@@ -76,7 +77,8 @@ void printReport(const site::Chain& chain, const ClosureReport& report, const St
 
 nlohmann::json asJson(const site::Chain& chain, const ClosureReport& report, const Style& style)
 {
-    nlohmann::json json = {{"chain", chain.id}, {"verdict", words(report.verdict)}, {"closes", closes(report)}};
+    nlohmann::json json = {
+        {"chain", chain.id}, {"verdict", words(report.verdict)}, {"closes", closes(report)}};
     if (measured(report)) {
         json["misclosure_mm"] = inMillimetres(report.linearMisclosure);
         json["tolerance_mm"] = inMillimetres(report.tolerance);
@@ -96,7 +98,8 @@ nlohmann::json asJson(const site::Chain& chain, const ClosureReport& report, con
     }
     json["findings"] = nlohmann::json::array();
     for (const rules::Finding& finding : report.findings)
-        json["findings"].push_back({{"code", finding.code}, {"place", finding.place}, {"text", say(finding.statement, style)}});
+        json["findings"].push_back(
+            {{"code", finding.code}, {"place", finding.place}, {"text", say(finding.statement, style)}});
     return json;
 }
 
@@ -132,16 +135,17 @@ Exit run(const QCommandLineParser& options)
 
 Subcommand closureCommand()
 {
-    return {"closure",
-            "JOB",
-            "say whether each chain of a measured job closes, and what to measure again",
-            "JOB is a job document (lapwright/job), or - for standard input. For each closed chain the misclosure, its "
-            "share of the perimeter, and the run or corner whose correction would close it, with the value it would "
-            "then have. Exit status 1 if a chain does not close.",
-            {},
-            1,
-            1,
-            run};
+    return {
+        "closure",
+        "JOB",
+        "say whether each chain of a measured job closes, and what to measure again",
+        "JOB is a job document (lapwright/job), or - for standard input. For each closed chain the misclosure, its "
+        "share of the perimeter, and the run or corner whose correction would close it, with the value it would "
+        "then have. Exit status 1 if a chain does not close.",
+        {},
+        1,
+        1,
+        run};
 }
 
 } // namespace lapwright::command

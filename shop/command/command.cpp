@@ -11,8 +11,8 @@ namespace lapwright::command {
 const std::vector<Subcommand>& subcommands()
 {
     static const std::vector<Subcommand> all = {
-        takeoffCommand(), closureCommand(), girthCommand(), drawCommand(), cutCommand(),
-        foldCommand(),    receiveCommand(), planCommand(),  printCommand(), madeCommand(),
+        takeoffCommand(), closureCommand(), girthCommand(),  drawCommand(),  cutCommand(),
+        foldCommand(),    receiveCommand(), planCommand(),   printCommand(), madeCommand(),
         loadCommand(),    receiptCommand(), remakeCommand(), statusCommand()};
     return all;
 }
@@ -22,7 +22,32 @@ QCommandLineOption databaseOption()
     return {"db", "The shop's database file; made if it is not there.", "DB"};
 }
 
-QCommandLineOption outputOption(const QString& what, const QString& value) { return {{"o", "output"}, what, value}; }
+QCommandLineOption stationOption()
+{
+    return {"station", "Name of the machine or desk this happens at.", "NAME"};
+}
+
+QCommandLineOption personOption()
+{
+    return {"person", "Who does it.", "NAME"};
+}
+
+Result<storage::Database> openShop(const QCommandLineParser& options)
+{
+    if (!options.isSet("db"))
+        return Error{"", "no --db", "--db with the shop's database file"};
+    return storage::Database::open(text(options, "db"));
+}
+
+storage::Stamp stampOf(const QCommandLineParser& options)
+{
+    return {now(), text(options, "station"), text(options, "person")};
+}
+
+QCommandLineOption outputOption(const QString& what, const QString& value)
+{
+    return {{"o", "output"}, what, value};
+}
 
 Style styleOf(const QCommandLineParser& options)
 {
@@ -35,7 +60,10 @@ Style styleOf(const QCommandLineParser& options)
     return style;
 }
 
-std::string text(const QCommandLineParser& options, const QString& name) { return options.value(name).toStdString(); }
+std::string text(const QCommandLineParser& options, const QString& name)
+{
+    return options.value(name).toStdString();
+}
 
 std::string argument(const QCommandLineParser& options, int index)
 {
@@ -50,9 +78,15 @@ std::vector<std::string> libraryFolders(const QCommandLineParser& options)
     return folders;
 }
 
-void print(const std::string& line) { std::fprintf(stdout, "%s\n", line.c_str()); }
+void print(const std::string& line)
+{
+    std::fprintf(stdout, "%s\n", line.c_str());
+}
 
-void tell(const std::string& line) { std::fprintf(stderr, "%s\n", line.c_str()); }
+void tell(const std::string& line)
+{
+    std::fprintf(stderr, "%s\n", line.c_str());
+}
 
 void tell(const std::vector<Error>& errors)
 {
@@ -65,7 +99,8 @@ std::string describe(const rules::Finding& finding, const Style& style)
     const char* weight = finding.weight == rules::Weight::Blocks  ? "BLOCKS  "
                          : finding.weight == rules::Weight::Warns ? "warns   "
                                                                   : "note    ";
-    std::string line = weight + (finding.place.empty() ? "" : finding.place + ": ") + say(finding.statement, style);
+    std::string line =
+        weight + (finding.place.empty() ? "" : finding.place + ": ") + say(finding.statement, style);
     if (!finding.remedy.text.empty())
         line += " " + say(finding.remedy, style);
     if (finding.clause) {
@@ -83,8 +118,14 @@ void tell(const rules::Findings& findings, const Style& style)
                 tell(describe(finding, style));
 }
 
-std::string now() { return QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString(); }
+std::string now()
+{
+    return QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString();
+}
 
-std::string newUuid() { return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString(); }
+std::string newUuid()
+{
+    return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
+}
 
 } // namespace lapwright::command

@@ -3,6 +3,7 @@
 #include "measure/result.h"
 #include "measure/writing.h"
 #include "rules/finding.h"
+#include "storage/orders.h"
 
 #include <QCommandLineParser>
 #include <QString>
@@ -52,6 +53,9 @@ struct Subcommand {
 [[nodiscard]] QCommandLineOption databaseOption();
 [[nodiscard]] QCommandLineOption outputOption(const QString& what, const QString& value);
 
+[[nodiscard]] QCommandLineOption stationOption();
+[[nodiscard]] QCommandLineOption personOption();
+
 /// The units the person asked for with --units.
 [[nodiscard]] Style styleOf(const QCommandLineParser& options);
 [[nodiscard]] std::string text(const QCommandLineParser& options, const QString& name);
@@ -68,6 +72,11 @@ void tell(const std::vector<Error>& errors);
 /// Findings by weight, the heaviest first: "BLOCKS  chain House eave, run E3: …".
 [[nodiscard]] std::string describe(const rules::Finding& finding, const Style& style);
 void tell(const rules::Findings& findings, const Style& style);
+
+/// The database named with --db. Error if none was named or it cannot be opened.
+[[nodiscard]] Result<storage::Database> openShop(const QCommandLineParser& options);
+/// When, where and by whom, from the clock and the options.
+[[nodiscard]] storage::Stamp stampOf(const QCommandLineParser& options);
 
 [[nodiscard]] std::string now();     ///< ISO 8601, UTC, to the second
 [[nodiscard]] std::string newUuid(); ///< version 4

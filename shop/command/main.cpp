@@ -35,14 +35,18 @@ void addCommonOptions(QCommandLineParser& parser)
 {
     parser.addOption({"json", "Write the result as JSON."});
     parser.addOption({"units", "Show lengths as ft (feet and inches, the default), in or mm.", "UNIT", "ft"});
-    parser.addOption({"library", "A folder with the shop's own metal-library, trim-library, rule-sets or machines; may be given more than once.", "DIR"});
+    parser.addOption(
+        {"library",
+         "A folder with the shop's own metal-library, trim-library, rule-sets or machines; may be given more than once.",
+         "DIR"});
     parser.addHelpOption();
 }
 
 int runSubcommand(const Subcommand& subcommand, QStringList arguments)
 {
     QCommandLineParser parser;
-    parser.setApplicationDescription("lapwright " + subcommand.name + " " + subcommand.arguments + "\n\n" + subcommand.help);
+    parser.setApplicationDescription("lapwright " + subcommand.name + " " + subcommand.arguments + "\n\n" +
+                                     subcommand.help);
     for (const QCommandLineOption& option : subcommand.options)
         parser.addOption(option);
     addCommonOptions(parser);
@@ -52,14 +56,17 @@ int runSubcommand(const Subcommand& subcommand, QStringList arguments)
     if (parser.isSet("help")) {
         std::string help = parser.helpText().toStdString();
         const std::size_t firstLine = help.find('\n');
-        print("Usage: lapwright " + subcommand.name.toStdString() + " [OPTIONS] " + subcommand.arguments.toStdString() +
-              "\n\n" + subcommand.help.toStdString() + help.substr(help.find("\n\nOptions:", firstLine)));
+        print("Usage: lapwright " + subcommand.name.toStdString() + " [OPTIONS] " +
+              subcommand.arguments.toStdString() + "\n\n" + subcommand.help.toStdString() +
+              help.substr(help.find("\n\nOptions:", firstLine)));
         return 0;
     }
     const auto given = parser.positionalArguments().size();
-    if (given < subcommand.leastArguments || (subcommand.mostArguments >= 0 && given > subcommand.mostArguments))
+    if (given < subcommand.leastArguments ||
+        (subcommand.mostArguments >= 0 && given > subcommand.mostArguments))
         return fail(QString("%1 takes %2; see lapwright %1 --help")
-                        .arg(subcommand.name, subcommand.arguments.isEmpty() ? "no arguments" : subcommand.arguments));
+                        .arg(subcommand.name,
+                             subcommand.arguments.isEmpty() ? "no arguments" : subcommand.arguments));
     const QString units = parser.value("units");
     if (units != "ft" && units != "in" && units != "mm")
         return fail("--units is " + units + ", expected ft, in or mm");
@@ -82,7 +89,8 @@ int main(int argc, char** argv)
         return 0;
     }
     const auto& all = subcommands();
-    const auto chosen = std::find_if(all.begin(), all.end(), [&](const Subcommand& one) { return one.name == arguments[1]; });
+    const auto chosen =
+        std::find_if(all.begin(), all.end(), [&](const Subcommand& one) { return one.name == arguments[1]; });
     if (chosen == all.end())
         return fail("no subcommand " + arguments[1] + "; see lapwright --help");
     try {

@@ -1,9 +1,10 @@
+#include "pieces/takeoff.h"
 #include "catalogue.h"
 #include "command.h"
 #include "documents/job.h"
 #include "documents/order.h"
+#include "incoming.h"
 #include "pieces/checker.h"
-#include "pieces/takeoff.h"
 #include "pieces/why.h"
 #include "storage/document_file.h"
 
@@ -27,7 +28,8 @@ void printSummary(const pieces::Order& order, const Style& style)
 {
     print(order.job.name + ", " + order.job.address);
     print("");
-    print(padded("mark", 10) + padded("trim", 24) + padded("profile", 9) + padded("girth", 12) + padded("length", 16) + "count");
+    print(padded("mark", 10) + padded("trim", 24) + padded("profile", 9) + padded("girth", 12) +
+          padded("length", 16) + "count");
     double kilograms = 0.0;
     std::int64_t count = 0;
     for (const pieces::Piece& piece : order.pieces) {
@@ -35,20 +37,22 @@ void printSummary(const pieces::Order& order, const Style& style)
         print(padded(piece.mark, 10) + padded(profile.profile.name, 24) + padded(profile.id, 9) +
               padded(write(profile.girth, style), 12) + padded(write(piece.blankLength, style), 16) +
               std::to_string(piece.count));
-        kilograms += pieces::kilograms(order, piece);
+        kilograms += kilogramsEach(order, piece) * static_cast<double>(piece.count);
         count += piece.count;
     }
     print("");
     const std::string unit = style.unit == LengthUnit::Millimetres
                                  ? QString::number(kilograms, 'f', 1).toStdString() + " kg"
                                  : QString::number(kilograms / 0.45359237, 'f', 0).toStdString() + " lb";
-    print(std::to_string(count) + " pieces of " + std::to_string(order.profiles.size()) + " profiles, " + unit + ", " +
-          order.job.material.gauge + " " + order.job.material.metal + ", " + order.job.material.colour);
+    print(std::to_string(count) + " pieces of " + std::to_string(order.profiles.size()) + " profiles, " +
+          unit + ", " + order.job.material.gauge + " " + order.job.material.metal + ", " +
+          order.job.material.colour);
 }
 
-/// The order takes the job's identity. Where `path` already holds an order of it, this is its next revision, or the
-/// same one if nothing changed.
-Result<OrderDocument> withIdentity(pieces::Order order, const documents::Extras& extras, const std::string& path)
+/// The order takes the job's identity. Where `path` already holds an order of it, this is its next revision,
+/// or the same one if nothing changed.
+Result<OrderDocument> withIdentity(pieces::Order order, const documents::Extras& extras,
+                                   const std::string& path)
 {
     order.id = order.job.id;
     OrderDocument document{std::move(order), {}};
@@ -102,7 +106,9 @@ Exit run(const QCommandLineParser& options)
         return Exit::BadInput;
     }
     const Style style = styleOf(options);
-    const pieces::Order order = pieces::takeoff(job->value, *catalogue);
+    pieces::Order order = pieces::takeoff(job->value, *catalogue);
+    const rules::Findings faults = pieces::checkPieces(order, *catalogue);
+    order.findings.insert(order.findings.end(), faults.begin(), faults.end());
     if (options.isSet("why"))
         return explainMark(order, command::text(options, "why"), style);
     const std::string path = command::text(options, "output");
@@ -130,17 +136,18 @@ Exit run(const QCommandLineParser& options)
 
 Subcommand takeoffCommand()
 {
-    return {"takeoff",
-            "JOB",
-            "turn a measured job into an order: findings, profiles, pieces",
-            "JOB is a job document (lapwright/job), or - for standard input. Findings go to standard error, the list of "
-            "pieces to standard output. With -o the order is written to a file; if that file already holds an order of "
-            "this job, it becomes the next revision, or stays as it is when nothing changed.",
-            {outputOption("Write the order document to this file (- for standard output).", "ORDER"),
-             {"why", "Print where girth, angles, length and count of this piece come from.", "MARK"}},
-            1,
-            1,
-            run};
+    return {
+        "takeoff",
+        "JOB",
+        "turn a measured job into an order: findings, profiles, pieces",
+        "JOB is a job document (lapwright/job), or - for standard input. Findings go to standard error, the list of "
+        "pieces to standard output. With -o the order is written to a file; if that file already holds an order of "
+        "this job, it becomes the next revision, or stays as it is when nothing changed.",
+        {outputOption("Write the order document to this file (- for standard output).", "ORDER"),
+         {"why", "Print where girth, angles, length and count of this piece come from.", "MARK"}},
+        1,
+        1,
+        run};
 }
 
 } // namespace lapwright::command

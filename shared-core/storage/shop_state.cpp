@@ -1,0 +1,99 @@
+#include "storage/shop_state.h"
+
+#include "storage/rows.h"
+
+namespace lapwright::storage {
+
+namespace {
+
+constexpr const char* stockKey = "stock";
+
+std::optional<std::string> firstText(QSqlQuery query)
+{
+    if (!query.next())
+        return std::nullopt;
+    return query.value(0).toString().toStdString();
+}
+
+/// Inserts a row of `table` unless its id is there.
+bool insertOnce(const Database& database, const QString& statement, const QVariantList& values)
+{
+    return database.run(statement + " ON CONFLICT (id) DO NOTHING", values).numRowsAffected() > 0;
+}
+
+} // namespace
+
+std::optional<std::string> stockDocument(const Database& database)
+{
+    return firstText(database.run("SELECT value FROM settings WHERE key = ?", {stockKey}));
+}
+
+void saveStockDocument(const Database& database, const std::string& document)
+{
+    database.run("INSERT INTO settings (key, value) VALUES (?, ?)"
+                 " ON CONFLICT (key) DO UPDATE SET value = excluded.value",
+                 {stockKey, text(document)});
+}
+
+void replacePlans(const Database& database, const std::vector<StoredPlan>& plans, const Stamp& stamp)
+{
+    database.write([&] {
+        database.run("UPDATE plans SET state = 'replaced' WHERE state = 'planned'");
+        for (const StoredPlan& plan : plans)
+            database.run("INSERT INTO plans (id, metal, gauge, colour, state, made_at, document)"
+                         " VALUES (?, ?, ?, ?, 'planned', ?, ?)",
+                         {text(plan.id), text(plan.material.metal), text(plan.material.gauge),
+                          text(plan.material.colour), text(stamp.at), text(plan.document)});
+    });
+}
+
+std::vector<StoredPlan> waitingPlans(const Database& database)
+{
+    QSqlQuery query = database.run("SELECT id, metal, gauge, colour, document FROM plans WHERE state = 'planned'"
+                                   " ORDER BY made_at, metal, gauge, colour, id");
+    std::vector<StoredPlan> plans;
+    while (query.next()) {
+        const auto string = [&](int column) { return query.value(column).toString().toStdString(); };
+        plans.push_back({string(0), {string(1), string(2), string(3)}, string(4)});
+    }
+    return plans;
+}
+
+void markCut(const Database& database, const std::string& plan)
+{
+    database.run("UPDATE plans SET state = 'cut' WHERE id = ?", {text(plan)});
+}
+
+bool saveLoad(const Database& database, const std::string& id, const std::string& document, const Stamp& stamp)
+{
+    return insertOnce(database, "INSERT INTO loads (id, made_at, document) VALUES (?, ?, ?)",
+                      {text(id), text(stamp.at), text(document)});
+}
+
+std::optional<std::string> loadDocument(const Database& database, const std::string& id)
+{
+    return firstText(database.run("SELECT document FROM loads WHERE id = ?", {text(id)}));
+}
+
+std::vector<std::string> loadDocuments(const Database& database)
+{
+    QSqlQuery query = database.run("SELECT document FROM loads ORDER BY made_at, id");
+    std::vector<std::string> documents;
+    while (query.next())
+        documents.push_back(query.value(0).toString().toStdString());
+    return documents;
+}
+
+bool saveReceipt(const Database& database, const std::string& id, const std::string& load,
+                 const std::string& document, const Stamp& stamp)
+{
+    return insertOnce(database, "INSERT INTO receipts (id, load_id, received_at, document) VALUES (?, ?, ?, ?)",
+                      {text(id), text(load), text(stamp.at), text(document)});
+}
+
+std::optional<std::string> derivedOrder(const Database& database, const std::string& order)
+{
+    return firstText(database.run("SELECT derived FROM orders WHERE id = ? ORDER BY revision DESC LIMIT 1", {text(order)}));
+}
+
+} // namespace lapwright::storage

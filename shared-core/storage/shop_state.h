@@ -1,0 +1,44 @@
+#pragma once
+
+#include "site/job.h"
+#include "storage/database.h"
+#include "storage/orders.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What the shop keeps beside orders and pieces: its stock, its cut plans, its loads and receipts.
+namespace lapwright::storage {
+
+/// The stock document as it stands now; nothing before the first one was given.
+[[nodiscard]] std::optional<std::string> stockDocument(const Database& database);
+void saveStockDocument(const Database& database, const std::string& document);
+
+struct StoredPlan {
+    std::string id;
+    site::Material material;
+    std::string document; ///< lapwright/cut-plan; blank keys are "order/mark"
+};
+
+/// Puts `plans` in place of every plan that is not yet cut.
+void replacePlans(const Database& database, const std::vector<StoredPlan>& plans, const Stamp& stamp);
+/// The plans waiting to be cut, in the order they were made.
+[[nodiscard]] std::vector<StoredPlan> waitingPlans(const Database& database);
+/// The plan is cut and waits no longer. Call inside Database::write().
+void markCut(const Database& database, const std::string& plan);
+
+/// Keeps a load; false if one of this id is there already.
+[[nodiscard]] bool saveLoad(const Database& database, const std::string& id, const std::string& document,
+                            const Stamp& stamp);
+[[nodiscard]] std::optional<std::string> loadDocument(const Database& database, const std::string& id);
+[[nodiscard]] std::vector<std::string> loadDocuments(const Database& database);
+
+/// Keeps a receipt; false if one of this id is there already.
+[[nodiscard]] bool saveReceipt(const Database& database, const std::string& id, const std::string& load,
+                               const std::string& document, const Stamp& stamp);
+
+/// The order as this shop derives it, at the revision that counts.
+[[nodiscard]] std::optional<std::string> derivedOrder(const Database& database, const std::string& order);
+
+} // namespace lapwright::storage

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "documents/order.h"
+#include "pieces/takeoff.h"
+#include "storage/orders.h"
+
+/// From an order document to what the shop keeps of it.
+namespace lapwright::command {
+
+/// Mass of one piece of this mark, from its longest point.
+[[nodiscard]] double kilogramsEach(const pieces::Order& order, const pieces::Piece& piece);
+
+/// An order as the shop derives it from the same runs, and where that differs from what the document says.
+struct Derived {
+    pieces::Order order;
+    rules::Findings differences;
+};
+
+[[nodiscard]] Derived deriveAgain(const documents::OrderDocument& order, const pieces::Catalogue& catalogue);
+
+/// `document` is the text as received.
+[[nodiscard]] storage::IncomingOrder incoming(const documents::OrderDocument& order,
+                                              const std::string& document, const Derived& derived);
+
+} // namespace lapwright::command

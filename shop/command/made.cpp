@@ -1,0 +1,158 @@
+#include "command.h"
+#include "documents/cut.h"
+#include "documents/shop.h"
+#include "storage/piece_events.h"
+#include "storage/shop_state.h"
+
+#include <algorithm>
+
+namespace lapwright::command {
+
+namespace {
+
+using schedule::PieceEvent;
+using schedule::PieceState;
+
+/// Advances pieces and says what could not be; throws nothing away. Call inside Database::write().
+bool advance(const storage::Database& database, const std::string& order, const std::string& mark,
+             PieceState state, std::int64_t count, const storage::Stamp& stamp)
+{
+    const auto logged = storage::logEvent(
+        database, {newUuid(), order, mark, {PieceEvent::Kind::Advance, state, count}, ""}, stamp);
+    if (!logged.ok())
+        tell(logged.errors());
+    return logged.ok();
+}
+
+/// Takes from the stock what the plan cuts, and puts the new remnants on the shelf.
+void consume(schedule::ShopStock& stock, const storage::StoredPlan& stored, const documents::CutPlan& plan)
+{
+    const auto find = [&](const std::string& key) {
+        return std::find_if(stock.items.begin(), stock.items.end(),
+                            [&](const schedule::StockItem& item) { return item.stock.key == key; });
+    };
+    for (const cutting::Pattern& pattern : plan.plan.patterns) {
+        const cutting::Stock& source = plan.problem.stocks[pattern.stock];
+        const auto item = find(source.key);
+        if (item == stock.items.end())
+            continue;
+        if (source.kind == cutting::StockKind::Coil)
+            item->stock.length -= std::min(item->stock.length, pattern.length * pattern.count);
+        else if (source.kind == cutting::StockKind::Remnant)
+            stock.items.erase(item);
+        else if (item->stock.count)
+            *item->stock.count -= std::min(*item->stock.count, pattern.count);
+    }
+    for (const cutting::NewRemnant& remnant : plan.plan.remnants)
+        for (std::int64_t each = 0; each < remnant.count; ++each) {
+            int serial = 1;
+            std::string label;
+            do
+                label = "R" + std::to_string(serial++);
+            while (find(label) != stock.items.end());
+            cutting::Stock left;
+            left.key = label;
+            left.kind = cutting::StockKind::Remnant;
+            left.width = remnant.width;
+            left.length = remnant.length;
+            left.count = 1;
+            stock.items.push_back({stored.material, left});
+        }
+}
+
+Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp)
+{
+    const std::vector<storage::StoredPlan> plans = storage::waitingPlans(database);
+    const auto standing = storage::stockDocument(database);
+    if (plans.empty() || !standing) {
+        print("no plan waits to be cut; `lapwright plan` makes one");
+        return Exit::Done;
+    }
+    auto stock = documents::readStock(*standing);
+    if (!stock.ok()) {
+        tell(stock.errorsWithin("stock in the database"));
+        return Exit::CouldNot;
+    }
+    bool all = true;
+    for (const storage::StoredPlan& stored : plans) {
+        const auto plan = documents::readCutPlan(stored.document);
+        if (!plan.ok()) {
+            tell(plan.errorsWithin("plan " + stored.id));
+            return Exit::CouldNot;
+        }
+        database.write([&] {
+            const documents::CutPlan& cut = plan->value;
+            std::vector<std::int64_t> counts;
+            for (const cutting::Blank& blank : cut.problem.blanks)
+                counts.push_back(blank.count);
+            for (const cutting::Shortfall& missing : cut.plan.notCut)
+                counts[missing.blank] -= missing.count;
+            for (std::size_t blank = 0; blank < counts.size(); ++blank) {
+                const std::string& key = cut.problem.blanks[blank].key;
+                const std::size_t slash = key.find('/');
+                if (counts[blank] > 0)
+                    all = advance(database, key.substr(0, slash), key.substr(slash + 1), PieceState::Cut,
+                                  counts[blank], stamp) &&
+                          all;
+            }
+            consume(stock->value, stored, cut);
+            storage::saveStockDocument(database, documents::writeStock(*stock));
+            storage::markCut(database, stored.id);
+        });
+        print("cut: " + stored.material.gauge + " " + stored.material.metal + ", " + stored.material.colour);
+    }
+    return all ? Exit::Done : Exit::Blocked;
+}
+
+Exit advanceAll(const storage::Database& database, PieceState from, PieceState to, const std::string& mark,
+                const storage::Stamp& stamp)
+{
+    std::int64_t moved = 0;
+    bool all = true;
+    database.write([&] {
+        for (const storage::PieceInState& piece : storage::piecesIn(database, from)) {
+            if (!mark.empty() && piece.piece.mark != mark)
+                continue;
+            all = advance(database, piece.order, piece.piece.mark, to, piece.count, stamp) && all;
+            moved += piece.count;
+        }
+    });
+    print(std::to_string(moved) + " pieces " + std::string(schedule::name(to)));
+    return all ? Exit::Done : Exit::Blocked;
+}
+
+Exit run(const QCommandLineParser& options)
+{
+    const std::string what = argument(options);
+    if (what != "cut" && what != "folded") {
+        tell("lapwright: made " + what + ", expected cut or folded");
+        return Exit::BadInput;
+    }
+    const auto database = openShop(options);
+    if (!database.ok()) {
+        tell(database.errors());
+        return Exit::CouldNot;
+    }
+    if (what == "cut")
+        return cutPlans(*database, stampOf(options));
+    return advanceAll(*database, PieceState::Cut, PieceState::Folded, text(options, "mark"),
+                      stampOf(options));
+}
+
+} // namespace
+
+Subcommand madeCommand()
+{
+    return {
+        "made",
+        "cut|folded",
+        "say that the planned cuts are made, or that cut pieces are folded",
+        "`made cut` marks every waiting plan as cut, takes its metal out of the stock and puts the new remnants on the "
+        "shelf. `made folded` marks cut pieces as folded, all of them or one mark.",
+        {databaseOption(), {"mark", "Only this mark.", "MARK"}, stationOption(), personOption()},
+        1,
+        1,
+        run};
+}
+
+} // namespace lapwright::command

@@ -1,0 +1,216 @@
+#include "command.h"
+#include "cutting/solve.h"
+#include "documents/cut.h"
+#include "documents/shop.h"
+#include "measure/rounding.h"
+#include "storage/document_file.h"
+#include "storage/piece_events.h"
+#include "storage/shop_state.h"
+
+#include <nlohmann/json.hpp>
+
+#include <chrono>
+#include <map>
+
+namespace lapwright::command {
+
+namespace {
+
+using Batches = std::map<site::Material, std::vector<storage::PieceInState>>;
+
+/// All pieces still to be cut, over all orders, by metal, gauge and colour.
+Batches batchesOf(const storage::Database& database)
+{
+    Batches batches;
+    for (storage::PieceInState& piece : storage::piecesIn(database, schedule::PieceState::Ordered)) {
+        const site::Material material{piece.piece.metal, piece.piece.gauge, piece.piece.colour};
+        batches[material].push_back(std::move(piece));
+    }
+    return batches;
+}
+
+documents::CutProblem problemOf(const site::Material& material,
+                                const std::vector<storage::PieceInState>& pieces,
+                                const schedule::ShopStock& stock)
+{
+    documents::CutProblem problem;
+    for (const storage::PieceInState& piece : pieces)
+        problem.blanks.push_back({piece.order + "/" + piece.piece.mark, piece.piece.girth, piece.piece.length,
+                                  piece.count, false, 0, 0});
+    for (const schedule::StockItem& item : stock.items)
+        if (item.material == material && item.stock.count != std::int64_t{0})
+            problem.stocks.push_back(item.stock);
+    problem.rules = stock.rules;
+    return problem;
+}
+
+std::string proofInWords(const cutting::Plan& plan)
+{
+    switch (plan.proof) {
+    case cutting::Proof::ProvenLeast:
+        return "proven least";
+    case cutting::Proof::ProvenWithinOne:
+        return "proven within one of the least";
+    case cutting::Proof::Gap:
+        return "at most " + QString::number(100.0 * plan.gap(), 'f', 1).toStdString() + " % over the least";
+    }
+    return "";
+}
+
+std::string used(const documents::CutProblem& problem, const cutting::Plan& plan, const Style& style)
+{
+    std::map<std::size_t, std::int64_t> count;
+    std::map<std::size_t, Length> length;
+    for (const cutting::Pattern& pattern : plan.patterns) {
+        count[pattern.stock] += pattern.count;
+        length[pattern.stock] += pattern.length * pattern.count;
+    }
+    std::string line;
+    for (const auto& [stock, pieces] : count) {
+        const cutting::Stock& kind = problem.stocks[stock];
+        line += line.empty() ? "" : ", ";
+        if (kind.kind == cutting::StockKind::Coil)
+            line += write(length[stock], style) + " of coil " + kind.key;
+        else if (kind.kind == cutting::StockKind::Remnant)
+            line += "remnant " + kind.key;
+        else
+            line += std::to_string(pieces) + " of sheet " + kind.key;
+    }
+    return line;
+}
+
+std::int64_t piecesOf(const std::vector<storage::PieceInState>& pieces)
+{
+    std::int64_t count = 0;
+    for (const storage::PieceInState& piece : pieces)
+        count += piece.count;
+    return count;
+}
+
+class Planner {
+public:
+    Planner(const schedule::ShopStock& stock, const QCommandLineParser& options)
+        : stock_(stock), options_(options)
+    {
+    }
+
+    void plan(const site::Material& material, const std::vector<storage::PieceInState>& pieces)
+    {
+        const documents::CutProblem wanted = problemOf(material, pieces, stock_);
+        const std::string name = material.gauge + " " + material.metal + ", " + material.colour;
+        const cutting::Admission admission = documents::admit(wanted);
+        for (const cutting::Refusal& refusal : admission.refusals)
+            tell("BLOCKS  " + name + ": " + refusal.key + ": " + say(refusal.reason, styleOf(options_)));
+        complete_ = complete_ && admission.refusals.empty();
+        if (!admission.problem)
+            return;
+        cutting::Plan plan = cutting::solve(*admission.problem, settings(), control());
+        const documents::CutProblem problem = documents::writtenDown(*admission.problem);
+        for (const cutting::Shortfall& missing : plan.notCut)
+            tell("BLOCKS  " + name + ": stock does not suffice for " + std::to_string(missing.count) +
+                 " of " + problem.blanks[missing.blank].key);
+        complete_ = complete_ && plan.notCut.empty();
+        const double wasted =
+            plan.waste.stock > 0.0 ? 1.0 - (plan.waste.blanks + plan.waste.remnants) / plan.waste.stock : 0.0;
+        const std::string waste = QString::number(100.0 * wasted, 'f', 1).toStdString() + " % waste";
+        print(name + ": " + std::to_string(piecesOf(pieces)) + " pieces from " +
+              used(problem, plan, styleOf(options_)) + ", " + proofInWords(plan) + ", " + waste + ", " +
+              std::to_string(plan.setups) + " slitter setups");
+        plans_.push_back(
+            {newUuid(), material,
+             documents::writeCutPlan({{problem, std::move(plan)}, {}}, documents::Layout::Canonical)});
+    }
+
+    [[nodiscard]] const std::vector<storage::StoredPlan>& plans() const { return plans_; }
+    [[nodiscard]] bool complete() const { return complete_; }
+
+private:
+    [[nodiscard]] cutting::Settings settings() const
+    {
+        cutting::Settings settings;
+        settings.timeLimit =
+            std::chrono::milliseconds(static_cast<std::int64_t>(options_.value("time").toDouble() * 1000.0));
+        return settings;
+    }
+    static cutting::Control control()
+    {
+        cutting::Control control;
+        control.clock = [] {
+            return std::chrono::duration_cast<std::chrono::microseconds>(
+                std::chrono::steady_clock::now().time_since_epoch());
+        };
+        return control;
+    }
+
+    const schedule::ShopStock& stock_;
+    const QCommandLineParser& options_;
+    std::vector<storage::StoredPlan> plans_;
+    bool complete_ = true;
+};
+
+/// Takes a new stock document in if one is named, and gives the stock that stands then.
+Result<schedule::ShopStock> stockFor(const storage::Database& database, const QCommandLineParser& options)
+{
+    if (options.isSet("stock")) {
+        const std::string path = text(options, "stock");
+        const auto given = storage::readDocument(path);
+        if (!given.ok())
+            return given.errors();
+        const auto stock = documents::readStock(*given);
+        if (!stock.ok())
+            return stock.errorsWithin(path);
+        storage::saveStockDocument(database, *given);
+    }
+    const auto standing = storage::stockDocument(database);
+    if (!standing)
+        return Error{"", "no stock", "--stock with the shop's stock document, at least the first time"};
+    const auto stock = documents::readStock(*standing);
+    if (!stock.ok())
+        return stock.errorsWithin("stock in the database");
+    return stock->value;
+}
+
+Exit run(const QCommandLineParser& options)
+{
+    const auto database = openShop(options);
+    if (!database.ok()) {
+        tell(database.errors());
+        return Exit::CouldNot;
+    }
+    const auto stock = stockFor(*database, options);
+    if (!stock.ok()) {
+        tell(stock.errors());
+        return Exit::BadInput;
+    }
+    Planner planner(*stock, options);
+    for (const auto& [material, pieces] : batchesOf(*database))
+        planner.plan(material, pieces);
+    storage::replacePlans(*database, planner.plans(), stampOf(options));
+    if (planner.plans().empty())
+        print("nothing to cut");
+    return planner.complete() ? Exit::Done : Exit::Blocked;
+}
+
+} // namespace
+
+Subcommand planCommand()
+{
+    return {
+        "plan",
+        "",
+        "batch all pieces still to be cut by metal, gauge and colour, and plan the cuts",
+        "Pieces of all orders that are not yet cut are batched by metal, gauge and colour and planned from the "
+        "stock, remnants first where that is worth it. Each plan says how far it can be from the least. Planning "
+        "again replaces every plan that is not cut.",
+        {databaseOption(),
+         {"stock", "The stock document (lapwright/stock); kept in the database, needed the first time.",
+          "STOCK"},
+         {"time", "Seconds to look for a better plan for each batch.", "S", "5"},
+         stationOption(),
+         personOption()},
+        0,
+        0,
+        run};
+}
+
+} // namespace lapwright::command

@@ -1,0 +1,167 @@
+#include "command.h"
+#include "documents/shop.h"
+#include "storage/document_file.h"
+#include "storage/piece_events.h"
+#include "storage/shop_state.h"
+
+namespace lapwright::command {
+
+namespace {
+
+using schedule::PieceEvent;
+using schedule::PieceState;
+
+struct Taken {
+    std::int64_t received = 0;
+    std::int64_t missing = 0;
+    std::vector<Error> errors;
+};
+
+Taken takeIn(const storage::Database& database, const schedule::Receipt& receipt, const storage::Stamp& stamp)
+{
+    Taken taken;
+    for (const schedule::ReceiptEvent& event : receipt.events) {
+        const storage::Stamp found{event.at, stamp.station, event.person};
+        const auto logged = storage::logEvent(database,
+                                              {event.id,
+                                               event.order,
+                                               event.mark,
+                                               {PieceEvent::Kind::Advance, event.found, event.count},
+                                               event.note},
+                                              found);
+        if (!logged.ok())
+            for (const Error& error : logged.errors())
+                taken.errors.push_back(error);
+        else if (*logged)
+            (event.found == PieceState::Received ? taken.received : taken.missing) += event.count;
+    }
+    return taken;
+}
+
+Exit receive(const QCommandLineParser& options)
+{
+    const std::string path = argument(options);
+    const auto database = openShop(options);
+    if (!database.ok()) {
+        tell(database.errors());
+        return Exit::CouldNot;
+    }
+    const auto text = storage::readDocument(path);
+    const auto receipt = text.ok() ? documents::readReceipt(*text)
+                                   : Result<documents::Document<schedule::Receipt>>(text.errors());
+    if (!receipt.ok()) {
+        tell(text.ok() ? receipt.errorsWithin(path) : receipt.errors());
+        return Exit::BadInput;
+    }
+    if (!storage::loadDocument(*database, receipt->value.load)) {
+        tell(path + "/load: found " + receipt->value.load + ", expected a load of this shop");
+        return Exit::BadInput;
+    }
+    const storage::Stamp stamp = stampOf(options);
+    const Taken taken = database->write([&] {
+        if (!storage::saveReceipt(*database, receipt->value.id, receipt->value.load, *text, stamp))
+            tell("this receipt was here before; only events that are new count");
+        return takeIn(*database, receipt->value, stamp);
+    });
+    print(std::to_string(taken.received) + " pieces received, " + std::to_string(taken.missing) +
+          " short, damaged or wrong");
+    for (const Error& error : taken.errors)
+        tell(error.within(path).sentence());
+    return taken.errors.empty() ? Exit::Done : Exit::Blocked;
+}
+
+Exit remake(const QCommandLineParser& options)
+{
+    const auto database = openShop(options);
+    if (!database.ok()) {
+        tell(database.errors());
+        return Exit::CouldNot;
+    }
+    const storage::Stamp stamp = stampOf(options);
+    const auto waiting = storage::piecesAwaitingRemake(*database);
+    database->write([&] {
+        for (const storage::PieceInState& piece : waiting) {
+            const auto logged =
+                storage::logEvent(*database,
+                                  {newUuid(),
+                                   piece.order,
+                                   piece.piece.mark,
+                                   {PieceEvent::Kind::Remake, PieceState::Ordered, piece.count},
+                                   ""},
+                                  stamp);
+            if (!logged.ok())
+                throw storage::StorageFailure(logged.errors().front().sentence());
+        }
+    });
+    for (const storage::PieceInState& piece : waiting)
+        print("remake " + std::to_string(piece.count) + " of " + piece.piece.mark + ", " +
+              write(piece.piece.length, styleOf(options)));
+    if (waiting.empty())
+        print("nothing is waiting for a remake");
+    return Exit::Done;
+}
+
+Exit status(const QCommandLineParser& options)
+{
+    const auto database = openShop(options);
+    if (!database.ok()) {
+        tell(database.errors());
+        return Exit::CouldNot;
+    }
+    for (const storage::OrderSummary& order : storage::currentOrders(*database))
+        print(order.jobName + ", " + order.customer + ", revision " + std::to_string(order.revision) +
+              (order.wantedBy.empty() ? "" : ", wanted by " + order.wantedBy));
+    for (std::size_t state = 0; state < schedule::pieceStates; ++state) {
+        std::int64_t count = 0;
+        for (const storage::PieceInState& piece :
+             storage::piecesIn(*database, static_cast<PieceState>(state)))
+            count += piece.count;
+        if (count > 0)
+            print(std::to_string(count) + " " + std::string(schedule::name(static_cast<PieceState>(state))));
+    }
+    return Exit::Done;
+}
+
+} // namespace
+
+Subcommand receiptCommand()
+{
+    return {
+        "receipt",
+        "RECEIPT",
+        "take in what the crew lead found on a load",
+        "RECEIPT is a receipt document (lapwright/receipt). Its events count once however often and in whatever order "
+        "receipts of one load come in.",
+        {databaseOption(), stationOption(), personOption()},
+        1,
+        1,
+        receive};
+}
+
+Subcommand remakeCommand()
+{
+    return {
+        "remake",
+        "",
+        "order again what came short, damaged or wrong",
+        "Pieces found short, damaged or wrong on site are ordered again under their own marks and go into the next "
+        "plan.",
+        {databaseOption(), stationOption(), personOption()},
+        0,
+        0,
+        remake};
+}
+
+Subcommand statusCommand()
+{
+    return {"status",
+            "",
+            "list the orders and how many pieces stand where",
+            "Orders by the date they are wanted, then the number of pieces in each state.",
+            {databaseOption()},
+            0,
+            0,
+            status};
+}
+
+} // namespace lapwright::command
