@@ -11,9 +11,9 @@ namespace lapwright::command {
 const std::vector<Subcommand>& subcommands()
 {
     static const std::vector<Subcommand> all = {
-        takeoffCommand(), closureCommand(), girthCommand(),  drawCommand(),  cutCommand(),
-        foldCommand(),    receiveCommand(), planCommand(),   printCommand(), madeCommand(),
-        loadCommand(),    receiptCommand(), remakeCommand(), statusCommand()};
+        takeoffCommand(), closureCommand(), girthCommand(), cutCommand(),  foldCommand(),
+        receiveCommand(), planCommand(),    printCommand(), madeCommand(), loadCommand(),
+        receiptCommand(), remakeCommand(),  statusCommand()};
     return all;
 }
 

@@ -37,7 +37,6 @@ struct Subcommand {
 [[nodiscard]] Subcommand takeoffCommand();
 [[nodiscard]] Subcommand closureCommand();
 [[nodiscard]] Subcommand girthCommand();
-[[nodiscard]] Subcommand drawCommand();
 [[nodiscard]] Subcommand cutCommand();
 [[nodiscard]] Subcommand foldCommand();
 [[nodiscard]] Subcommand receiveCommand();

@@ -1,15 +1,12 @@
 #include "command.h"
+#include "cut_words.h"
 #include "cutting/solve.h"
 #include "documents/cut.h"
 #include "documents/shop.h"
-#include "measure/rounding.h"
 #include "storage/document_file.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
-#include <nlohmann/json.hpp>
-
-#include <chrono>
 #include <map>
 
 namespace lapwright::command {
@@ -44,41 +41,6 @@ documents::CutProblem problemOf(const site::Material& material,
     return problem;
 }
 
-std::string proofInWords(const cutting::Plan& plan)
-{
-    switch (plan.proof) {
-    case cutting::Proof::ProvenLeast:
-        return "proven least";
-    case cutting::Proof::ProvenWithinOne:
-        return "proven within one of the least";
-    case cutting::Proof::Gap:
-        return "at most " + QString::number(100.0 * plan.gap(), 'f', 1).toStdString() + " % over the least";
-    }
-    return "";
-}
-
-std::string used(const documents::CutProblem& problem, const cutting::Plan& plan, const Style& style)
-{
-    std::map<std::size_t, std::int64_t> count;
-    std::map<std::size_t, Length> length;
-    for (const cutting::Pattern& pattern : plan.patterns) {
-        count[pattern.stock] += pattern.count;
-        length[pattern.stock] += pattern.length * pattern.count;
-    }
-    std::string line;
-    for (const auto& [stock, pieces] : count) {
-        const cutting::Stock& kind = problem.stocks[stock];
-        line += line.empty() ? "" : ", ";
-        if (kind.kind == cutting::StockKind::Coil)
-            line += write(length[stock], style) + " of coil " + kind.key;
-        else if (kind.kind == cutting::StockKind::Remnant)
-            line += "remnant " + kind.key;
-        else
-            line += std::to_string(pieces) + " of sheet " + kind.key;
-    }
-    return line;
-}
-
 std::int64_t piecesOf(const std::vector<storage::PieceInState>& pieces)
 {
     std::int64_t count = 0;
@@ -104,44 +66,23 @@ public:
         complete_ = complete_ && admission.refusals.empty();
         if (!admission.problem)
             return;
-        cutting::Plan plan = cutting::solve(*admission.problem, settings(), control());
+        cutting::Plan plan = cutting::solve(*admission.problem, searchSettings(options_), searchControl());
         const documents::CutProblem problem = documents::writtenDown(*admission.problem);
         for (const cutting::Shortfall& missing : plan.notCut)
             tell("BLOCKS  " + name + ": stock does not suffice for " + std::to_string(missing.count) +
                  " of " + problem.blanks[missing.blank].key);
         complete_ = complete_ && plan.notCut.empty();
-        const double wasted =
-            plan.waste.stock > 0.0 ? 1.0 - (plan.waste.blanks + plan.waste.remnants) / plan.waste.stock : 0.0;
-        const std::string waste = QString::number(100.0 * wasted, 'f', 1).toStdString() + " % waste";
+        documents::CutPlan document{problem, std::move(plan)};
         print(name + ": " + std::to_string(piecesOf(pieces)) + " pieces from " +
-              used(problem, plan, styleOf(options_)) + ", " + proofInWords(plan) + ", " + waste + ", " +
-              std::to_string(plan.setups) + " slitter setups");
-        plans_.push_back(
-            {newUuid(), material,
-             documents::writeCutPlan({{problem, std::move(plan)}, {}}, documents::Layout::Canonical)});
+              summaryInWords(document, styleOf(options_)));
+        plans_.push_back({newUuid(), material,
+                          documents::writeCutPlan({std::move(document), {}}, documents::Layout::Canonical)});
     }
 
     [[nodiscard]] const std::vector<storage::StoredPlan>& plans() const { return plans_; }
     [[nodiscard]] bool complete() const { return complete_; }
 
 private:
-    [[nodiscard]] cutting::Settings settings() const
-    {
-        cutting::Settings settings;
-        settings.timeLimit =
-            std::chrono::milliseconds(static_cast<std::int64_t>(options_.value("time").toDouble() * 1000.0));
-        return settings;
-    }
-    static cutting::Control control()
-    {
-        cutting::Control control;
-        control.clock = [] {
-            return std::chrono::duration_cast<std::chrono::microseconds>(
-                std::chrono::steady_clock::now().time_since_epoch());
-        };
-        return control;
-    }
-
     const schedule::ShopStock& stock_;
     const QCommandLineParser& options_;
     std::vector<storage::StoredPlan> plans_;
@@ -205,7 +146,7 @@ Subcommand planCommand()
         {databaseOption(),
          {"stock", "The stock document (lapwright/stock); kept in the database, needed the first time.",
           "STOCK"},
-         {"time", "Seconds to look for a better plan for each batch.", "S", "5"},
+         timeOption(),
          stationOption(),
          personOption()},
         0,

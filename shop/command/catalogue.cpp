@@ -1,0 +1,41 @@
+#include "catalogue.h"
+
+#include "documents/catalogue.h"
+#include "documents/machine.h"
+#include "storage/library.h"
+
+namespace lapwright::command {
+
+Result<pieces::Catalogue> loadCatalogue(const std::vector<std::string>& shopFolders)
+{
+    documents::CatalogueBuilder builder;
+    for (const auto kind :
+         {storage::LibraryKind::Metals, storage::LibraryKind::Trims, storage::LibraryKind::RuleSets}) {
+        const auto files = storage::libraryFiles(kind, shopFolders);
+        if (!files.ok())
+            return files.errors();
+        for (const storage::LibraryFile& file : *files)
+            builder.add(file.name, file.text);
+    }
+    return builder.build();
+}
+
+Result<std::vector<fold::Machine>> loadMachines(const std::vector<std::string>& shopFolders)
+{
+    const auto files = storage::libraryFiles(storage::LibraryKind::Machines, shopFolders);
+    if (!files.ok())
+        return files.errors();
+    std::vector<fold::Machine> machines;
+    for (const storage::LibraryFile& file : *files) {
+        const auto description = documents::readMachine(file.text);
+        if (!description.ok())
+            return description.errorsWithin(file.name);
+        auto machine = fold::Machine::make(description->value);
+        if (!machine.ok())
+            return machine.errorsWithin(file.name);
+        machines.push_back(*std::move(machine));
+    }
+    return machines;
+}
+
+} // namespace lapwright::command

@@ -1,0 +1,112 @@
+#include "cut_words.h"
+
+#include <algorithm>
+#include <chrono>
+#include <map>
+
+namespace lapwright::command {
+
+QCommandLineOption timeOption()
+{
+    return {"time", "Seconds to look for a better plan, for each problem.", "S", "5"};
+}
+
+cutting::Settings searchSettings(const QCommandLineParser& options)
+{
+    constexpr double longest = 86'400.0;
+    const double seconds = std::clamp(options.value("time").toDouble(), 0.0, longest);
+    cutting::Settings settings;
+    settings.timeLimit = std::chrono::milliseconds(static_cast<std::int64_t>(seconds * 1000.0));
+    return settings;
+}
+
+cutting::Control searchControl()
+{
+    cutting::Control control;
+    control.clock = [] {
+        return std::chrono::duration_cast<std::chrono::microseconds>(
+            std::chrono::steady_clock::now().time_since_epoch());
+    };
+    return control;
+}
+
+namespace {
+
+std::string percent(double share)
+{
+    return QString::number(100.0 * share, 'f', 1).toStdString() + " %";
+}
+
+std::string proofInWords(const cutting::Plan& plan)
+{
+    switch (plan.proof) {
+    case cutting::Proof::ProvenLeast:
+        return "proven least";
+    case cutting::Proof::ProvenWithinOne:
+        return "proven within one of the least";
+    case cutting::Proof::Gap:
+        return "at most " + percent(plan.gap()) + " over the least";
+    }
+    return "";
+}
+
+std::string stockInWords(const documents::CutProblem& problem, const cutting::Plan& plan, const Style& style)
+{
+    std::map<std::size_t, std::int64_t> count;
+    std::map<std::size_t, Length> length;
+    for (const cutting::Pattern& pattern : plan.patterns) {
+        count[pattern.stock] += pattern.count;
+        length[pattern.stock] += pattern.length * pattern.count;
+    }
+    std::string line;
+    for (const auto& [stock, pieces] : count) {
+        const cutting::Stock& kind = problem.stocks[stock];
+        line += line.empty() ? "" : ", ";
+        if (kind.kind == cutting::StockKind::Coil)
+            line += write(length[stock], style) + " of coil " + kind.key;
+        else if (kind.kind == cutting::StockKind::Remnant)
+            line += "remnant " + kind.key;
+        else
+            line += std::to_string(pieces) + " of sheet " + kind.key;
+    }
+    return line;
+}
+
+std::string stripInWords(const documents::CutPlan& plan, const cutting::Strip& strip, const Style& style)
+{
+    std::string line = "    strip " + write(strip.width, style) + ":";
+    for (const cutting::Crosscut& crosscut : strip.crosscuts) {
+        const cutting::Blank& blank = plan.problem.blanks[crosscut.blank];
+        line += " " + std::to_string(crosscut.count) + " x " + blank.key + " " +
+                write(crosscut.turned ? blank.girth : blank.length, style) + ";";
+    }
+    return strip.rest > Length() ? line + " left " + write(strip.rest, style) : line;
+}
+
+} // namespace
+
+std::string summaryInWords(const documents::CutPlan& plan, const Style& style)
+{
+    const cutting::Waste& waste = plan.plan.waste;
+    const double wasted = waste.stock > 0.0 ? 1.0 - (waste.blanks + waste.remnants) / waste.stock : 0.0;
+    return stockInWords(plan.problem, plan.plan, style) + ", " + proofInWords(plan.plan) + ", " +
+           percent(wasted) + " waste, " + std::to_string(plan.plan.setups) + " slitter setups";
+}
+
+std::vector<std::string> patternsInWords(const documents::CutPlan& plan, const Style& style)
+{
+    std::vector<std::string> lines;
+    for (const cutting::Pattern& pattern : plan.plan.patterns) {
+        const cutting::Stock& stock = plan.problem.stocks[pattern.stock];
+        lines.push_back(std::to_string(pattern.count) + " x " + stock.key + ", " + write(stock.width, style) +
+                        " by " + write(pattern.length, style));
+        for (const cutting::Strip& strip : pattern.strips)
+            lines.push_back(stripInWords(plan, strip, style));
+    }
+    for (const cutting::NewRemnant& remnant : plan.plan.remnants)
+        lines.push_back("keep: remnant " + remnant.label + ", " + write(remnant.width, style) + " by " +
+                        write(remnant.length, style));
+    return lines;
+}
+
+} // namespace lapwright::command

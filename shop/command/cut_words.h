@@ -1,0 +1,24 @@
+#pragma once
+
+#include "cutting/settings.h"
+#include "documents/cut.h"
+#include "measure/writing.h"
+
+#include <QCommandLineParser>
+
+#include <string>
+#include <vector>
+
+/// Cut plans in words, and how long to look for them.
+namespace lapwright::command {
+
+[[nodiscard]] QCommandLineOption timeOption();
+[[nodiscard]] cutting::Settings searchSettings(const QCommandLineParser& options);
+[[nodiscard]] cutting::Control searchControl();
+
+/// "12 of sheet A, remnant R3, proven least, 4.1 % waste, 3 slitter setups".
+[[nodiscard]] std::string summaryInWords(const documents::CutPlan& plan, const Style& style);
+/// One line for each pattern and each of its strips, in cutting order.
+[[nodiscard]] std::vector<std::string> patternsInWords(const documents::CutPlan& plan, const Style& style);
+
+} // namespace lapwright::command

@@ -1,0 +1,93 @@
+#include "fold_words.h"
+
+namespace lapwright::command {
+
+namespace {
+
+std::string moveInWords(fold::Move move)
+{
+    switch (move) {
+    case fold::Move::None:
+        return "";
+    case fold::Move::TurnOver:
+        return "turn over; ";
+    case fold::Move::Spin:
+        return "spin end for end; ";
+    case fold::Move::TurnOverAndSpin:
+        return "turn over and spin; ";
+    }
+    return "";
+}
+
+std::string actionInWords(const fold::FoldStep& step)
+{
+    switch (step.action) {
+    case fold::Action::Fold:
+        return step.direction == fold::Direction::Up ? "fold " : "fold down ";
+    case fold::Action::PreBend:
+        return "pre-bend the hem to ";
+    case fold::Action::Flatten:
+        return step.openGap > Length() ? "press the hem to its gap" : "flatten the hem";
+    }
+    return "";
+}
+
+std::string stepInWords(const fold::FoldStep& step, const Style& style)
+{
+    std::string line =
+        moveInWords(step.move) + "gauge " + write(step.gaugeSetting, style) + ", " + actionInWords(step);
+    if (step.action != fold::Action::Flatten)
+        line += write(step.foldAngle) + " (set " + write(step.angleToSet) + ")";
+    line += step.colourUp ? ", colour up" : ", colour down";
+    line += step.endToGauge == fold::End::Start ? ", first edge to the gauge" : ", last edge to the gauge";
+    return line + (step.twoPeople ? ", two people" : "");
+}
+
+std::vector<std::string> planInWords(const fold::FoldPlan& plan, const Style& style)
+{
+    std::vector<std::string> lines = {"machine " + plan.machine};
+    for (std::size_t index = 0; index < plan.steps.size(); ++index)
+        lines.push_back(std::to_string(index + 1) + ". " + stepInWords(plan.steps[index], style));
+    for (const Phrase& caution : plan.cautions)
+        lines.push_back("caution: " + say(caution, style));
+    return lines;
+}
+
+std::vector<std::string> refusalInWords(const fold::Refusal& refusal, const Style& style)
+{
+    std::vector<std::string> lines = {"machine " + refusal.machine +
+                                      " cannot fold this: " + say(refusal.statement, style)};
+    for (const Phrase& suggestion : refusal.suggestions)
+        lines.push_back("would help: " + say(suggestion, style));
+    return lines;
+}
+
+} // namespace
+
+std::vector<std::string> inWords(const fold::Outcome& outcome, const Style& style)
+{
+    if (const auto* plan = std::get_if<fold::FoldPlan>(&outcome))
+        return planInWords(*plan, style);
+    return refusalInWords(std::get<fold::Refusal>(outcome), style);
+}
+
+Result<Stuff> stuffOf(const site::Material& material, const pieces::Catalogue& catalogue)
+{
+    const auto metal = catalogue.metals.find(material.metal);
+    if (metal == catalogue.metals.end()) {
+        std::string known;
+        for (const auto& [id, each] : catalogue.metals)
+            known += (known.empty() ? "" : ", ") + id;
+        return Error{"/material/metal", material.metal, "one of " + known};
+    }
+    const metal::Sheet* sheet = metal::findSheet(metal->second, material.gauge);
+    if (!sheet) {
+        std::string known;
+        for (const metal::Sheet& each : metal->second.sheets)
+            known += (known.empty() ? "" : ", ") + each.gauge;
+        return Error{"/material/gauge", material.gauge, "a gauge of " + metal->second.name + ": " + known};
+    }
+    return Stuff{metal->second, *sheet};
+}
+
+} // namespace lapwright::command
