@@ -172,7 +172,7 @@ Exit run(const QCommandLineParser& options)
         if (!order.ok())
             throw storage::StorageFailure(order.errors().front().sentence());
         folds.print(order->value);
-        tickets.write("plan", ++plans, "svg", planSvg(order->value.job, style));
+        tickets.write("plan", ++plans, "svg", planSvg(order->value, style));
     }
     int loads = 0;
     for (const std::string& load : storage::loadDocuments(*database))
