@@ -1,3 +1,4 @@
+#include "site/checks.h"
 #include "site/closure.h"
 #include "command.h"
 #include "documents/job.h"
