@@ -1,6 +1,7 @@
 #include "site/blame.h"
 
 #include "measure/rounding.h"
+#include "site/checks.h"
 #include "site/corner.h"
 #include "site/reading_slip.h"
 #include "site/run_length.h"
@@ -48,7 +49,8 @@ AlongRun takenUpAlong(Offset miss, double east, double north)
     return {-(miss.east * east + miss.north * north), std::abs(miss.east * north - miss.north * east)};
 }
 
-/// What the run's own length would be. Nothing for runs that have no extent in plan or would vanish.
+/// What the run's own length would be. Nothing for runs that have no extent in plan, and where it would
+/// vanish or grow past what a run may be.
 std::optional<LengthChange> changedLength(const Chain& chain, const Plan& plan, std::size_t run,
                                           double planChange)
 {
@@ -59,7 +61,9 @@ std::optional<LengthChange> changedLength(const Chain& chain, const Plan& plan, 
         return std::nullopt;
     const LengthChange change{run, length->value,
                               length->value + nearestFromMillimetres(planChange / *ratio)};
-    return change.wouldBe > Length() ? std::optional(change) : std::nullopt;
+    const bool possible =
+        change.wouldBe > Length() && (change.wouldBe <= longestRun || change.wouldBe < change.measured);
+    return possible ? std::optional(change) : std::nullopt;
 }
 
 std::optional<CornerChange> changedCorner(const std::vector<Angle>& interior, std::size_t corner,

@@ -1,6 +1,7 @@
 #include "site/checks.h"
 #include "site/closure.h"
 
+#include <cmath>
 #include <utility>
 
 namespace lapwright::site {
@@ -55,15 +56,24 @@ Finding anglesOff(const Chain& chain, const ClosureReport& report)
 
 Phrase missStatement(const ClosureReport& report)
 {
-    return {
-        "the last run ends {miss} from where the chain began ({east} east, {north} north), 1 in {share} of the "
-        "{perimeter} around; {tolerance} is allowed",
-        {{"miss", report.linearMisclosure},
-         {"east", report.misclosure.east},
-         {"north", report.misclosure.north},
-         {"share", report.oneIn.value_or(0)},
-         {"perimeter", report.perimeter},
-         {"tolerance", report.tolerance}}};
+    // Whole sentences, so that each can be translated.
+    constexpr const char* texts[2][2] = {
+        {"the last run ends {miss} from where the chain began ({east} east, {north} north), 1 in {share} of the "
+         "{perimeter} around; {tolerance} is allowed",
+         "the last run ends {miss} from where the chain began ({east} east, {north} south), 1 in {share} of the "
+         "{perimeter} around; {tolerance} is allowed"},
+        {"the last run ends {miss} from where the chain began ({east} west, {north} north), 1 in {share} of the "
+         "{perimeter} around; {tolerance} is allowed",
+         "the last run ends {miss} from where the chain began ({east} west, {north} south), 1 in {share} of the "
+         "{perimeter} around; {tolerance} is allowed"}};
+    const bool west = report.misclosure.east < Length(), south = report.misclosure.north < Length();
+    return {texts[west ? 1 : 0][south ? 1 : 0],
+            {{"miss", report.linearMisclosure},
+             {"east", magnitude(report.misclosure.east)},
+             {"north", magnitude(report.misclosure.north)},
+             {"share", report.oneIn.value_or(0)},
+             {"perimeter", report.perimeter},
+             {"tolerance", report.tolerance}}};
 }
 
 Finding closes(const Chain& chain, const ClosureReport& report)
@@ -94,14 +104,23 @@ std::string namesOf(const Chain& chain, const ClosureReport& report)
     return names;
 }
 
+/// Two single lengths that no closure can tell apart.
+bool areParallel(const ClosureReport& report, const Blame& one, const Blame& other)
+{
+    if (!one.length || !other.length || one.corner || other.corner)
+        return false;
+    const Bearing &first = report.plan->bearings[one.length->run],
+                  &second = report.plan->bearings[other.length->run];
+    return std::abs(first.east() * second.north() - first.north() * second.east()) < 0.001;
+}
+
 Phrase measureAgain(const Chain& chain, const ClosureReport& report)
 {
     if (report.blames.empty())
         return {"no single length or corner explains it: two or more are off", {}};
     if (report.blames.size() == 1)
         return {"measure {names} again", {{"names", namesOf(chain, report)}}};
-    const bool parallel = report.blames[0].length && !report.blames[0].corner && report.blames[1].length &&
-                          !report.blames[1].corner;
+    const bool parallel = areParallel(report, report.blames[0], report.blames[1]);
     if (parallel)
         return {
             "measure again, in this order: {names}; parallel runs cannot be told apart from the closure alone",
@@ -167,7 +186,7 @@ void addSides(const Chain& chain, const ClosureReport& report, Findings& finding
 Finding crosses(const Chain& chain, const ClosureReport& report)
 {
     // Runs of an open chain may lie over one another at different heights; a house around cannot.
-    const bool certain = report.verdict == Verdict::Crosses;
+    const bool certain = report.verdict != Verdict::Open;
     return finding(certain ? Weight::Blocks : Weight::Warns, "site.closure.crosses", chainPlace(chain),
                    {"in plan {first} crosses or touches {second}",
                     {{"first", chain.runs[report.crossing->first].id},
@@ -196,7 +215,8 @@ rules::Findings closureFindings(const Chain& chain, const ClosureReport& report)
         findings.push_back(blameFinding(chain, report.blames[blame]));
     if (report.verdict == Verdict::LengthsOff)
         addSides(chain, report, findings);
-    if (report.crossing)
+    // A chain that does not come back crosses itself for that very reason, as like as not.
+    if (report.crossing && (report.verdict == Verdict::Open || report.linearMisclosure <= report.tolerance))
         findings.push_back(crosses(chain, report));
     return findings;
 }

@@ -127,7 +127,7 @@ public:
     [[nodiscard]] const SelfCrossing& crossing() const { return crossing_; }
 
 private:
-    bool neighbours(std::size_t left, std::size_t right) const
+    [[nodiscard]] bool neighbours(std::size_t left, std::size_t right) const
     {
         const auto [first, second] = std::minmax(left, right);
         return second - first == 1 || (closed_ && first == 0 && second + 1 == segments_.size());

@@ -36,7 +36,7 @@ struct Plan {
 [[nodiscard]] Angle angularMisclosure(const std::vector<Angle>& interior);
 /// The angular misclosure shared out equally, with opposite sign, over the corners that were measured; square
 /// corners, which are counted and not measured, keep their angle unless there is nothing else.
-/// Source: equal distribution, archive.nptel.ac.in (Surveying), module 8, example 28-3.
+/// Source: equal distribution, NPTEL Surveying, archive.nptel.ac.in, 28-19.htm, example 28-3.
 [[nodiscard]] std::vector<Angle> balanced(const Chain& chain, std::vector<Angle> interior);
 
 [[nodiscard]] Figure figureOf(const Chain& chain);

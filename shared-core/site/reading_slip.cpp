@@ -102,11 +102,15 @@ std::optional<ReadingSlip> readingSlip(Length measured, Length wouldBe)
         return ReadingSlip{{"two digits of {meant} changed places", {{"meant", *meant}}}, true};
     if (const auto meant = oneThatFits(withSixForNine(written), wouldBe))
         return ReadingSlip{{"a 6 and a 9 of {meant} taken for one another", {{"meant", *meant}}}, true};
+    if (close(wouldBe, measured / 12))
+        return ReadingSlip{{"inches taken for feet", {}}, true};
+    if (close(wouldBe, measured * 12))
+        return ReadingSlip{{"feet taken for inches", {}}, true};
     const Length difference = magnitude(wouldBe - measured);
     if (magnitude(difference - Length::inches(1)) <= Length::sixtyFourths(8))
         return ReadingSlip{{"an inch lost or won where the tape began", {}}, false};
     const std::int64_t feet = (difference + slack) / Length::feet(1);
-    if (feet > 0 && close(difference, Length::feet(feet)))
+    if ((feet == 1 || (feet > 0 && feet % 10 == 0 && feet <= 50)) && close(difference, Length::feet(feet)))
         return ReadingSlip{feet == 1 ? Phrase{"a foot misread on the tape", {}}
                                      : Phrase{"{feet} feet misread on the tape", {{"feet", feet}}},
                            false};

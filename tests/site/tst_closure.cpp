@@ -74,6 +74,7 @@ private slots:
         const QString length = QString::fromStdString(said(report, "site.closure.length"));
         QVERIFY2(length.contains("E2, E4, E6; parallel runs cannot be told apart"), qPrintable(length));
         QVERIFY2(length.contains("1 in 139"), qPrintable(length));
+        QVERIFY2(length.contains("1' 0\" south"), qPrintable(length));
         QCOMPARE(
             said(report, "site.closure.blame.length"),
             std::string("chain House, run E2: at 19' 0\" instead of 18' 0\" the chain would close to 0\"; "
@@ -92,6 +93,16 @@ private slots:
         QCOMPARE(report.blames.front().length->run, std::size_t{2});
         QVERIFY(report.blames.front().telling);
         QVERIFY(report.blames.front().length->wouldBe == Length::feet(16));
+    }
+    void anotherUnit()
+    {
+        // 40 ft entered as 480 ft. No other run can make up for it: none may be so long.
+        Chain chain = house();
+        chain.runs[0].lengths[0].value = Length::feet(480);
+        const ClosureReport report = closureReport(chain, Tolerance());
+        QCOMPARE(report.blames.front().length->run, std::size_t{0});
+        QVERIFY(report.blames.front().slip.text == "inches taken for feet");
+        QCOMPARE(report.blames.size(), std::size_t{1});
     }
     void anInsideCornerTakenForAnOutsideOne()
     {

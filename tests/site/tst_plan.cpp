@@ -112,7 +112,7 @@ private slots:
     }
     void nptelAngles()
     {
-        // NPTEL Surveying, archive.nptel.ac.in, module 8, 28-19.htm, example 28-3: angles B, C, D, E, A, sum
+        // NPTEL Surveying, archive.nptel.ac.in, 28-19.htm, example 28-3: angles B, C, D, E, A, sum
         // 539-58-20; each is raised by 20", and the azimuths from AB = 62-00-00 become those listed.
         const std::array<double, 5> observed{degrees(106, 11, 20), degrees(59, 44, 40), degrees(254, 16, 20),
                                              degrees(38, 17, 20), degrees(81, 28, 40)};
@@ -169,7 +169,7 @@ private slots:
     {
         Chain chain;
         chain.id = "stair";
-        for (int step = 0; step < 50'000; ++step) {
+        for (int step = 0; step < 10'000; ++step) {
             chain.runs.push_back(houses::eave("a", Length::sixtyFourths(641)));
             chain.runs.push_back(houses::eave("b", Length::sixtyFourths(641)));
             chain.corners.emplace_back(SquareOutside{});
@@ -177,8 +177,8 @@ private slots:
         }
         chain.corners.pop_back();
         const Plan plan = planOf(chain).value();
-        QVERIFY(plan.startToEnd().east == Length::sixtyFourths(641) * 50'000);
-        QVERIFY(plan.startToEnd().north == Length::sixtyFourths(641) * 50'000);
+        QVERIFY(plan.startToEnd().east == Length::sixtyFourths(641) * 10'000);
+        QVERIFY(plan.startToEnd().north == Length::sixtyFourths(641) * 10'000);
     }
     void slopedRunsCountWithTheirLevelLength()
     {

@@ -48,6 +48,9 @@ private slots:
         QVERIFY(said(feetInches(20, 2), feetInches(21, 2)) == "a foot misread on the tape");
         QVERIFY(!readingSlip(feetInches(20, 2), feetInches(21, 2))->ofTheDigits);
         QVERIFY(said(feetInches(20, 2), feetInches(10, 2)) == "10 feet misread on the tape");
+        QVERIFY(said(feetInches(20, 2), feetInches(23, 2)).empty());
+        QVERIFY(said(feetInches(900, 0), feetInches(75, 0)) == "inches taken for feet");
+        QVERIFY(said(feetInches(6, 3), feetInches(75, 0)) == "feet taken for inches");
         QVERIFY(said(feetInches(20, 2), feetInches(20, 1)) == "an inch lost or won where the tape began");
     }
     void theRestIsNoSlip()
