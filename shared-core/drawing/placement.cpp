@@ -157,7 +157,7 @@ bool Placement::tryAt(const LabelWish& wish, const Box& box, Care care, std::vec
     const double length = norm(leader.to - leader.from);
     const bool needsLeader = length > wish.nearby;
     if (needsLeader || (length > 1e-6 && care != Care::AcrossLines))
-        if (!isFree(leader, care != Care::AcrossLines, 1.5))
+        if (!isFree(leader, care != Care::AcrossLines, wish.ignore))
             return false;
     if (needsLeader && wish.approach && care == Care::Full &&
         std::abs(dot(leader.to - leader.from, unit(*wish.approach))) < 0.5 * length)
@@ -190,11 +190,12 @@ bool Placement::place(const LabelWish& wish, std::vector<Shape>& onto)
         return Box{wish.target + (extent + gap) * heading, halfWidth, halfHeight, 0.0};
     };
     for (const Care care : {Care::Full, Care::AnyApproach, Care::AcrossLines}) {
-        for (double gap = wish.gap; gap < wish.gap + 2.0 * ringStep + 0.1; gap += ringStep)
+        for (double gap = wish.gap; gap < std::min(wish.gap + 2.0 * ringStep, wish.reach) + 0.1;
+             gap += ringStep)
             for (const Point& heading : wish.directions)
                 if (norm(heading) > 0.0 && tryAt(wish, boxAt(unit(heading), gap), care, onto))
                     return true;
-        const double reach = care == Care::Full ? farthest / 3.0 : farthest;
+        const double reach = std::min(wish.reach, care == Care::Full ? farthest / 3.0 : farthest);
         for (double gap = wish.gap; gap < reach; gap += ringStep) {
             const int places =
                 std::max(16, static_cast<int>(gap * 2.0 * std::numbers::pi / (2.0 * ringStep)));

@@ -28,6 +28,10 @@ struct LabelWish {
     bool bold = false;
     /// A line to the target should come within 60 degrees of this axis, from either end of it.
     std::optional<Point> approach = std::nullopt;
+    /// No further from the target than this.
+    double reach = 1e6;
+    /// Lines this close to the target may be crossed to get at it.
+    double ignore = 1.5;
 };
 
 class Placement {
@@ -51,7 +55,7 @@ public:
     [[nodiscard]] bool isFree(const Segment& segment, bool offLines, double ignore = 0.0) const;
 
     /// Puts a label, with a line to its target where it stands further away, and blocks what it covers. Tries
-    /// the wished directions at the gap, then rings around the target up to the whole area. Nothing is added
+    /// the wished directions at the gap, then rings around the target up to its reach. Nothing is added
     /// and false is returned if there is no room anywhere.
     bool place(const LabelWish& wish, std::vector<Shape>& onto);
 

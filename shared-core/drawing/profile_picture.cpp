@@ -245,6 +245,20 @@ private:
             wish.target = onPage(bend.apex) + radii_[i] * heading;
             wish.directions = {heading, heading + 0.5 * quarter(heading), heading - 0.5 * quarter(heading)};
             wish.gap = 0.8;
+            wish.reach = 5.0;
+            if (placement_.place(wish, shapes_))
+                continue;
+            // No room by the arc: inside the bend, where both legs say which one is meant.
+            LabelWish inside = wish;
+            const Point inwards = flipped(bend.after - bend.before);
+            const Point bisector = norm(inwards) > 1e-6 ? unit(inwards) : heading;
+            inside.target = onPage(bend.apex) + (section_.drawnThickness / 2.0) * bisector;
+            inside.directions = {bisector};
+            inside.ignore = 2.6;
+            inside.nearby = 5.0;
+            if (placement_.place(inside, shapes_))
+                continue;
+            wish.reach = 1e6;
             place(wish);
         }
     }
@@ -264,6 +278,7 @@ private:
             const Point outwards = wish.target - centre_;
             wish.directions = {outwards, quarter(outwards), -1.0 * quarter(outwards)};
             wish.nearby = 0.0;
+            wish.ignore = 2.6;
             wish.gap = 3.0;
             place(wish);
         }
@@ -304,6 +319,7 @@ private:
             const Point outwards = wish.target - centre_;
             wish.directions = {outwards, outwards + quarter(outwards), outwards - quarter(outwards)};
             wish.nearby = 2.0;
+            wish.ignore = 2.6;
             wish.gap = 1.2;
             place(wish);
         }

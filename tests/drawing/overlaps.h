@@ -30,7 +30,7 @@ inline bool runsThrough(const Segment& segment, const Box& box)
         std::max(segment.from.y, segment.to.y) < reach.top ||
         std::min(segment.from.y, segment.to.y) > reach.bottom)
         return false;
-    const int steps = 1 + static_cast<int>(norm(segment.to - segment.from) / 0.05);
+    const int steps = 1 + static_cast<int>(norm(segment.to - segment.from) / 0.1);
     for (int i = 0; i <= steps; ++i)
         if (insideBox(between(segment.from, segment.to, static_cast<double>(i) / steps), box))
             return true;
