@@ -19,7 +19,8 @@ public:
     [[nodiscard]] constexpr double inRadians() const { return radians_; }
     [[nodiscard]] constexpr double inDegrees() const { return radians_ * 180.0 / std::numbers::pi; }
 
-    constexpr auto operator<=>(const Angle&) const = default;
+    // clang-tidy 14 takes the defaulted comparison for a null pointer.
+    constexpr auto operator<=>(const Angle&) const = default; // NOLINT(modernize-use-nullptr)
 
     constexpr Angle& operator+=(Angle other)
     {

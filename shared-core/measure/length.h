@@ -28,7 +28,8 @@ public:
 
     [[nodiscard]] constexpr std::int64_t inNanometres() const { return nanometres_; }
 
-    constexpr auto operator<=>(const Length&) const = default;
+    // clang-tidy 14 takes the defaulted comparison for a null pointer.
+    constexpr auto operator<=>(const Length&) const = default; // NOLINT(modernize-use-nullptr)
 
     constexpr Length& operator+=(Length other)
     {

@@ -85,7 +85,7 @@ public:
         return {};
     }
     /// The value, or an Error at `place` that quotes what was entered and says what was expected.
-    Result<T> result(const std::string& place) const
+    [[nodiscard]] Result<T> result(const std::string& place) const
     {
         if (isExact())
             return std::get<T>(state_);

@@ -381,6 +381,7 @@ Reading<Length> readLength(std::string_view text, const LengthField& field)
     if (all.size() == 1)
         return all.front().value;
     std::vector<Candidate<Length>> candidates;
+    candidates.reserve(all.size());
     for (const Meaning& one : all)
         candidates.push_back({one.value, writeExact(one.value, one.unit)});
     return {cut.shown, std::move(candidates)};

@@ -197,10 +197,10 @@ private:
             return ratio(value, {100, 1}, 0);
         if (unit != nullptr && *unit == SlopeUnit::Degrees)
             return degrees(value);
-        const Reading<Slope> inTwelve = ratio(value, {12, 1}, 0);
+        Reading<Slope> inTwelve = ratio(value, {12, 1}, 0);
         if (unit != nullptr)
             return inTwelve;
-        const Reading<Slope> inDegrees = degrees(value);
+        Reading<Slope> inDegrees = degrees(value);
         if (!inTwelve.value() || !inDegrees.value() || *inTwelve.value() == *inDegrees.value())
             return inTwelve.isExact() ? inTwelve : inDegrees;
         return {entry_.shown,
