@@ -128,8 +128,7 @@ private:
         }
         for (const auto& [number, length] : stockLengths)
             if (left[number] == length)
-                disagree("site_cuts", "stock." + std::to_string(number),
-                         {"nothing is cut from stock length {stock}", {{"stock", number}}});
+                disagree("site_cuts", {}, {"nothing is cut from stock length {stock}", {{"stock", number}}});
     }
 
     void addToRun(const SiteCut& cut)

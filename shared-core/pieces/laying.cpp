@@ -1,5 +1,7 @@
 #include "pieces/laying.h"
 
+#include "site/run_kind.h"
+
 #include <algorithm>
 #include <optional>
 
@@ -8,17 +10,6 @@ namespace lapwright::pieces {
 namespace {
 
 using site::RunKind;
-
-bool slopes(RunKind kind)
-{
-    return kind == RunKind::Rake || kind == RunKind::Hip || kind == RunKind::Valley ||
-           kind == RunKind::Sidewall;
-}
-
-bool stands(RunKind kind)
-{
-    return kind == RunKind::OutsideCorner || kind == RunKind::InsideCorner || kind == RunKind::OpeningJamb;
-}
 
 enum class Height { Low, High };
 
@@ -70,7 +61,7 @@ bool lowEndIsTheStart(const site::Chain& chain, std::size_t run)
 Laying layingOf(const site::Chain& chain, std::size_t run)
 {
     const RunKind kind = chain.runs[run].kind;
-    if (!slopes(kind) && !stands(kind))
+    if (site::lieOf(kind) == site::Lie::Level)
         return {
             LaidFrom::Start,
             {{"laid from the start of the run, taken for the hidden or down-wind end; each piece covers the "

@@ -55,6 +55,8 @@ struct RunTakeoff {
     /// site: then its pieces are lines of Order::siteCuts, whose marks begin with `mark`.
     std::size_t firstPiece = 0;
     std::size_t pieceCount = 0;
+    /// Usable length, then count. What is the same for the whole job (its piece limits, where laying begins)
+    /// is added when it is asked for (why.h).
     std::vector<Derivation> derivations;
 
     friend bool operator==(const RunTakeoff&, const RunTakeoff&) = default;

@@ -103,6 +103,13 @@ SheetOfMetal findMaterial(const site::Material& material, const Catalogue& catal
     return {};
 }
 
+std::string profileId(std::size_t index)
+{
+    std::string id(1, 'P');
+    id += std::to_string(index + 1);
+    return id;
+}
+
 ProfileBook::ProfileBook(const Catalogue& catalogue, site::Material material, SheetOfMetal sheet)
     : catalogue_(catalogue), material_(std::move(material)), sheet_(sheet)
 {
@@ -154,7 +161,7 @@ std::size_t ProfileBook::add(trim::Resolution&& resolution, const trim::FlatPatt
     if (!isNew)
         return entry->second;
     OrderedProfile ordered;
-    ordered.id = "P" + std::to_string(profiles_.size() + 1);
+    ordered.id = profileId(profiles_.size());
     ordered.profile = *std::move(resolution.profile);
     ordered.material = material;
     ordered.thickness = sheet_.sheet->thickness;

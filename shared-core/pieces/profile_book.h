@@ -40,6 +40,9 @@ struct SheetOfMetal {
 [[nodiscard]] SheetOfMetal findMaterial(const site::Material& material, const Catalogue& catalogue,
                                         rules::Findings& findings);
 
+/// "P1" for index 0.
+[[nodiscard]] std::string profileId(std::size_t index);
+
 /// The profiles of an order while it is taken off: equal ones are made once and share an id.
 class ProfileBook {
 public:

@@ -1,5 +1,8 @@
 #include "pieces/rule_book.h"
 
+#include "pieces/byte_key.h"
+
+#include <type_traits>
 #include <utility>
 
 namespace lapwright::pieces {
@@ -9,6 +12,36 @@ namespace {
 const char* const jointFact = "joint_interval";
 /// Longer than any interval a clause would allow.
 constexpr Length unlimited = Length::feet(1'000'000);
+
+/// Bounds the memory of a job whose runs all differ.
+template <class Table>
+void forgetIfMany(Table& table)
+{
+    constexpr std::size_t most = 10'000;
+    if (table.size() >= most)
+        table.clear();
+}
+
+std::string keyOf(const rules::Facts& facts)
+{
+    ByteKey key;
+    for (const auto& [name, fact] : facts) {
+        key.add(name).add(static_cast<std::int64_t>(fact.index()));
+        if (const auto* slope = std::get_if<Slope>(&fact))
+            key.add(slope->riseMillionths()).add(slope->runMillionths());
+        else if (const bool* yes = std::get_if<bool>(&fact))
+            key.add(std::int64_t{*yes ? 1 : 0});
+        else
+            std::visit(
+                [&key](const auto& value) {
+                    using Value = std::decay_t<decltype(value)>;
+                    if constexpr (!std::is_same_v<Value, bool> && !std::is_same_v<Value, Slope>)
+                        key.add(value);
+                },
+                fact);
+    }
+    return key.bytes();
+}
 
 const Length* mostDemanded(const rules::Condition& demand)
 {
@@ -59,10 +92,19 @@ void RuleBook::note(const rules::Clause& clause)
         }
 }
 
-std::optional<JointInterval> RuleBook::jointInterval(rules::Facts facts) const
+std::optional<JointInterval> RuleBook::jointInterval(const rules::Facts& facts)
 {
     if (jointClauses_.empty())
         return std::nullopt;
+    forgetIfMany(intervals_);
+    const auto [entry, isNew] = intervals_.try_emplace(keyOf(facts));
+    if (isNew)
+        entry->second = findJointInterval(facts);
+    return entry->second;
+}
+
+std::optional<JointInterval> RuleBook::findJointInterval(rules::Facts facts) const
+{
     // A clause applies to an endless stretch exactly if it applies to the run.
     facts[jointFact] = unlimited;
     std::optional<JointInterval> least;
@@ -75,11 +117,18 @@ std::optional<JointInterval> RuleBook::jointInterval(rules::Facts facts) const
     return least;
 }
 
-void RuleBook::check(const rules::Facts& facts, const std::string& place, rules::Findings& findings) const
+void RuleBook::check(const rules::Facts& facts, const std::string& place, rules::Findings& findings)
 {
-    for (const rules::RuleSet* set : sets_)
-        for (rules::Finding& finding : rules::apply(*set, facts, place))
-            findings.push_back(std::move(finding));
+    forgetIfMany(found_);
+    const auto [entry, isNew] = found_.try_emplace(keyOf(facts));
+    if (isNew)
+        for (const rules::RuleSet* set : sets_)
+            for (rules::Finding& finding : rules::apply(*set, facts, {}))
+                entry->second.push_back(std::move(finding));
+    for (const rules::Finding& finding : entry->second) {
+        findings.push_back(finding);
+        findings.back().place = place;
+    }
 }
 
 } // namespace lapwright::pieces

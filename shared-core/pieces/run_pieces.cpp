@@ -49,7 +49,7 @@ Derivation explainUsable(const RunWork& work, Length usable)
     Derivation derivation{
         {"{usable} to cover: measured {measured}", {{"usable", usable}, {"measured", work.measured}}},
         {},
-        {work.measuredDerivation}};
+        work.measuredDerivation.because};
     const bool startAdds = work.start.end.allowance != Length();
     const bool endAdds = work.end.end.allowance != Length();
     if (startAdds || endAdds)
@@ -182,11 +182,10 @@ RunPieces piecesOf(const RunWork& work)
     const auto& lengths = std::get<std::vector<Length>>(outcome);
     made.takeoff.derivations.push_back(explainUsable(work, usable));
     made.takeoff.derivations.push_back(explainSplit(problem, lengths));
-    made.takeoff.derivations.back().because.push_back(work.limit.derivation);
+    if (work.limit.ofRunAlone)
+        made.takeoff.derivations.back().because.push_back(work.limit.derivation);
     if (lengths.size() == 1)
         warnOfShortRun(work, usable, made.findings);
-    else
-        made.takeoff.derivations.push_back(work.laying.derivation);
     for (std::size_t k = 0; k < lengths.size(); ++k) {
         Piece piece = pieceAt(work, k, lengths.size(), lengths[k]);
         if (work.policy == site::PiecePolicy::StockLengths)

@@ -17,6 +17,8 @@ namespace lapwright::pieces {
 struct PieceLimit {
     Length length;
     Derivation derivation;
+    /// A rule for this run sets it, not the limits of the job.
+    bool ofRunAlone = false;
 };
 
 /// The least of the shop's bending length, stock length and transport length, as far as they are given.
@@ -29,7 +31,7 @@ struct RunWork {
     std::string mark; ///< what the marks begin with
     std::size_t profile = 0;
     Length measured;
-    /// How the measured length came about.
+    /// How the measured length came about (site::RunGeometry::derivation).
     Derivation measuredDerivation;
     RunEnd start;
     RunEnd end;

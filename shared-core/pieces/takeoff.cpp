@@ -77,13 +77,19 @@ public:
             if (finding.weight == rules::Weight::Blocks)
                 blockedPlaces.insert(finding.place);
         for (const site::Chain& chain : job.chains)
-            for (const site::Run& run : chain.runs)
+            for (const site::Run& run : chain.runs) {
                 runIds.insert(run.id);
+                choices += run.trims.size();
+            }
+        // Most runs make about two pieces and two kinds of accessories.
+        order.runs.reserve(choices);
+        order.pieces.reserve(2 * choices);
+        order.accessories.reserve(2 * choices);
     }
 
     Order take()
     {
-        const RuleBook rulesOfJob(catalogue, job.ruleSets, order.findings);
+        RuleBook rulesOfJob(catalogue, job.ruleSets, order.findings);
         const SheetOfMetal sheet = findMaterial(job.material, catalogue, order.findings);
         if (!sheet.sheet)
             return std::move(order);
@@ -221,7 +227,8 @@ private:
             interval->length,
             {{"longest piece {limit}: no piece may cross a movement joint", {{"limit", interval->length}}},
              interval->clause,
-             {}}};
+             {}},
+            true};
     }
 
     static bool startCornerCounted(const site::Chain& chain, std::size_t index)
@@ -238,10 +245,11 @@ private:
     {
         if (run.trims.size() < 2)
             return run.id;
-        std::string prefix = run.id + trimLetter(t);
-        while (runIds.count(prefix) > 0)
-            prefix.insert(run.id.size(), "-");
-        return prefix;
+        const std::string letter = trimLetter(t);
+        std::string stem = run.id;
+        while (runIds.count(stem + letter) > 0)
+            stem += '-';
+        return stem + letter;
     }
 
     void keep(RunPieces&& made)
@@ -270,7 +278,7 @@ private:
             place[old] = next++;
             if (place[old] != old)
                 order.profiles[place[old]] = std::move(order.profiles[old]);
-            order.profiles[place[old]].id = "P" + std::to_string(next);
+            order.profiles[place[old]].id = profileId(place[old]);
         }
         order.profiles.resize(next);
         for (RunTakeoff& run : order.runs)
@@ -336,12 +344,13 @@ private:
 
     const site::Job& job;
     const Catalogue& catalogue;
-    const RuleBook* ruleBook = nullptr;
+    RuleBook* ruleBook = nullptr;
     ProfileBook* profileBook = nullptr;
     const PieceLimit commonLimit = pieceLimitOf(job.limits);
     Order order;
     std::unordered_set<std::string> blockedPlaces;
     std::unordered_set<std::string> runIds;
+    std::size_t choices = 0;
     std::unordered_map<const MadeTrim*, rules::Facts> factsOfMade;
     std::map<std::size_t, std::vector<WantedCut>> cutsOfProfile;
 };

@@ -1,5 +1,8 @@
 #include "pieces/why.h"
 
+#include "pieces/laying.h"
+#include "pieces/run_pieces.h"
+
 #include <algorithm>
 #include <charconv>
 #include <string_view>
@@ -35,11 +38,27 @@ const RunTakeoff* takeoffOf(const Order& order, std::string_view prefix)
     return found == order.runs.end() ? nullptr : &*found;
 }
 
-Derivation lengthOf(Length length, const RunTakeoff* takeoff)
+/// Where laying the run begins; nothing if the job has no such run.
+std::optional<Derivation> layingOfRun(const Order& order, const std::string& id)
+{
+    for (const site::Chain& chain : order.job.chains)
+        for (std::size_t i = 0; i < chain.runs.size(); ++i)
+            if (chain.runs[i].id == id)
+                return layingOf(chain, i).derivation;
+    return std::nullopt;
+}
+
+Derivation lengthOf(const Order& order, Length length, const RunTakeoff* takeoff)
 {
     Derivation derivation{{"length {length}", {{"length", length}}}, {}, {}};
-    if (takeoff)
-        derivation.because = takeoff->derivations;
+    if (!takeoff)
+        return derivation;
+    derivation.because = takeoff->derivations;
+    const PieceLimit limit = pieceLimitOf(order.job.limits);
+    if (takeoff->pieceLimit == limit.length)
+        derivation.because.push_back(limit.derivation);
+    if (std::optional<Derivation> laying = layingOfRun(order, takeoff->run))
+        derivation.because.push_back(*std::move(laying));
     return derivation;
 }
 
@@ -79,7 +98,7 @@ void addAccessories(const Order& order, const RunTakeoff& takeoff, Derivation& d
 Derivation explainLength(const Order& order, Phrase statement, Length length, std::size_t profile,
                          const RunTakeoff* takeoff)
 {
-    Derivation derivation{std::move(statement), {}, {lengthOf(length, takeoff)}};
+    Derivation derivation{std::move(statement), {}, {lengthOf(order, length, takeoff)}};
     if (profile < order.profiles.size()) {
         derivation.because.push_back(profileOf(order.profiles[profile]));
         derivation.because.push_back(massOf(length, order.profiles[profile]));

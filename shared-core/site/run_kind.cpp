@@ -9,7 +9,7 @@ namespace {
 std::string withSpaces(std::string_view name)
 {
     std::string words(name);
-    std::replace(words.begin(), words.end(), '-', ' ');
+    std::replace(words.begin(), words.end(), '_', ' ');
     return words;
 }
 
@@ -33,25 +33,25 @@ std::string_view nameOf(RunKind kind)
     case RunKind::Sidewall:
         return "sidewall";
     case RunKind::SlopeChange:
-        return "slope-change";
+        return "slope_change";
     case RunKind::Fascia:
         return "fascia";
     case RunKind::WallBase:
-        return "wall-base";
+        return "wall_base";
     case RunKind::OutsideCorner:
-        return "outside-corner";
+        return "outside_corner";
     case RunKind::InsideCorner:
-        return "inside-corner";
+        return "inside_corner";
     case RunKind::OpeningHead:
-        return "opening-head";
+        return "opening_head";
     case RunKind::OpeningSill:
-        return "opening-sill";
+        return "opening_sill";
     case RunKind::OpeningJamb:
-        return "opening-jamb";
+        return "opening_jamb";
     case RunKind::Parapet:
         return "parapet";
     case RunKind::GravelEdge:
-        return "gravel-edge";
+        return "gravel_edge";
     }
     return "";
 }
@@ -66,11 +66,11 @@ std::string_view nameOf(EndKind kind)
     case EndKind::Mitre:
         return "mitre";
     case EndKind::WrapTab:
-        return "wrap-tab";
+        return "wrap_tab";
     case EndKind::Closed:
         return "closed";
     case EndKind::TurnUp:
-        return "turn-up";
+        return "turn_up";
     }
     return "";
 }

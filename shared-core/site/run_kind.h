@@ -22,7 +22,7 @@ inline constexpr std::array<RunKind, 17> allRunKinds{
 inline constexpr std::array<EndKind, 6> allEndKinds{EndKind::Free,    EndKind::Butt,   EndKind::Mitre,
                                                     EndKind::WrapTab, EndKind::Closed, EndKind::TurnUp};
 
-/// The name in files: "slope-change".
+/// The name in files: "slope_change".
 [[nodiscard]] std::string_view nameOf(RunKind kind);
 [[nodiscard]] std::string_view nameOf(EndKind kind);
 /// Nothing if no kind is called that.

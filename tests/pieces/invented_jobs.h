@@ -1,5 +1,6 @@
 #pragma once
 
+#include "measure/rounding.h"
 #include "pieces/takeoff.h"
 
 #include <cstdint>

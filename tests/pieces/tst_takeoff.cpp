@@ -72,7 +72,7 @@ rules::RuleSet jointRules()
     set.id = "joints";
     set.clauses = {clause({std::string("copper"), std::string("stainless-steel")}, {}, Length::feet(40)),
                    clause({std::string("aluminium")}, {}, Length::feet(32)),
-                   clause({std::string("aluminium")}, {std::string("gravel-edge")}, Length::feet(12))};
+                   clause({std::string("aluminium")}, {std::string("gravel_edge")}, Length::feet(12))};
     return set;
 }
 
