@@ -98,7 +98,7 @@ private:
     }
 
     /// The narrowest blank of the pattern, real millimetres across the stock.
-    double narrowest() const
+    [[nodiscard]] double narrowest() const
     {
         double least = width();
         for (const cutting::Strip& strip : pattern_.strips)
@@ -109,18 +109,18 @@ private:
         return least;
     }
 
-    Rectangle onPage(double along, double across, double lengthwise, double wide) const
+    [[nodiscard]] Rectangle onPage(double along, double across, double lengthwise, double wide) const
     {
         return {origin_.x + along * along_, origin_.y + across * across_,
                 origin_.x + (along + lengthwise) * along_, origin_.y + (across + wide) * across_};
     }
 
-    std::string sizeOf(Length wide, Length longPart) const
+    [[nodiscard]] std::string sizeOf(Length wide, Length longPart) const
     {
         return write(wide, picture_.style) + " \xC3\x97 " + write(longPart, picture_.style);
     }
 
-    std::string nameOf(std::size_t blank) const
+    [[nodiscard]] std::string nameOf(std::size_t blank) const
     {
         return blank < picture_.names.size() && !picture_.names[blank].empty() ? picture_.names[blank]
                                                                                : problem_.blanks()[blank].key;
@@ -382,7 +382,7 @@ private:
         return row - 4.4;
     }
 
-    std::string description() const
+    [[nodiscard]] std::string description() const
     {
         std::string text = stock_.key + ", " + sizeOf(stock_.width, pattern_.length) + ":";
         for (std::size_t i = 0; i < pattern_.strips.size(); ++i) {

@@ -35,6 +35,7 @@ struct Break {
 std::vector<Point> millimetres(const std::vector<fold::Point>& points)
 {
     std::vector<Point> made;
+    made.reserve(points.size());
     for (const fold::Point& point : points)
         made.push_back({inMillimetres(point.x), inMillimetres(point.y)});
     return made;
@@ -99,7 +100,7 @@ private:
     Point onPage(Point real) const { return origin_ + scale_ * Point{moved(real).x, -real.y}; }
 
     /// A machine or sheet line with corners where it is broken.
-    std::vector<Point> brokenLine(const std::vector<Point>& line, bool closed) const
+    [[nodiscard]] std::vector<Point> brokenLine(const std::vector<Point>& line, bool closed) const
     {
         std::vector<Point> made;
         for (std::size_t i = 0; i < line.size(); ++i) {
@@ -133,7 +134,7 @@ private:
     }
 
     /// How far the machine's parts make way for the sheet's drawn thickness and band, upwards or downwards.
-    double makeWay(bool up) const
+    [[nodiscard]] double makeWay(bool up) const
     {
         return sheetThickness / 2.0 + (step_.colourUp == up ? bandWidth : 0.0) -
                inMillimetres(section_.after.thickness) / 2.0 * scale_ * 0.5;
@@ -171,7 +172,7 @@ private:
                     (up ? 1.0 : -1.0) * step_.angleToSet.inRadians(), true);
     }
 
-    std::vector<Point> sheetOnPage(const std::vector<Point>& real) const
+    [[nodiscard]] std::vector<Point> sheetOnPage(const std::vector<Point>& real) const
     {
         std::vector<Point> made;
         for (const Point& point : brokenLine(real, false)) {
@@ -268,14 +269,14 @@ private:
                                   {page_.right - margin - panelWidth - 2.0, page_.bottom - margin}, 0.2));
     }
 
-    std::string angleText(Angle foldAngle) const
+    [[nodiscard]] std::string angleText(Angle foldAngle) const
     {
         const bool fold = picture_.angles == AngleShown::Fold;
         return write(fold ? foldAngle : halfTurn - foldAngle) + (fold ? "" : " included");
     }
     std::string colourText() const { return step_.colourUp ? "colour up" : "colour down"; }
 
-    std::string action() const
+    [[nodiscard]] std::string action() const
     {
         switch (step_.action) {
         case fold::Action::Fold:

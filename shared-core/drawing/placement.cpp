@@ -23,6 +23,7 @@ std::vector<Segment> chords(Point centre, double radius, double start, double sw
     const double step = radius > sag ? 2.0 * std::acos(1.0 - sag / radius) : std::numbers::pi / 2.0;
     const int count = std::max(1, static_cast<int>(std::ceil(std::abs(sweep) / step)));
     std::vector<Segment> lines;
+    lines.reserve(static_cast<std::size_t>(count));
     for (int i = 0; i < count; ++i)
         lines.push_back({centre + radius * direction(-start - sweep * i / count),
                          centre + radius * direction(-start - sweep * (i + 1) / count)});

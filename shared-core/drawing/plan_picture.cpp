@@ -12,6 +12,7 @@
 #include <cmath>
 #include <numbers>
 #include <numeric>
+#include <utility>
 
 namespace lapwright::drawing {
 
@@ -23,6 +24,8 @@ constexpr double footHeight = 16.0;
 /// Room for labels around the chain in its panel.
 constexpr double padding = 15.0;
 constexpr double sidePadding = 27.0;
+/// Above and below a chain of one straight line there is only its name to be written.
+constexpr double paddingOfLine = 9.0;
 constexpr double captionHeight = 6.0;
 constexpr double leastPanel = 46.0;
 
@@ -57,6 +60,11 @@ std::optional<LaidOut> layOut(const site::Chain& chain, const site::Tolerance& t
     return made;
 }
 
+double paddingOf(const LaidOut& chain, double scale)
+{
+    return chain.height * scale < 1.0 ? paddingOfLine : padding;
+}
+
 /// Sets the panels in rows, tallest first; returns the height that takes.
 double setPanels(std::vector<LaidOut>& chains, double scale, double width)
 {
@@ -69,7 +77,7 @@ double setPanels(std::vector<LaidOut>& chains, double scale, double width)
     for (const std::size_t index : order) {
         LaidOut& chain = chains[index];
         const double wide = std::max(chain.width * scale + 2.0 * sidePadding, leastPanel);
-        const double high = chain.height * scale + 2.0 * padding + captionHeight;
+        const double high = chain.height * scale + 2.0 * paddingOf(chain, scale) + captionHeight;
         if (x > 0.0 && x + wide > width) {
             x = 0.0;
             y += rowHeight;
@@ -93,12 +101,12 @@ bool panelsFit(const std::vector<LaidOut>& chains, double right)
 class ChainPainter {
 public:
     ChainPainter(const LaidOut& laid, double scale, const PlanPicture& picture, std::vector<Shape>& shapes)
-        : laid_(laid), chain_(*laid.chain), scale_(scale), picture_(picture), shapes_(shapes),
+        : laid_(laid), chain_(*laid.chain), picture_(picture), shapes_(shapes),
           placement_({laid.panel.left + 0.5, laid.panel.top + captionHeight, laid.panel.right - 0.5,
                       laid.panel.bottom - 0.5})
     {
         const double left = laid.panel.centre().x - laid.width * scale / 2.0;
-        const double bottom = laid.panel.bottom - padding;
+        const double bottom = laid.panel.bottom - paddingOf(laid, scale);
         for (const Point& point : laid.points)
             points_.push_back({left + point.x * scale, bottom - point.y * scale});
     }
@@ -124,7 +132,7 @@ public:
     [[nodiscard]] const std::vector<std::string>& leftOut() const { return leftOut_; }
 
 private:
-    std::string title() const
+    [[nodiscard]] std::string title() const
     {
         std::string text = chain_.name.empty() ? chain_.id : chain_.name;
         if (laid_.closure.plan && laid_.closure.plan->figure == site::Figure::WallFace)
@@ -133,12 +141,12 @@ private:
     }
 
     /// The run that would explain the misclosure.
-    std::optional<site::LengthChange> blamed() const
+    [[nodiscard]] std::optional<site::LengthChange> blamed() const
     {
         return hasGap() && !laid_.closure.blames.empty() ? laid_.closure.blames.front().length : std::nullopt;
     }
 
-    bool hasGap() const
+    [[nodiscard]] bool hasGap() const
     {
         return laid_.closure.verdict == site::ClosureReport::Verdict::LengthsOff ||
                laid_.closure.verdict == site::ClosureReport::Verdict::AnglesOff;
@@ -176,13 +184,13 @@ private:
     /// Runs before and after corner i; the corner stands where the first of them ends.
     std::size_t runAfter(std::size_t corner) const { return (corner + 1) % chain_.runs.size(); }
 
-    bool isSquare(std::size_t corner) const
+    [[nodiscard]] bool isSquare(std::size_t corner) const
     {
         return std::holds_alternative<site::SquareOutside>(chain_.corners[corner]) ||
                std::holds_alternative<site::SquareInside>(chain_.corners[corner]);
     }
 
-    bool isDrawnCorner(std::size_t corner) const
+    [[nodiscard]] bool isDrawnCorner(std::size_t corner) const
     {
         return corner < chain_.runs.size() && isDrawn(corner) && isDrawn(runAfter(corner));
     }
@@ -238,7 +246,7 @@ private:
         }
     }
 
-    std::string detailsOf(const site::Run& run) const
+    [[nodiscard]] std::string detailsOf(const site::Run& run) const
     {
         std::string text = site::wordsFor(run.kind);
         if (run.slope)
@@ -313,7 +321,7 @@ private:
         place(wish);
     }
 
-    std::string towards() const
+    [[nodiscard]] std::string towards() const
     {
         const site::PlanVector miss = laid_.closure.misclosure;
         const auto part = [&](Length value, const char* plus, const char* minus) -> std::string {
@@ -334,7 +342,6 @@ private:
 
     const LaidOut& laid_;
     const site::Chain& chain_;
-    double scale_;
     const PlanPicture& picture_;
     std::vector<Shape>& shapes_;
     Placement placement_;
@@ -353,6 +360,47 @@ void addNorth(std::vector<Shape>& onto, Point centre)
     onto.emplace_back(words(Role::Compass, "N", centre + Point{0.0, -4.6}, 3.0, Anchor::Middle, true));
 }
 
+/// The largest scale at which all panels fit on the sheet; never so small that the largest chain shrinks
+/// below what can still be read: then the sheet gets longer. Sets the panels; returns the scale and the
+/// height they take.
+std::pair<double, double> chooseScale(std::vector<LaidOut>& chains, double width, double room)
+{
+    constexpr double leastDrawn = 60.0;
+    double largest = 0.0;
+    for (const LaidOut& chain : chains)
+        largest = std::max({largest, chain.width, chain.height});
+    double scale = usualScales().back(), used = 0.0;
+    for (const double tried : usualScales()) {
+        scale = tried;
+        used = setPanels(chains, tried, width - 2.0 * margin);
+        if (panelsFit(chains, width - margin) && (used <= room || largest * tried < leastDrawn))
+            break;
+    }
+    return {scale, used};
+}
+
+void addHead(std::vector<Shape>& onto, const site::Job& job, double width)
+{
+    onto.emplace_back(words(Role::Title, shortened(job.name, 5.0, width - 40.0, true), {margin, margin + 5.0},
+                            5.0, Anchor::Start, true));
+    onto.emplace_back(
+        words(Role::Label, shortened(job.address, 3.0, width - 40.0), {margin, margin + 10.0}, 3.0));
+    addNorth(onto, {width - margin - 4.0, margin + 8.2});
+}
+
+/// What the marks mean and what is missing.
+std::string noteOf(const std::string& undrawn, const std::vector<std::string>& leftOut)
+{
+    std::string note =
+        "Dot: start of the walk, the building on its left. Square: a square corner. Sloped runs are "
+        "drawn with their level length.";
+    if (!undrawn.empty())
+        note += " Not drawn: " + undrawn + ".";
+    for (const std::string& missing : leftOut)
+        note += " No room for: " + missing + ".";
+    return note;
+}
+
 } // namespace
 
 DisplayList planPicture(const site::Job& job, const PlanPicture& picture)
@@ -367,23 +415,10 @@ DisplayList planPicture(const site::Job& job, const PlanPicture& picture)
     }
     const double width = inMillimetres(picture.width);
     const double room = inMillimetres(picture.height) - 2.0 * margin - headHeight - footHeight;
-    double scale = usualScales().back(), used = 0.0;
-    for (const double tried : usualScales()) {
-        scale = tried;
-        used = setPanels(chains, tried, width - 2.0 * margin);
-        if (used <= room && panelsFit(chains, width - margin))
-            break;
-    }
+    const auto [scale, used] = chooseScale(chains, width, room);
     DisplayList list;
-    list.width = picture.width;
-    list.height =
-        used > room ? picture.height + nearestFromMillimetres(std::ceil(used - room)) : picture.height;
     list.title = "Plan of " + job.name;
-    list.shapes.emplace_back(words(Role::Title, shortened(job.name, 5.0, width - 40.0, true),
-                                   {margin, margin + 5.0}, 5.0, Anchor::Start, true));
-    list.shapes.emplace_back(
-        words(Role::Label, shortened(job.address, 3.0, width - 40.0), {margin, margin + 10.0}, 3.0));
-    addNorth(list.shapes, {width - margin - 4.0, margin + 8.2});
+    addHead(list.shapes, job, width);
     std::vector<std::string> leftOut;
     for (const LaidOut& chain : chains) {
         ChainPainter painter(chain, scale, picture, list.shapes);
@@ -392,24 +427,17 @@ DisplayList planPicture(const site::Job& job, const PlanPicture& picture)
         list.description += (list.description.empty() ? "" : "; ") + chain.chain->name + ", " +
                             std::to_string(chain.chain->runs.size()) + " runs";
     }
-    const double base = inMillimetres(list.height) - margin - footHeight + 6.0;
+    const double base = margin + headHeight + std::max(used, room) + 6.0;
     addScaleBar(list.shapes, {margin, base}, scale, 50.0, picture.style.unit == LengthUnit::Millimetres);
     list.shapes.emplace_back(
         words(Role::Label, "scale " + scaleName(scale), {width - margin, base}, 2.8, Anchor::End));
-    std::string note =
-        "Dot: start of the walk, the building on its left. Square: a square corner. Sloped runs are "
-        "drawn with their level length.";
-    if (!undrawn.empty())
-        note += " Not drawn: " + undrawn + ".";
-    for (const std::string& missing : leftOut)
-        note += " No room for: " + missing + ".";
     double row = base + 4.2;
-    for (const std::string& text : wrapped(note, 2.4, width - 2.0 * margin)) {
-        if (row > inMillimetres(list.height) - 1.5)
-            break;
+    for (const std::string& text : wrapped(noteOf(undrawn, leftOut), 2.4, width - 2.0 * margin)) {
         list.shapes.emplace_back(words(Role::Note, text, {margin, row}, 2.4));
         row += 3.2;
     }
+    list.width = picture.width;
+    list.height = std::max(picture.height, nearestFromMillimetres(std::ceil(row)));
     return list;
 }
 

@@ -70,9 +70,10 @@ public:
 
 private:
     Point onPage(Point section) const { return {section.x + shift_.x, shift_.y - section.y}; }
-    std::vector<Point> onPage(const std::vector<Point>& section) const
+    [[nodiscard]] std::vector<Point> onPage(const std::vector<Point>& section) const
     {
         std::vector<Point> points;
+        points.reserve(section.size());
         for (const Point& point : section)
             points.push_back(onPage(point));
         return points;
@@ -80,7 +81,7 @@ private:
     /// A direction on the page.
     static Point flipped(Point heading) { return {heading.x, -heading.y}; }
 
-    SectionStyle styleAt(double scale) const
+    [[nodiscard]] SectionStyle styleAt(double scale) const
     {
         SectionStyle style;
         style.scale = scale;
@@ -106,7 +107,7 @@ private:
         centre_ = room.centre();
     }
 
-    double lengthOf(std::size_t leg) const
+    [[nodiscard]] double lengthOf(std::size_t leg) const
     {
         const Segment& measured = section_.legs[leg].measured;
         return norm(measured.to - measured.from);
@@ -157,7 +158,7 @@ private:
 
     /// The side of a leg that its dimension goes to first: outside its bends, else away from the middle of
     /// the picture.
-    std::vector<double> sidesOf(std::size_t leg) const
+    [[nodiscard]] std::vector<double> sidesOf(std::size_t leg) const
     {
         const Segment& measured = section_.legs[leg].measured;
         double left = 0.0;
@@ -374,7 +375,7 @@ private:
                                   {}});
     }
 
-    std::vector<std::string> notes() const
+    [[nodiscard]] std::vector<std::string> notes() const
     {
         std::vector<std::string> said{std::string("Outside lengths. ") +
                                       (picture_.angles == AngleShown::Fold
@@ -408,7 +409,7 @@ private:
             }
     }
 
-    std::string description() const
+    [[nodiscard]] std::string description() const
     {
         std::string text = "Section of " + profile_.name + ". From the first edge:";
         for (std::size_t i = 0; i < profile_.legs.size(); ++i) {

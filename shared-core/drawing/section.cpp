@@ -96,7 +96,7 @@ public:
     }
 
 private:
-    double hemRadius(const trim::Hem& hem) const
+    [[nodiscard]] double hemRadius(const trim::Hem& hem) const
     {
         const double gap = style_.hemGap + (hem.side == profile_.colourFace ? 2.0 * style_.bandWidth : 0.0);
         const double own = inMillimetres(hem.insideRadius) * style_.scale;
@@ -168,7 +168,7 @@ private:
     }
 
     /// The leg's outside length, laid on the face that is outside at its bends where both agree.
-    Segment measuredLine(std::size_t leg, Point from, Point to, Point heading) const
+    [[nodiscard]] Segment measuredLine(std::size_t leg, Point from, Point to, Point heading) const
     {
         const double half = thickness_ / 2.0;
         const std::optional<double> before =
@@ -203,7 +203,7 @@ private:
     }
 
     /// How far past a half turn a hem goes so that a teardrop's edge comes back to the leg; 0 for the others.
-    double excess(const trim::Hem& hem, double radius, double flat) const
+    [[nodiscard]] double excess(const trim::Hem& hem, double radius, double flat) const
     {
         if (hem.kind != trim::HemKind::Teardrop)
             return 0.0;

@@ -131,7 +131,7 @@ public:
     }
 
 private:
-    std::string definitions() const
+    [[nodiscard]] std::string definitions() const
     {
         std::string text;
         for (const auto& [hatch, colour] : hatches_)

@@ -170,13 +170,12 @@ std::vector<std::string> wrapped(const std::string& text, double size, double wi
         const std::size_t end = std::min(text.find(' ', at), text.size());
         const std::string word = text.substr(at, end - at);
         at = end + 1;
-        const std::string longer = line.empty() ? word : line + " " + word;
-        if (!line.empty() && textWidth(longer, size) > width) {
+        if (!line.empty() && textWidth(line, size) + textWidth(" ", size) + textWidth(word, size) > width) {
             lines.push_back(line);
-            line = word;
-        } else {
-            line = longer;
+            line.clear();
         }
+        line += line.empty() ? "" : " ";
+        line += word;
     }
     if (!line.empty())
         lines.push_back(line);

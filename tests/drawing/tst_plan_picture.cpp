@@ -146,6 +146,20 @@ private slots:
         QVERIFY(has(list, "of the start"));
     }
 
+    void manyChainsGetALongerSheet()
+    {
+        site::Job job = house();
+        for (int i = 0; i < 60; ++i)
+            job.chains.push_back(single("R" + std::to_string(i + 2), "Ridge " + std::to_string(i + 2),
+                                        site::RunKind::Ridge, Length::feet(10 + i % 7)));
+        const DisplayList list = planPicture(job, {});
+        keepPicture(list, "plan-many");
+        QVERIFY(list.height > Length::millimetres(210));
+        QCOMPARE(report(faultsOf(list)), QString());
+        QVERIFY(has(list, "E1  40' 0\""));
+        QVERIFY(has(list, "R61  "));
+    }
+
     void aMissingLengthIsSaid()
     {
         site::Job job = house();
