@@ -58,6 +58,7 @@ void describe(V& fields, T& run)
     fields("mark", run.mark, std::string());
     fields("profile", run.profile);
     fields("usable_length_mm", run.usableLength);
+    fields("piece_limit_mm", run.pieceLimit, Length());
     fields("first_piece", run.firstPiece, std::size_t{0});
     fields("piece_count", run.pieceCount, std::size_t{0});
     fields("derivations", run.derivations, {});
