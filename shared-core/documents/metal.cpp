@@ -19,6 +19,7 @@ void describe(V& fields, T& sheet)
     fields("gauge", sheet.gauge);
     fields("thickness_mm", sheet.thickness);
     fields("kilograms_per_square_metre", sheet.kilogramsPerSquareMetre);
+    fields("thickness_tolerance_mm", sheet.thicknessTolerance);
 }
 
 template <class V, Like<metal::MeasuredDeduction> T>
@@ -46,6 +47,7 @@ void describe(V& fields, T& metal)
     fields("k", metal.k, usualK);
     fields("measured_deductions", metal.measuredDeductions, {});
     fields("brittle", metal.brittle, false);
+    fields("movement_joint_spacing_mm", metal.movementJointSpacing);
 }
 
 namespace {

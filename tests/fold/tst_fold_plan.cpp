@@ -6,6 +6,7 @@
 #include "fold/search.h"
 #include "fold/springback.h"
 #include "measure/writing.h"
+#include "metal/mechanics.h"
 
 #include <QtTest>
 
@@ -142,8 +143,9 @@ private slots:
         metal.elasticModulusPascals = 29e6 * 6894.757;
         metal.yieldStrengthPascals = 40e3 * 6894.757;
         const Length radius = nearestFromInches(0.5);
-        QVERIFY(std::abs(inInches(*fold::radiusAfterRelease(metal, metal.sheets[0], radius)) - 0.531) <
-                0.0005);
+        QVERIFY(std::abs(inInches(*lapwright::metal::radiusAfterRelease(metal, metal.sheets[0].thickness,
+                                                                        radius)) -
+                         0.531) < 0.0005);
         const Angle set = *fold::angleToSet(metal, metal.sheets[0], radius, quarterTurn, {});
         QVERIFY(std::abs(set.inDegrees() - 95.3) < 0.05);
         fold::Settings measured;
