@@ -153,7 +153,7 @@ void describe(V& fields, T& job)
 }
 
 /// What no schema can say about a job: ids told apart, as many corners as the chain has, the entry of
-/// `lengths` that counts, measures that say the same in both their forms. Places as in the job.
+/// `lengths` that counts. Places as in the job.
 void checkJob(const site::Job& job, Errors& errors);
 
 } // namespace lapwright::documents

@@ -13,8 +13,8 @@ namespace lapwright::documents {
 using JobDocument = Document<site::Job>;
 
 /// A job as measured (lapwright/job). Errors: those of openDocument; ids of chains or runs used twice; a
-/// number of corners that does not fit the chain; `counts` beyond the lengths; an entered text that reads as
-/// another length than the millimetres beside it. Place is a JSON pointer.
+/// number of corners that does not fit the chain; `counts` beyond the lengths. Place is a JSON pointer.
+/// Entered texts that say something else than the millimetres beside them are findings: entered.h.
 [[nodiscard]] Result<JobDocument> readJob(std::string_view text);
 
 [[nodiscard]] std::string writeJob(const JobDocument& job, Layout layout = Layout::Readable);

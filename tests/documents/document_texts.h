@@ -1,0 +1,38 @@
+#pragma once
+
+#include <QDir>
+#include <QFile>
+
+#include <string>
+#include <utility>
+#include <vector>
+
+/// Documents the tests start from: those of tests/documents/cases and the shipped data.
+namespace texts {
+
+struct Text {
+    std::string file;
+    std::string text;
+};
+
+inline std::string read(const QString& path)
+{
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
+}
+
+inline std::string ofCase(const char* file)
+{
+    return read(QString(LAPWRIGHT_SOURCE_DIR "/tests/documents/cases/") + file);
+}
+
+inline std::vector<Text> ofFolder(const char* folder)
+{
+    std::vector<Text> all;
+    const QDir directory(QString(LAPWRIGHT_SOURCE_DIR "/shared-core/") + folder);
+    for (const QString& name : directory.entryList({"*.json"}, QDir::Files, QDir::Name))
+        all.push_back({name.toStdString(), read(directory.filePath(name))});
+    return all;
+}
+
+} // namespace texts
