@@ -157,6 +157,7 @@ public:
     named(const Entry& read, const std::map<std::string, Metal>& metals) const
     {
         std::vector<const Metal*> left;
+        left.reserve(metals.size());
         for (const auto& [id, metal] : metals)
             left.push_back(&metal);
         std::vector<const Metal*> begun = left;
