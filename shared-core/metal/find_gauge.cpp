@@ -153,7 +153,7 @@ public:
 
     /// Metals that every word names, and of these the ones whose name begins so; all metals if no word is
     /// there.
-    std::variant<std::vector<const Metal*>, Misreading>
+    [[nodiscard]] std::variant<std::vector<const Metal*>, Misreading>
     named(const Entry& read, const std::map<std::string, Metal>& metals) const
     {
         std::vector<const Metal*> left;
