@@ -77,10 +77,10 @@ public:
     }
 
 private:
-    bool crosswise() const { return pattern_.order == cutting::CutOrder::LengthsFirst; }
-    double length() const { return inMillimetres(pattern_.length); }
-    double width() const { return inMillimetres(stock_.width); }
-    double kerf() const { return inMillimetres(problem_.rules().kerf); }
+    [[nodiscard]] bool crosswise() const { return pattern_.order == cutting::CutOrder::LengthsFirst; }
+    [[nodiscard]] double length() const { return inMillimetres(pattern_.length); }
+    [[nodiscard]] double width() const { return inMillimetres(stock_.width); }
+    [[nodiscard]] double kerf() const { return inMillimetres(problem_.rules().kerf); }
 
     void chooseScales()
     {

@@ -77,7 +77,7 @@ public:
     }
 
 private:
-    bool flattens() const { return step_.action == fold::Action::Flatten; }
+    [[nodiscard]] bool flattens() const { return step_.action == fold::Action::Flatten; }
 
     /// The longest flat stretch of the sheet on y = 0 well behind the bend line.
     void findBreak()
@@ -96,8 +96,8 @@ private:
         }
     }
 
-    Point moved(Point real) const { return {break_.moved(real.x), real.y}; }
-    Point onPage(Point real) const { return origin_ + scale_ * Point{moved(real).x, -real.y}; }
+    [[nodiscard]] Point moved(Point real) const { return {break_.moved(real.x), real.y}; }
+    [[nodiscard]] Point onPage(Point real) const { return origin_ + scale_ * Point{moved(real).x, -real.y}; }
 
     /// A machine or sheet line with corners where it is broken.
     [[nodiscard]] std::vector<Point> brokenLine(const std::vector<Point>& line, bool closed) const
@@ -274,7 +274,7 @@ private:
         const bool fold = picture_.angles == AngleShown::Fold;
         return write(fold ? foldAngle : halfTurn - foldAngle) + (fold ? "" : " included");
     }
-    std::string colourText() const { return step_.colourUp ? "colour up" : "colour down"; }
+    [[nodiscard]] std::string colourText() const { return step_.colourUp ? "colour up" : "colour down"; }
 
     [[nodiscard]] std::string action() const
     {

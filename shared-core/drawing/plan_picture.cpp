@@ -152,7 +152,7 @@ private:
                laid_.closure.verdict == site::ClosureReport::Verdict::AnglesOff;
     }
 
-    bool isDrawn(std::size_t run) const { return norm(points_[run + 1] - points_[run]) > 0.3; }
+    [[nodiscard]] bool isDrawn(std::size_t run) const { return norm(points_[run + 1] - points_[run]) > 0.3; }
 
     void drawRuns()
     {
@@ -182,7 +182,7 @@ private:
     }
 
     /// Runs before and after corner i; the corner stands where the first of them ends.
-    std::size_t runAfter(std::size_t corner) const { return (corner + 1) % chain_.runs.size(); }
+    [[nodiscard]] std::size_t runAfter(std::size_t corner) const { return (corner + 1) % chain_.runs.size(); }
 
     [[nodiscard]] bool isSquare(std::size_t corner) const
     {
@@ -298,8 +298,8 @@ private:
             addArrow(shapes_, Role::Misclosure, points_.back(), points_.front(), 0.3,
                      std::min(1.6, 0.6 * norm(points_.front() - points_.back())));
     }
-    Point gapAt() const { return between(points_.front(), points_.back(), 0.5); }
-    double gapRadius() const { return norm(points_.front() - points_.back()) / 2.0 + 1.8; }
+    [[nodiscard]] Point gapAt() const { return between(points_.front(), points_.back(), 0.5); }
+    [[nodiscard]] double gapRadius() const { return norm(points_.front() - points_.back()) / 2.0 + 1.8; }
 
     void nameGap()
     {

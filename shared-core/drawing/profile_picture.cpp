@@ -69,7 +69,7 @@ public:
     }
 
 private:
-    Point onPage(Point section) const { return {section.x + shift_.x, shift_.y - section.y}; }
+    [[nodiscard]] Point onPage(Point section) const { return {section.x + shift_.x, shift_.y - section.y}; }
     [[nodiscard]] std::vector<Point> onPage(const std::vector<Point>& section) const
     {
         std::vector<Point> points;
