@@ -3,6 +3,7 @@
 #include "measure/length.h"
 
 #include <cmath>
+#include <limits>
 
 /// The borders between exact lengths and floating-point numbers, each with a name that says how it rounds.
 namespace lapwright {
@@ -45,13 +46,20 @@ inline constexpr double largestMillimetres = 1e9;
     return Length::nanometres(std::llround(static_cast<double>(value.inNanometres()) * ratio));
 }
 
-/// To a multiple of `step` (> 0): nearest, halves away from zero.
+/// To a multiple of `step` (> 0): nearest, halves away from zero. At the far ends of the range, where the
+/// next multiple cannot be held, towards zero.
 [[nodiscard]] constexpr Length roundToNearest(Length value, Length step)
 {
     const std::int64_t size = step.inNanometres();
     const std::int64_t amount = value.inNanometres();
-    const std::int64_t shifted = amount >= 0 ? amount + size / 2 : amount - size / 2;
-    return Length::nanometres(shifted / size * size);
+    const std::int64_t over = amount % size;
+    const std::int64_t down = amount - over;
+    constexpr std::int64_t most = std::numeric_limits<std::int64_t>::max();
+    if (over >= size - over && down <= most - size)
+        return Length::nanometres(down + size);
+    if (over < 0 && -over >= size + over && down >= -most + size)
+        return Length::nanometres(down - size);
+    return Length::nanometres(down);
 }
 /// To a multiple of `step` (> 0): towards minus infinity.
 [[nodiscard]] constexpr Length roundDown(Length value, Length step)

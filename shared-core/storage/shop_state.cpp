@@ -49,8 +49,9 @@ void replacePlans(const Database& database, const std::vector<StoredPlan>& plans
 
 std::vector<StoredPlan> waitingPlans(const Database& database)
 {
-    QSqlQuery query = database.run("SELECT id, metal, gauge, colour, document FROM plans WHERE state = 'planned'"
-                                   " ORDER BY made_at, metal, gauge, colour, id");
+    QSqlQuery query =
+        database.run("SELECT id, metal, gauge, colour, document FROM plans WHERE state = 'planned'"
+                     " ORDER BY made_at, metal, gauge, colour, id");
     std::vector<StoredPlan> plans;
     while (query.next()) {
         const auto string = [&](int column) { return query.value(column).toString().toStdString(); };
@@ -64,7 +65,8 @@ void markCut(const Database& database, const std::string& plan)
     database.run("UPDATE plans SET state = 'cut' WHERE id = ?", {text(plan)});
 }
 
-bool saveLoad(const Database& database, const std::string& id, const std::string& document, const Stamp& stamp)
+bool saveLoad(const Database& database, const std::string& id, const std::string& document,
+              const Stamp& stamp)
 {
     return insertOnce(database, "INSERT INTO loads (id, made_at, document) VALUES (?, ?, ?)",
                       {text(id), text(stamp.at), text(document)});
@@ -87,13 +89,15 @@ std::vector<std::string> loadDocuments(const Database& database)
 bool saveReceipt(const Database& database, const std::string& id, const std::string& load,
                  const std::string& document, const Stamp& stamp)
 {
-    return insertOnce(database, "INSERT INTO receipts (id, load_id, received_at, document) VALUES (?, ?, ?, ?)",
+    return insertOnce(database,
+                      "INSERT INTO receipts (id, load_id, received_at, document) VALUES (?, ?, ?, ?)",
                       {text(id), text(load), text(stamp.at), text(document)});
 }
 
 std::optional<std::string> derivedOrder(const Database& database, const std::string& order)
 {
-    return firstText(database.run("SELECT derived FROM orders WHERE id = ? ORDER BY revision DESC LIMIT 1", {text(order)}));
+    return firstText(database.run("SELECT derived FROM orders WHERE id = ? ORDER BY revision DESC LIMIT 1",
+                                  {text(order)}));
 }
 
 } // namespace lapwright::storage

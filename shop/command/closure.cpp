@@ -1,8 +1,8 @@
-#include "site/checks.h"
 #include "site/closure.h"
 #include "command.h"
 #include "documents/job.h"
 #include "measure/rounding.h"
+#include "site/checks.h"
 #include "storage/document_file.h"
 
 #include <nlohmann/json.hpp>

@@ -8,14 +8,16 @@ namespace lapwright::command {
 
 namespace {
 
-/// A colour for a name that no data file gives a value for: told apart, and never too light for the paper. The name
-/// is always written beside it.
+/// A colour for a name that no data file gives a value for: told apart, and never too light for the paper.
+/// The name is always written beside it.
 drawing::Colour colourOf(const std::string& name)
 {
     std::uint32_t hash = 2'166'136'261U;
     for (const char character : name)
         hash = (hash ^ static_cast<unsigned char>(character)) * 16'777'619U;
-    const auto channel = [&](unsigned shift) { return static_cast<std::uint8_t>(40U + ((hash >> shift) & 0xFFU) / 2U); };
+    const auto channel = [&](unsigned shift) {
+        return static_cast<std::uint8_t>(40U + ((hash >> shift) & 0xFFU) / 2U);
+    };
     return {channel(0), channel(8), channel(16)};
 }
 

@@ -27,7 +27,7 @@ private slots:
         QVERIFY(!runKindNamed(""));
         QVERIFY(!endKindNamed("mitred"));
         QVERIFY(wordsFor(RunKind::SlopeChange) == "slope change");
-        QVERIFY(nameOf(RunKind::OutsideCorner) == "outside-corner");
+        QVERIFY(nameOf(RunKind::OutsideCorner) == "outside_corner");
     }
     void onlySlopedRunsFollowTheSlope()
     {

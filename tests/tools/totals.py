@@ -4,7 +4,7 @@ import sys
 
 passed = failed = skipped = 0
 with open(sys.argv[1], encoding="utf-8", errors="replace") as log:
-    programs = re.split(r"^-{20,}\n(?=\d+/\d+ Test|\Z)|^\d+/\d+ Testing: ", log.read(), flags=re.MULTILINE)[1:]
+    programs = re.split(r"^\d+/\d+ Testing: ", log.read(), flags=re.MULTILINE)[1:]
 for program in programs:
     totals = re.findall(r"^Totals: (\d+) passed, (\d+) failed, (\d+) skipped", program, flags=re.MULTILINE)
     ended_well = re.search(r"^Test Passed\.", program, flags=re.MULTILINE)
