@@ -102,7 +102,7 @@ std::string describe(const rules::Finding& finding, const Style& style)
     std::string line =
         weight + (finding.place.empty() ? "" : finding.place + ": ") + say(finding.statement, style);
     if (!finding.remedy.text.empty())
-        line += " " + say(finding.remedy, style);
+        line += "; " + say(finding.remedy, style);
     if (finding.clause) {
         line += " [" + finding.clause->number;
         line += finding.clause->edition.empty() ? "]" : ", " + finding.clause->edition + "]";

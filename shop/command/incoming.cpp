@@ -3,7 +3,6 @@
 #include "documents/compare.h"
 #include "documents/identity.h"
 #include "measure/rounding.h"
-#include "pieces/checker.h"
 
 #include <cmath>
 
@@ -40,8 +39,6 @@ Derived deriveAgain(const documents::OrderDocument& order, const pieces::Catalog
     derived.order.revision = order.value.revision;
     derived.order.previousHash = order.value.previousHash;
     derived.differences = documents::compareDerived(order.value, derived.order);
-    const rules::Findings faults = pieces::checkPieces(derived.order, catalogue);
-    derived.order.findings.insert(derived.order.findings.end(), faults.begin(), faults.end());
     return derived;
 }
 

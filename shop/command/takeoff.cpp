@@ -4,7 +4,6 @@
 #include "documents/job.h"
 #include "documents/order.h"
 #include "incoming.h"
-#include "pieces/checker.h"
 #include "pieces/why.h"
 #include "storage/document_file.h"
 
@@ -106,9 +105,7 @@ Exit run(const QCommandLineParser& options)
         return Exit::BadInput;
     }
     const Style style = styleOf(options);
-    pieces::Order order = pieces::takeoff(job->value, *catalogue);
-    const rules::Findings faults = pieces::checkPieces(order, *catalogue);
-    order.findings.insert(order.findings.end(), faults.begin(), faults.end());
+    const pieces::Order order = pieces::takeoff(job->value, *catalogue);
     if (options.isSet("why"))
         return explainMark(order, command::text(options, "why"), style);
     const std::string path = command::text(options, "output");
