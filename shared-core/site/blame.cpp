@@ -44,9 +44,11 @@ struct AlongRun {
     double change;   ///< of the plan length, mm
     double residual; ///< mm
 };
-AlongRun takenUpAlong(Offset miss, double east, double north)
+/// `way`: of length 1.
+AlongRun takenUpAlong(Offset miss, Offset way)
 {
-    return {-(miss.east * east + miss.north * north), std::abs(miss.east * north - miss.north * east)};
+    return {-(miss.east * way.east + miss.north * way.north),
+            std::abs(miss.east * way.north - miss.north * way.east)};
 }
 
 /// What the run's own length would be. Nothing for runs that have no extent in plan, and where it would
@@ -96,6 +98,22 @@ void explain(Blame& blame)
                                                     : Phrase{"an outside corner taken for an inside one", {}};
 }
 
+/// The run whose length, changed by `along.change` in plan, leaves no more than `limit` millimetres; nothing
+/// if it leaves more or cannot be so long.
+std::optional<Blame> blamedLength(const Chain& chain, const Plan& plan, std::size_t run,
+                                  const AlongRun& along, double limit)
+{
+    if (along.residual > limit)
+        return std::nullopt;
+    Blame blame;
+    blame.length = changedLength(chain, plan, run, along.change);
+    if (!blame.length)
+        return std::nullopt;
+    blame.residual = nearestFromMillimetres(along.residual);
+    explain(blame);
+    return blame;
+}
+
 /// Sixteenths of an inch: finer differences between explanations say nothing.
 std::int64_t rankOf(Length residual)
 {
@@ -118,17 +136,9 @@ std::vector<Blame> blameLengths(const Chain& chain, const Plan& plan, Length tol
     const Offset miss = offset(plan.startToEnd());
     const double limit = inMillimetres(tolerance);
     for (std::size_t run = 0; run < plan.lengths.size(); ++run) {
-        const AlongRun along = takenUpAlong(miss, plan.bearings[run].east(), plan.bearings[run].north());
-        if (along.residual > limit)
-            continue;
-        const auto change = changedLength(chain, plan, run, along.change);
-        if (!change)
-            continue;
-        Blame blame;
-        blame.length = change;
-        blame.residual = nearestFromMillimetres(along.residual);
-        explain(blame);
-        blames.push_back(std::move(blame));
+        const Offset direction{plan.bearings[run].east(), plan.bearings[run].north()};
+        if (std::optional<Blame> blame = blamedLength(chain, plan, run, takenUpAlong(miss, direction), limit))
+            blames.push_back(*std::move(blame));
     }
     sortBest(blames);
     return blames;
@@ -165,19 +175,12 @@ void pairsAtCorner(const Chain& chain, const Plan& plan, const CornerChange& cor
         Offset direction{plan.bearings[run].east(), plan.bearings[run].north()};
         if (run > corner.corner)
             direction = rotated(direction, misclosure);
-        const AlongRun along = takenUpAlong(miss, direction.east, direction.north);
-        if (along.residual > limit)
+        std::optional<Blame> blame = blamedLength(chain, plan, run, takenUpAlong(miss, direction), limit);
+        if (!blame)
             continue;
-        const auto change = changedLength(chain, plan, run, along.change);
-        if (!change)
-            continue;
-        Blame blame;
-        blame.length = change;
-        blame.residual = nearestFromMillimetres(along.residual);
-        explain(blame);
-        blame.corner = corner;
-        blame.telling = isSquare(corner.wouldBe);
-        pairs.push_back(std::move(blame));
+        blame->corner = corner;
+        blame->telling = isSquare(corner.wouldBe);
+        pairs.push_back(*std::move(blame));
     }
 }
 
