@@ -6,6 +6,7 @@
 #include "site/run_kind.h"
 #include "site/run_length.h"
 
+#include <algorithm>
 #include <cmath>
 #include <string_view>
 #include <unordered_set>
@@ -90,12 +91,21 @@ void checkUnknownPlan(const Chain& chain, Findings& findings)
     for (std::size_t index = 0; index < chain.runs.size(); ++index) {
         const Run& run = chain.runs[index];
         // Hips and valleys without slopes block already.
-        if (lieOf(run.kind) == Lie::Sloped && !asksForOtherSlope(run.kind) && !planRatio(run))
-            blocks(findings, "site.chain.slope-for-plan", runPlace(chain, index),
-                   {"without the slope of this {kind} its length in plan is unknown, and the chain cannot be "
-                    "checked",
-                    {{"kind", wordsFor(run.kind)}}},
-                   {"measure the slope of the roof here", {}});
+        if (lieOf(run.kind) != Lie::Sloped || asksForOtherSlope(run.kind) || planRatio(run))
+            continue;
+        // Says more than that the slope is missing, and so stands for it.
+        const std::string place = runPlace(chain, index);
+        findings.erase(std::remove_if(findings.begin(), findings.end(),
+                                      [&place](const Finding& finding) {
+                                          return finding.code == "site.run.slope.missing" &&
+                                                 finding.place == place;
+                                      }),
+                       findings.end());
+        blocks(findings, "site.chain.slope-for-plan", place,
+               {"without the slope of this {kind} its length in plan is unknown, and the chain cannot be "
+                "checked",
+                {{"kind", wordsFor(run.kind)}}},
+               {"measure the slope of the roof here", {}});
     }
 }
 

@@ -51,8 +51,13 @@ void checkOneLength(Length length, const std::string& place, Findings& findings)
 
 void checkLengths(const Run& run, const std::string& place, Findings& findings)
 {
-    for (const Measured& measured : run.lengths)
-        checkOneLength(measured.value, place, findings);
+    for (auto measured = run.lengths.begin(); measured != run.lengths.end(); ++measured) {
+        const bool told = std::any_of(run.lengths.begin(), measured, [&measured](const Measured& earlier) {
+            return earlier.value == measured->value;
+        });
+        if (!told)
+            checkOneLength(measured->value, place, findings);
+    }
     if (!run.lengths.empty() && run.counts >= run.lengths.size())
         findings.push_back(finding(Weight::Blocks, "site.run.length.counts", place,
                                    {"measure {wanted} is chosen, there are {have}",
@@ -142,7 +147,8 @@ void checkDerived(const Run& run, Length tolerance, const std::string& place, Fi
 {
     const std::optional<Length> measured = measuredLength(run);
     const std::optional<Derived<Length>> derived = derivedLength(run);
-    if (derived)
+    // Beside a measure the derived length is only compared with it: the measure is what counts.
+    if (derived && !measured)
         checkOneLength(derived->value, place, findings);
     if (!measured && !derived && run.lengths.empty())
         findings.push_back(finding(Weight::Blocks, "site.run.length.missing", place,

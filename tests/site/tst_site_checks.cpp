@@ -38,6 +38,14 @@ bool warns(const rules::Findings& findings, const std::string& code)
     return finding != nullptr && finding->weight == rules::Weight::Warns;
 }
 
+int count(const rules::Findings& findings, const std::string& code)
+{
+    int found = 0;
+    for (const rules::Finding& finding : findings)
+        found += finding.code == code ? 1 : 0;
+    return found;
+}
+
 rules::Findings check(const Run& run)
 {
     return checkRun(run, Tolerance(), "chain House, run E1");
@@ -97,6 +105,26 @@ private slots:
         Run other = good(RunKind::Eave);
         other.counts = 3;
         QVERIFY(blocks(check(other), "site.run.length.counts"));
+    }
+    void nothingIsToldTwice()
+    {
+        // The same slip in repeated measures, and in the length a drawing gives beside them.
+        Run rake = good(RunKind::Rake);
+        rake.lengths = {{Length::feet(900), ""}, {Length::feet(900), ""}};
+        rake.slope = Slope::twelfths(9);
+        rake.levelRun = Measured{Length::feet(720), ""}; // 900 ft along the slope
+        QCOMPARE(count(check(rake), "site.run.length.absurd"), 1);
+        rake.lengths.push_back({Length::feet(901), ""});
+        QCOMPARE(count(check(rake), "site.run.length.absurd"), 2);
+        rake.lengths.clear();
+        QCOMPARE(count(check(rake), "site.run.length.absurd"), 1);
+        // A slope that the closed chain cannot do without.
+        Chain chain = house();
+        chain.runs[1].kind = RunKind::Rake;
+        chain.runs[1].slope.reset();
+        const rules::Findings findings = checkChain(chain, Tolerance());
+        QCOMPARE(count(findings, "site.chain.slope-for-plan"), 1);
+        QCOMPARE(count(findings, "site.run.slope.missing"), 0);
     }
     void repeatsThatSpread()
     {
