@@ -1,3 +1,4 @@
+#include "measure/rounding.h"
 #include "site/checks.h"
 #include "site/closure.h"
 
@@ -15,6 +16,9 @@ using Verdict = ClosureReport::Verdict;
 
 /// Past this the angles are not measured badly but miscounted: a corner is missing, or of the wrong kind.
 constexpr Angle miscounted = Angle::degrees(45.0);
+/// A chain that closes within its tolerance and misses by more than this is worth another look: common
+/// practice, no source.
+constexpr Length worthAnotherLook = Length::inches(1);
 /// Explanations told one by one; the report keeps all.
 constexpr std::size_t mostTold = 6;
 
@@ -76,14 +80,41 @@ Phrase missStatement(const ClosureReport& report)
              {"tolerance", report.tolerance}}};
 }
 
+/// The run that lies closest along the misclosure: it and those parallel to it could take it up.
+std::string alongMiss(const Chain& chain, const ClosureReport& report)
+{
+    std::size_t closest = 0;
+    double most = -1.0;
+    for (std::size_t run = 0; run < chain.runs.size(); ++run) {
+        const Bearing& bearing = report.plan->bearings[run];
+        const double along = std::abs(bearing.east() * inMillimetres(report.misclosure.east) +
+                                      bearing.north() * inMillimetres(report.misclosure.north));
+        if (along <= most + 0.001)
+            continue;
+        most = along;
+        closest = run;
+    }
+    return chain.runs[closest].id;
+}
+
 Finding closes(const Chain& chain, const ClosureReport& report)
 {
     Phrase statement{"the chain closes exactly, {perimeter} around", {{"perimeter", report.perimeter}}};
+    Phrase remedy;
     if (report.oneIn)
         statement = {
-            "the chain closes to {miss}, 1 in {share} of the {perimeter} around",
-            {{"miss", report.linearMisclosure}, {"share", *report.oneIn}, {"perimeter", report.perimeter}}};
-    return finding(Weight::Informs, "site.closure.closes", chainPlace(chain), std::move(statement), {});
+            "the chain closes to {miss}, 1 in {share} of the {perimeter} around; {tolerance} is allowed",
+            {{"miss", report.linearMisclosure},
+             {"share", *report.oneIn},
+             {"perimeter", report.perimeter},
+             {"tolerance", report.tolerance}}};
+    if (report.linearMisclosure > worthAnotherLook)
+        remedy = {
+            "over {look} is more than careful taping leaves: measure {run}, and the runs that go its way "
+            "or back, once more",
+            {{"look", worthAnotherLook}, {"run", alongMiss(chain, report)}}};
+    return finding(Weight::Informs, "site.closure.closes", chainPlace(chain), std::move(statement),
+                   std::move(remedy));
 }
 
 /// "E1, E3 and 4 more" of the runs and corners that explain it equally well.

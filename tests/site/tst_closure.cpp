@@ -140,6 +140,19 @@ private slots:
         ClosureReport report = closureReport(chain, Tolerance());
         QVERIFY(report.verdict == Verdict::Closes);
         QVERIFY(report.blames.empty());
+        // 3 in of the 3 5/8 in that 140 ft 3 in allow; over 1 in is told (common practice, no source).
+        QCOMPARE(
+            said(report, "site.closure.closes"),
+            std::string("chain House: the chain closes to 3\", 1 in 561 of the 140' 3\" around; 3 5/8\" is "
+                        "allowed; over 1\" is more than careful taping leaves: measure E1, and the runs that "
+                        "go its way or back, once more"));
+        QVERIFY(told(report, "site.closure.closes")->weight == rules::Weight::Informs);
+        Chain within = house();
+        within.runs[1].lengths[0].value -= Length::inches(1);
+        QVERIFY(told(closureReport(within, Tolerance()), "site.closure.closes")->remedy.text.empty());
+        within.runs[1].lengths[0].value -= Length::sixtyFourths(1);
+        QVERIFY(said(closureReport(within, Tolerance()), "site.closure.closes").find("measure E2") !=
+                std::string::npos);
         QVERIFY(report.drawnPoints.back() == report.drawnPoints.front());
         QVERIFY(chain.runs[0].lengths[0].value == Length::feet(40) + Length::inches(3));
         Tolerance strict;
