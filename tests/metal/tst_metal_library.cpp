@@ -179,6 +179,26 @@ private slots:
             QCOMPARE(thousandths(sheet->thickness + *sheet->thicknessTolerance), row.most);
         }
     }
+    void expansionInBothScales()
+    {
+        // Per deg F and per K, each as handbooks print it: copper 9.8e-6 (Copper in Architecture Design
+        // Handbook, Table 1.1A); zinc 22e-6 per K along the rolling direction (zintek.it, nedzink.com; 17e-6
+        // across it is another value); the others from memory. A value kept in the wrong scale is 1.8 times
+        // off.
+        struct Printed {
+            const char* id;
+            double perFahrenheit, perKelvin;
+        };
+        for (const Printed& row :
+             {Printed{"uncoated-steel", 6.7e-6, 12e-6}, Printed{"galvanised-steel", 6.7e-6, 12e-6},
+              Printed{"aluminium-zinc-coated-steel", 6.7e-6, 12e-6},
+              Printed{"aluminium-3105", 12.9e-6, 23.2e-6}, Printed{"copper", 9.8e-6, 17.6e-6},
+              Printed{"stainless-304", 9.6e-6, 17.3e-6}, Printed{"zinc", 12.2e-6, 22e-6}}) {
+            const double kept = shipped(row.id).expansionPerKelvin;
+            QVERIFY2(std::abs(kept / (row.perFahrenheit * 1.8) - 1.0) < 0.01, row.id);
+            QVERIFY2(std::abs(kept / row.perKelvin - 1.0) < 0.01, row.id);
+        }
+    }
     void strengthsAreInOrder()
     {
         for (const auto& [id, one] : metal_files::metals()) {

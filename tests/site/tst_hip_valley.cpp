@@ -86,6 +86,26 @@ private slots:
         QVERIFY(near(ten.backingBefore, 26.92, 0.005));
         QVERIFY(near(ten.planBefore, 45.0, 1e-9));
     }
+    void hipAngleAndBackingOfTheFramingSquare()
+    {
+        // timbertoolbox.com (hipbackangle3) and jlconline.com (thread 39385): hip angle atan(p / sqrt 288),
+        // backing atan(sin(hip angle)), and the faces of the hip stand 180° − 2 × backing apart; worked by
+        // hand: 2 in 12 6.721°, 6.68°, 166.65°; 9 in 12 27.938°, 25.10°, 129.79°; 18 in 12 46.686°, 36.04°,
+        // 107.92°.
+        struct Row {
+            std::int64_t rise;
+            double hip, backing, apart;
+        };
+        for (const Row& row : {Row{2, 6.721, 6.68, 166.65}, Row{3, 10.025, 9.87, 160.25},
+                               Row{6, 19.471, 18.43, 143.13}, Row{9, 27.938, 25.10, 129.79},
+                               Row{14, 39.521, 32.47, 115.06}, Row{18, 46.686, 36.04, 107.92}}) {
+            const Slope slope = Slope::twelfths(row.rise);
+            const Crease hip = creaseOf(slope, slope, quarterTurn).value();
+            QVERIFY(near(hip.slope, row.hip, 0.0006));
+            QVERIFY(near(hip.backingBefore, row.backing, 0.006));
+            QVERIFY(near(halfTurn + hip.turn, row.apart, 0.006));
+        }
+    }
     void irregularHip()
     {
         // timbertoolbox.com hipbackangle3: 8 in 12 and 10 in 12 over a square corner: plan angles 51.34°

@@ -102,6 +102,13 @@ private slots:
             QVERIFY(near(step.north, east[leg], 0.0015));
             QVERIFY(near(step.east, north[leg], 0.0015));
             QVERIFY(near(magnitude(step), lengths[leg], 0.0015));
+            // Azimuths after adjustment: 0-45-25.85, 94-00-38.8, 183-00-39.5, 232-50-37.2.
+            constexpr std::array<double, 4> azimuths{45.0 / 60.0 + 25.85 / 3600.0, 94.0 + 38.8 / 3600.0,
+                                                     183.0 + 39.5 / 3600.0,
+                                                     232.0 + 50.0 / 60.0 + 37.2 / 3600.0};
+            const double azimuth =
+                Angle::radians(std::atan2(inMetres(step.north), inMetres(step.east))).inDegrees();
+            QVERIFY(std::abs(std::remainder(azimuth - azimuths[leg], 360.0)) * 3600.0 < 1.0);
         }
         const std::vector<Angle> interior = interiorAngles(chain).value();
         const std::array<double, 4> angles{degrees(86, 39), degrees(90, 59), degrees(130, 13),
@@ -136,6 +143,47 @@ private slots:
         Bearing back = plan.bearings.back();
         back.turn(halfTurn - even.back());
         QVERIFY(std::abs(back.fromEast().inDegrees() - 62.0) < 1e-9);
+    }
+    void anglesOfEightCorners()
+    {
+        // Curtin University, Civil Engineering Surveying (curtin.edu.au, 4c_misclose): the angles of an
+        // eight-sided figure sum to 1080° 00' 40"; the sum rule is (n − 2) × 180°, so each loses 5". Seen
+        // from outside the rule is (n + 2) × 180°.
+        Chain chain;
+        chain.closed = true;
+        for (int leg = 0; leg < 8; ++leg) {
+            chain.runs.push_back(houses::eave("L" + std::to_string(leg), Length::feet(10)));
+            chain.corners.emplace_back(InteriorAngle{Angle::degrees(degrees(135, 0, 5)), ""});
+        }
+        const std::vector<Angle> interior = interiorAngles(chain).value();
+        QCOMPARE(expectedAngleSum(8).inDegrees(), 1080.0);
+        QVERIFY(std::abs(angularMisclosure(interior).inDegrees() * 3600.0 - 40.0) < 1e-6);
+        for (const Angle angle : balanced(chain, interior))
+            QVERIFY(std::abs(angle.inDegrees() - 135.0) < 1e-9);
+        for (Corner& corner : chain.corners)
+            corner = InteriorAngle{Angle::degrees(225.0), ""};
+        QVERIFY(std::abs(angularMisclosure(interiorAngles(chain).value()).inDegrees() -
+                         (10.0 - 6.0) * 180.0) < 1e-9);
+    }
+    void linkTraverse()
+    {
+        // Jerry Mahun, jerrymahun.com, Traverse Computations, chapter H: legs between two fixed points by
+        // their adjusted latitudes and departures. The measures before adjustment are not at hand: this only
+        // shows that an open chain is laid out to where the published legs lead.
+        constexpr std::array<std::array<double, 2>, 3> legs{
+            {{-220.715, 332.124}, {-107.363, -409.017}, {441.379, 413.034}}};
+        std::vector<double> lengths, azimuths;
+        for (const auto& [latitude, departure] : legs) {
+            lengths.push_back(std::hypot(latitude, departure));
+            azimuths.push_back(Angle::radians(std::atan2(departure, latitude)).inDegrees());
+        }
+        Chain chain = traverse(lengths, azimuths);
+        chain.closed = false;
+        chain.corners.pop_back();
+        const ClosureReport report = closureReport(chain, Tolerance());
+        QVERIFY(report.verdict == ClosureReport::Verdict::Open);
+        QVERIFY(near(report.plan->startToEnd().east, -220.715 - 107.363 + 441.379, 1e-6));
+        QVERIFY(near(report.plan->startToEnd().north, 332.124 - 409.017 + 413.034, 1e-6));
     }
     void squareCornersKeepTheirAngle()
     {

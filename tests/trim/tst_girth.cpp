@@ -73,7 +73,10 @@ private slots:
         QVERIFY(flat.ok());
         QVERIFY(near(inInches(flat->girth), 3.758, 0.001));
         QVERIFY(near(inInches(flat->girth), 3.74, 0.02));
+        // Flat, bend, flat, bend, flat: a bend line is the middle of its bend.
+        QVERIFY(near(inInches(flat->lines[0].position), 0.80 + empirical / 2.0, 4e-4));
         QVERIFY(near(inInches(flat->lines[1].position - flat->lines[0].position), 1.60 + empirical, 4e-4));
+        QVERIFY(near(inInches(flat->girth - flat->lines[1].position), 0.80 + empirical / 2.0, 4e-4));
     }
 
     void squareBendsOfMachinerysHandbook()
