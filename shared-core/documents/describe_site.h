@@ -85,6 +85,13 @@ void describe(V& fields, T& run)
 void describe(ReadFields& fields, site::Corner& corner);
 void describe(WriteFields& fields, const site::Corner& corner);
 
+template <class V, Like<site::Obstacle> T>
+void describe(V& fields, T& obstacle)
+{
+    fields("width", obstacle.width);
+    fields("cricket", obstacle.cricket);
+}
+
 template <class V, Like<site::Chain> T>
 void describe(V& fields, T& chain)
 {
@@ -94,6 +101,7 @@ void describe(V& fields, T& chain)
     fields("runs", chain.runs);
     fields("corners", chain.corners, {});
     fields("first_bearing_degrees", chain.firstBearing, Angle());
+    fields("obstacle", chain.obstacle);
 }
 
 template <class V, Like<site::Material> T>
@@ -147,6 +155,7 @@ void describe(V& fields, T& job)
     fields("policy", job.policy, site::PiecePolicy::FullAndRemainder);
     fields("rule_sets", job.ruleSets, {});
     fields("tolerance", job.tolerance, site::Tolerance());
+    fields("velocity_pressure_psf", job.velocityPressurePsf);
     fields("spares", job.spares, std::int64_t{0});
     fields("chains", job.chains);
     fields("acknowledgements", job.acknowledgements, {});

@@ -48,6 +48,7 @@ void describe(V& fields, T& metal)
     fields("measured_deductions", metal.measuredDeductions, {});
     fields("brittle", metal.brittle, false);
     fields("movement_joint_spacing_mm", metal.movementJointSpacing);
+    fields("sources", metal.sources, {});
 }
 
 namespace {

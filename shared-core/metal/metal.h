@@ -3,6 +3,7 @@
 #include "measure/angle.h"
 #include "measure/length.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -54,9 +55,18 @@ struct Metal {
     bool brittle = false;
     /// Greatest distance between joints that let the metal move; none if no rule sets one.
     std::optional<Length> movementJointSpacing = std::nullopt;
+    /// Where each value was read, by the member's name in files: "k", "movement_joint_spacing_mm".
+    std::map<std::string, std::string> sources;
 
     friend bool operator==(const Metal&, const Metal&) = default;
 };
+
+/// Where the value of this member was read; empty if the file does not say.
+[[nodiscard]] inline std::string sourceOf(const Metal& metal, const std::string& member)
+{
+    const auto found = metal.sources.find(member);
+    return found == metal.sources.end() ? std::string() : found->second;
+}
 
 /// The sheet of `metal` sold as `gauge`; null if the metal is not sold so.
 [[nodiscard]] inline const Sheet* findSheet(const Metal& metal, const std::string& gauge)

@@ -22,6 +22,7 @@ public:
     std::vector<Accessory> count()
     {
         fasteners();
+        cleats();
         sealant();
         add("corner tab", corners, {"{count} corner tabs: one behind each mitre", {{"count", corners}}}, {});
         endCaps();
@@ -33,7 +34,8 @@ public:
     }
 
 private:
-    void add(const char* name, std::int64_t number, Phrase statement, std::string source, Length length = {})
+    void add(const char* name, std::int64_t number, Phrase statement, std::string source, Length length = {},
+             std::vector<Derivation> because = {})
     {
         if (number > 0)
             accessories.push_back({name,
@@ -41,7 +43,7 @@ private:
                                    work.trim->id,
                                    number,
                                    length,
-                                   {std::move(statement), std::move(source), {}}});
+                                   {std::move(statement), std::move(source), std::move(because)}});
     }
 
     void fasteners()
@@ -64,6 +66,22 @@ private:
             statement.values.emplace_back("pieces", made.count());
         }
         add("fastener", number, std::move(statement), {});
+    }
+
+    void cleats()
+    {
+        const trim::Installation& how = work.trim->installation;
+        if (!how.cleatSpacing || *how.cleatSpacing <= Length() || how.courseHeadLap)
+            return;
+        const std::int64_t number = fastenerCount(work.measured, *how.cleatSpacing, how.cleatRows);
+        add("cleat", number,
+            {"{count} cleats: {rows} row(s) at most {spacing} apart on {length}, both ends too; each of the same "
+             "metal, nailed twice and folded back over the nails",
+             {{"count", number},
+              {"rows", how.cleatRows},
+              {"spacing", *how.cleatSpacing},
+              {"length", work.measured}}},
+            "UFGS 07600 3.1.4");
     }
 
     void sealant()
@@ -92,14 +110,14 @@ private:
             return;
         const Length interval = all.jointInterval->length;
         const std::int64_t joints = movementJointCount(work.measured, interval);
+        if (joints < 1)
+            return;
+        const Length apart = work.measured / (joints + 1);
         add(movementJointName, joints,
             {"{count} movement joints, {apart} apart: on {length} one at least every {interval}, and none "
              "further than half of it from the end",
-             {{"count", joints},
-              {"apart", work.measured / (joints + 1)},
-              {"length", work.measured},
-              {"interval", interval}}},
-            all.jointInterval->clause);
+             {{"count", joints}, {"apart", apart}, {"length", work.measured}, {"interval", interval}}},
+            all.jointInterval->clause, {}, {explainMovement(*all.metal, apart)});
     }
 
     const AccessoryWork& all;

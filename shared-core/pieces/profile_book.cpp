@@ -134,9 +134,11 @@ MadeTrim ProfileBook::makeNew(const site::TrimChoice& choice,
         site.measures.emplace(name, measure.value);
     site.angles = angles;
     site.legs = choice.legs;
+    site.thickness = sheet_.sheet->thickness;
+    site.insideRadius = trim::ownInsideRadius(*sheet_.metal, *sheet_.sheet);
     trim::Resolution resolution = trim::resolve(*made.trim, site);
     made.findings = std::move(resolution.findings);
-    if (!resolution.profile || !sheet_.sheet)
+    if (!resolution.profile)
         return made;
     Result<trim::FlatPattern> flat = trim::flatPattern(*resolution.profile, *sheet_.metal, *sheet_.sheet);
     if (!flat) {

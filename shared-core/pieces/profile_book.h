@@ -46,6 +46,7 @@ struct SheetOfMetal {
 /// The profiles of an order while it is taken off: equal ones are made once and share an id.
 class ProfileBook {
 public:
+    /// Precondition: `sheet` is there.
     ProfileBook(const Catalogue& catalogue, site::Material material, SheetOfMetal sheet);
 
     /// The trim chosen, made to `angles` and the measures of the choice. The reference stays valid.

@@ -69,6 +69,8 @@ rules::Facts profileFacts(const OrderedProfile& ordered, const trim::Template& t
         facts.emplace("fastener_spacing", *how.fastenerSpacing);
         facts.emplace("fastener_rows", how.fastenerRows);
     }
+    if (how.cleatSpacing)
+        facts.emplace("cleat_spacing", *how.cleatSpacing);
     if (how.courseHeadLap)
         facts.emplace("head_lap", *how.courseHeadLap);
     addLegs(ordered.profile, facts);

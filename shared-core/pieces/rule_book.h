@@ -1,6 +1,6 @@
 #pragma once
 
-#include "pieces/accessories.h"
+#include "pieces/movement.h"
 #include "pieces/takeoff.h"
 #include "rules/rule_set.h"
 

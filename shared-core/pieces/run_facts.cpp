@@ -1,6 +1,8 @@
 #include "pieces/run_facts.h"
 
+#include "site/roof_geometry.h"
 #include "site/run_kind.h"
+#include "site/run_length.h"
 
 #include <algorithm>
 #include <string>
@@ -56,9 +58,11 @@ std::pair<Length, Length> extent(const RunPieces& made)
 
 } // namespace
 
-void addRunFacts(const RuleBook& rules, const site::Run& run, Length measured, rules::Facts& facts)
+void addRunFacts(const RuleBook& rules, const site::Job& job, const site::Run& run, Length measured,
+                 rules::Facts& facts)
 {
     Adding adding(rules, facts);
+    adding.add("velocity_pressure_psf", job.velocityPressurePsf);
     adding.add("run_kind", std::string(site::nameOf(run.kind)));
     adding.add("start", std::string(site::nameOf(run.start)));
     adding.add("end", std::string(site::nameOf(run.end)));
@@ -66,6 +70,50 @@ void addRunFacts(const RuleBook& rules, const site::Run& run, Length measured, r
     adding.add("other_slope", run.otherSlope);
     adding.add("exposure", run.courseExposure);
     adding.add("run_length", measured);
+}
+
+namespace {
+
+bool hasTrim(const site::Run& run)
+{
+    return !run.trims.empty();
+}
+
+std::optional<Length> widthOf(const site::Chain& chain)
+{
+    if (chain.obstacle->width)
+        return chain.obstacle->width->value;
+    for (const site::Run& run : chain.runs)
+        if (run.kind == site::RunKind::Headwall)
+            if (const std::optional<Length> length = site::measuredLength(run))
+                return length;
+    return std::nullopt;
+}
+
+} // namespace
+
+std::optional<std::size_t> runOfObstacle(const site::Chain& chain)
+{
+    if (!chain.obstacle)
+        return std::nullopt;
+    const auto first = chain.runs.begin(), last = chain.runs.end();
+    auto found = std::find_if(first, last, [](const site::Run& run) {
+        return run.kind == site::RunKind::Headwall && hasTrim(run);
+    });
+    if (found == last)
+        found = std::find_if(first, last, hasTrim);
+    return found == last ? std::nullopt : std::optional(static_cast<std::size_t>(found - first));
+}
+
+void addObstacleFacts(const RuleBook& rules, const site::Chain& chain, const site::Run& run,
+                      rules::Facts& facts)
+{
+    Adding adding(rules, facts);
+    const std::optional<Length> width = widthOf(chain);
+    adding.add("width", width);
+    adding.add("cricket", chain.obstacle->cricket);
+    if (width && run.slope)
+        adding.add("cricket_height", site::cricketHeight(*width, *run.slope).value);
 }
 
 void addPieceFacts(const RuleBook& rules, const RunWork& work, const RunPieces& pieces,

@@ -15,6 +15,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
 #include <unordered_map>
 #include <unordered_set>
 #include <utility>
@@ -90,15 +91,17 @@ public:
     Order take()
     {
         RuleBook rulesOfJob(catalogue, job.ruleSets, order.findings);
-        const SheetOfMetal sheet = findMaterial(job.material, catalogue, order.findings);
-        if (!sheet.sheet)
+        material = findMaterial(job.material, catalogue, order.findings);
+        if (!material.sheet)
             return std::move(order);
-        ProfileBook profilesOfJob(catalogue, job.material, sheet);
+        ProfileBook profilesOfJob(catalogue, job.material, material);
         ruleBook = &rulesOfJob;
         profileBook = &profilesOfJob;
-        for (const site::Chain& chain : job.chains)
+        for (const site::Chain& chain : job.chains) {
+            obstacleRun = runOfObstacle(chain);
             for (std::size_t i = 0; i < chain.runs.size(); ++i)
                 takeRun(chain, i);
+        }
         order.profiles = profilesOfJob.takeProfiles();
         dropUnusedProfiles();
         addStockLengths();
@@ -168,8 +171,11 @@ private:
     void makePieces(const RunInHand& inHand, std::size_t t, const MadeTrim& made, const std::string& place)
     {
         rules::Facts facts = baseFacts(made);
-        addRunFacts(*ruleBook, inHand.run, inHand.geometry.length, facts);
-        const std::optional<JointInterval> interval = ruleBook->jointInterval(facts);
+        addRunFacts(*ruleBook, job, inHand.run, inHand.geometry.length, facts);
+        if (inHand.index == obstacleRun && t == 0)
+            addObstacleFacts(*ruleBook, inHand.chain, inHand.run, facts);
+        const std::optional<JointInterval> interval =
+            shorter(ruleBook->jointInterval(facts), jointIntervalOf(*material.metal));
         RunWork work;
         work.run = &inHand.run;
         work.trim = made.trim;
@@ -193,8 +199,8 @@ private:
             tell(std::move(finding), place);
         if (pieces.count() == 0)
             return;
-        AccessoryWork accessories{&work, &pieces, made.flat.girth, interval,
-                                  startCornerCounted(inHand.chain, inHand.index)};
+        AccessoryWork accessories{&work,           &pieces,  material.metal,
+                                  made.flat.girth, interval, startCornerCounted(inHand.chain, inHand.index)};
         std::vector<Accessory> counted = accessoriesOf(accessories);
         addPieceFacts(*ruleBook, work, pieces, counted, facts);
         ruleBook->check(facts, place, order.findings);
@@ -346,11 +352,14 @@ private:
     const Catalogue& catalogue;
     RuleBook* ruleBook = nullptr;
     ProfileBook* profileBook = nullptr;
+    SheetOfMetal material;
     const PieceLimit commonLimit = pieceLimitOf(job.limits);
     Order order;
     std::unordered_set<std::string> blockedPlaces;
     std::unordered_set<std::string> runIds;
     std::size_t choices = 0;
+    /// Of the chain in hand.
+    std::optional<std::size_t> obstacleRun;
     std::unordered_map<const MadeTrim*, rules::Facts> factsOfMade;
     std::map<std::size_t, std::vector<WantedCut>> cutsOfProfile;
 };

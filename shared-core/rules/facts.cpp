@@ -13,6 +13,14 @@ std::optional<FactType> factType(std::string_view name)
     return std::nullopt;
 }
 
+std::string_view meaningOf(std::string_view name)
+{
+    for (const FactName& known : factNames)
+        if (known.name == name)
+            return known.meaning;
+    return name;
+}
+
 FactType typeOf(const Fact& fact)
 {
     constexpr std::array<FactType, 6> byAlternative{FactType::Text,   FactType::YesNo, FactType::Count,

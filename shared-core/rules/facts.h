@@ -8,8 +8,8 @@
 #include <string>
 #include <string_view>
 
-/// The facts a clause may name. Whoever asks `apply` fills in those it knows; a clause about a fact that was
-/// not given does not apply. Facts are about one trim on one run.
+/// The facts a clause may name. Whoever asks `apply` fills in those it knows. Facts are about one trim on one
+/// run. The meaning stands in sentences.
 namespace lapwright::rules {
 
 enum class FactType { Text, YesNo, Count, Length, Angle, Slope };
@@ -20,7 +20,7 @@ struct FactName {
     std::string_view meaning;
 };
 
-inline constexpr std::array<FactName, 35> factNames{{
+inline constexpr std::array<FactName, 34> factNames{{
     {"run_kind", FactType::Text, "kind of edge, as files write it: eave, rake, slope_change"},
     {"trim", FactType::Text, "id of the trim's template"},
     {"metal", FactType::Text, "id of the metal"},
@@ -50,13 +50,14 @@ inline constexpr std::array<FactName, 35> factNames{{
     {"roof_width", FactType::Length,
      "how far the trim reaches over or under the roofing, on the lesser side"},
     {"deck_width", FactType::Length, "how far the trim reaches up the deck"},
-    {"below_deck", FactType::Length, "how far the trim reaches below the sheathing"},
     {"rib_height", FactType::Length, "height of the rib in the middle of a valley"},
     {"masonry_depth", FactType::Length, "how far the trim goes into a joint or slot of masonry"},
     {"width", FactType::Length, "width of a chimney or other obstacle, parallel to the ridge"},
-    {"cricket", FactType::YesNo, "a cricket stands behind the obstacle"},
-    {"cricket_height", FactType::Length, "height of that cricket"},
-    {"velocity_pressure_psf", FactType::Count, "wind velocity pressure, pounds per square foot"},
+    {"cricket", FactType::YesNo, "whether a cricket stands on the upper side of the obstacle"},
+    {"cricket_height", FactType::Length,
+     "height of that cricket at this slope: half the width of the obstacle times the slope"},
+    {"velocity_pressure_psf", FactType::Count,
+     "wind velocity pressure at the building, pounds per square foot"},
 }};
 
 /// Families of facts: `leg.deck` is the outside length of the profile's leg "deck", `measure.fascia_height`
@@ -65,6 +66,9 @@ inline constexpr std::array<std::string_view, 2> factFamilies{"leg.", "measure."
 
 /// What type the fact of this name has; nothing if there is no such fact.
 [[nodiscard]] std::optional<FactType> factType(std::string_view name);
+
+/// What the fact of this name means; the name itself where it is of a family or unknown.
+[[nodiscard]] std::string_view meaningOf(std::string_view name);
 
 [[nodiscard]] FactType typeOf(const Fact& fact);
 

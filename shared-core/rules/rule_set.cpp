@@ -1,6 +1,7 @@
 #include "rules/rule_set.h"
 
 #include "measure/writing.h"
+#include "rules/facts.h"
 
 #include <algorithm>
 
@@ -53,13 +54,10 @@ const Fact* factOf(const Condition& condition, const Facts& facts)
 
 bool applies(const Clause& clause, const Facts& facts)
 {
-    for (const Condition& condition : clause.applies) {
+    return std::all_of(clause.applies.begin(), clause.applies.end(), [&facts](const Condition& condition) {
         const Fact* fact = factOf(condition, facts);
-        if (fact == nullptr || !holds(condition, *fact))
-            return false;
-    }
-    return std::all_of(clause.demands.begin(), clause.demands.end(),
-                       [&facts](const Condition& demand) { return factOf(demand, facts) != nullptr; });
+        return fact != nullptr && holds(condition, *fact);
+    });
 }
 
 Phrase::Value told(const Fact& fact)
@@ -126,6 +124,12 @@ std::string codeOf(const RuleSet& rules, const Clause& clause, const Condition& 
     return "rules." + rules.id + "." + number + "." + demand.fact;
 }
 
+/// What to do, and who decides.
+std::string withCaution(const std::string& remedy, const RuleSet& rules)
+{
+    return remedy + (remedy.empty() || rules.caution.empty() ? "" : " ") + rules.caution;
+}
+
 Finding unmet(const RuleSet& rules, const Clause& clause, const Condition& demand, const Facts& facts,
               const std::string& place)
 {
@@ -134,8 +138,21 @@ Finding unmet(const RuleSet& rules, const Clause& clause, const Condition& deman
     finding.code = codeOf(rules, clause, demand);
     finding.place = place;
     finding.statement = phrase(clause.statement, demand, facts);
-    const bool both = !clause.remedy.empty() && !rules.caution.empty();
-    finding.remedy = phrase(clause.remedy + (both ? " " : "") + rules.caution, demand, facts);
+    finding.remedy = phrase(withCaution(clause.remedy, rules), demand, facts);
+    finding.clause = ClauseReference{clause.number, clause.edition, clause.source};
+    return finding;
+}
+
+Finding unchecked(const RuleSet& rules, const Clause& clause, const Condition& demand,
+                  const std::string& place)
+{
+    Finding finding;
+    finding.weight = Weight::Informs;
+    finding.code = codeOf(rules, clause, demand) + uncheckedSuffix;
+    finding.place = place;
+    finding.statement = {"not checked against this clause, for this is not known: {meaning}",
+                         {{"meaning", std::string(meaningOf(demand.fact))}}};
+    finding.remedy = {withCaution("Find it out and check it by hand.", rules), {}};
     finding.clause = ClauseReference{clause.number, clause.edition, clause.source};
     return finding;
 }
@@ -148,9 +165,13 @@ Findings apply(const RuleSet& rules, const Facts& facts, const std::string& plac
     for (const Clause& clause : rules.clauses) {
         if (!applies(clause, facts))
             continue;
-        for (const Condition& demand : clause.demands)
-            if (!holds(demand, *factOf(demand, facts)))
+        for (const Condition& demand : clause.demands) {
+            const Fact* fact = factOf(demand, facts);
+            if (fact == nullptr)
+                findings.push_back(unchecked(rules, clause, demand, place));
+            else if (!holds(demand, *fact))
                 findings.push_back(unmet(rules, clause, demand, facts, place));
+        }
     }
     return findings;
 }

@@ -15,8 +15,7 @@
 namespace lapwright::rules {
 
 /// What is known about the thing a clause may apply to (a run, a profile on a run, a piece, a joint): facts
-/// by name. Names are listed in facts.h with what each means; a clause that names a fact which is not there
-/// does not apply.
+/// by name. Names are listed in facts.h with what each means.
 using Fact = std::variant<std::string, bool, std::int64_t, Length, Angle, Slope>;
 using Facts = std::map<std::string, Fact>;
 
@@ -35,7 +34,8 @@ struct Condition {
     std::vector<Fact> values; ///< one, or for In any number
 };
 
-/// One clause: where all of `applies` hold, all of `demands` must hold.
+/// One clause: where all of `applies` hold, all of `demands` must hold. Where a fact that `applies` names is
+/// not there, the clause does not apply.
 struct Clause {
     std::string number;
     std::string edition;
@@ -59,7 +59,11 @@ struct RuleSet {
     std::vector<Clause> clauses;
 };
 
-/// The findings of every clause that applies to `facts` and is not met, in the order of the set.
+/// What ends Finding::code where a clause applies and the fact it asks about is not there.
+inline constexpr const char* uncheckedSuffix = ".unchecked";
+
+/// The findings of every clause that applies to `facts` and is not met, in the order of the set; one that
+/// informs for every demand that could not be checked because its fact is not there.
 [[nodiscard]] Findings apply(const RuleSet& rules, const Facts& facts, const std::string& place);
 
 } // namespace lapwright::rules

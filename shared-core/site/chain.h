@@ -2,6 +2,7 @@
 
 #include "site/run.h"
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -37,6 +38,16 @@ struct TapedTriangle {
 /// A corner as the person gave it.
 using Corner = std::variant<SquareOutside, SquareInside, InteriorAngle, TapedTriangle>;
 
+/// A chimney or other thing standing in a roof plane.
+struct Obstacle {
+    /// Parallel to the ridge; the length of the chain's headwall if not given.
+    std::optional<Measured> width;
+    /// A cricket (saddle) stands on its upper side; nothing if nobody said.
+    std::optional<bool> cricket;
+
+    friend bool operator==(const Obstacle&, const Obstacle&) = default;
+};
+
 /// Runs met end to end, walked with the building on the left: counter-clockwise seen from above.
 struct Chain {
     /// Unique in the job.
@@ -49,6 +60,8 @@ struct Chain {
     std::vector<Corner> corners;
     /// Bearing of the first run, counter-clockwise from east.
     Angle firstBearing;
+    /// What the chain goes round, where that is no house.
+    std::optional<Obstacle> obstacle;
 
     friend bool operator==(const Chain&, const Chain&) = default;
 };

@@ -70,6 +70,9 @@ struct Job {
     /// Ids of the rule sets to check against.
     std::vector<std::string> ruleSets;
     Tolerance tolerance;
+    /// Wind velocity pressure at the building, pounds per square foot, as its engineer or the code's map
+    /// gives it.
+    std::optional<std::int64_t> velocityPressurePsf;
     /// Spare pieces per profile.
     std::int64_t spares = 0;
     std::vector<Chain> chains;

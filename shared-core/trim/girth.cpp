@@ -52,7 +52,9 @@ Derivation explainK(const metal::Metal& metal, Length insideRadius, Length thick
         return {{"K {k} = half of k = 0.65 + 0.5 log10(inside radius / thickness), from 0 to 1", {{"k", k}}},
                 dinSource,
                 {}};
-    return {{"K {k} is the value kept with the metal {metal}", {{"k", k}, {"metal", metal.name}}}, "", {}};
+    return {{"K {k} is the value kept with the metal {metal}", {{"k", k}, {"metal", metal.name}}},
+            metal::sourceOf(metal, "k"),
+            {}};
 }
 
 Derivation explainDeduction(const BendLine& line, const metal::Metal& metal, const metal::Sheet& sheet)

@@ -79,6 +79,9 @@ struct Installation {
     Length turnUp;
     std::optional<Length> fastenerSpacing;
     std::int64_t fastenerRows = 1;
+    /// Held by cleats hooked to its edges, each edge a row.
+    std::optional<Length> cleatSpacing;
+    std::int64_t cleatRows = 1;
     bool sealedLaps = false;
     /// Pieces by course (step flashing): piece length = exposure + this head lap.
     std::optional<Length> courseHeadLap;
@@ -113,7 +116,7 @@ struct Site {
     std::map<std::string, Length> measures;
     std::map<AngleMeasure, Angle> angles;
     std::map<std::string, Length> legs; ///< set by hand
-    /// Of the metal and gauge chosen (ownInsideRadius in girth.h); common trim steel until one is.
+    /// Of the metal and gauge chosen (ownInsideRadius in girth.h); common trim steel until one is chosen.
     Length thickness = Length::thousandths(24);
     Length insideRadius = Length::thousandths(24);
 };

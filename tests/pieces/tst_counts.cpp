@@ -57,6 +57,9 @@ private slots:
         // UFGS 07600 3.1.15: gravel stop nailed at 3 in in two staggered rows.
         QCOMPARE(fastenerCount(Length::feet(10), Length::inches(3), 2), 82);
         QCOMPARE(fastenerCount(Length(), spacing, 1), 0);
+        // UFGS 07600 3.1.4: cleats at 12 in on centre at most; on whole feet floor(L / 12) + 1 of them.
+        for (int feet = 1; feet <= 100; ++feet)
+            QCOMPARE(fastenerCount(Length::feet(feet), spacing, 1), std::int64_t{feet + 1});
     }
     void stepFlashingGoesByCourses()
     {

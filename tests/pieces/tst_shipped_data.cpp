@@ -4,12 +4,14 @@
 #include "invented_jobs.h"
 #include "measure/writing.h"
 #include "pieces/checker.h"
+#include "rules/facts.h"
 #include "site/run_kind.h"
 
 #include <QDir>
 #include <QtTest>
 
 #include <algorithm>
+#include <set>
 
 using namespace invented;
 
@@ -46,6 +48,52 @@ site::Run runFor(const trim::Template& trim, site::RunKind kind)
         if (!asked.byDefault)
             made.trims[0].measures[asked.name] = measured((asked.least + asked.most) / 2);
     return made;
+}
+
+/// A value of the type that no take-off gives.
+rules::Fact impossible(rules::FactType type)
+{
+    switch (type) {
+    case rules::FactType::Text:
+        return std::string("nowhere");
+    case rules::FactType::YesNo:
+        return false;
+    case rules::FactType::Count:
+        return std::int64_t{-1};
+    case rules::FactType::Length:
+        return -Length::feet(1);
+    case rules::FactType::Angle:
+        return Angle::degrees(-1000.0);
+    case rules::FactType::Slope:
+        return Slope::twelfths(11'999);
+    }
+    return {};
+}
+
+/// One clause for each fact, numbered by its name, which is not met wherever the fact is given.
+rules::RuleSet askingForAll()
+{
+    using Comparison = rules::Condition::Comparison;
+    rules::RuleSet set;
+    set.id = "all";
+    for (const rules::FactName& fact : rules::factNames) {
+        rules::Clause clause;
+        clause.number = std::string(fact.name);
+        const bool yesNo = fact.type == rules::FactType::YesNo;
+        // Yes or no has no third value: both are asked for, and one is not met.
+        for (const rules::Fact& value :
+             yesNo ? std::vector<rules::Fact>{true, false} : std::vector<rules::Fact>{impossible(fact.type)})
+            clause.demands.push_back({Comparison::Equal, clause.number, {value}});
+        set.clauses.push_back(std::move(clause));
+    }
+    return set;
+}
+
+bool isUnchecked(const rules::Finding& finding)
+{
+    const std::string suffix = rules::uncheckedSuffix;
+    return finding.code.size() >= suffix.size() &&
+           finding.code.compare(finding.code.size() - suffix.size(), suffix.size(), suffix) == 0;
 }
 
 QString told(const pieces::Order& order)
@@ -88,6 +136,27 @@ private slots:
                 }
         qInfo("%zu orders with %zu findings", orders, findings);
         QVERIFY(orders > 100);
+    }
+    void everyFactIsGivenByTheTakeOff()
+    {
+        // A clause about a fact that nothing fills could never be heard.
+        const pieces::Catalogue data = shipped();
+        std::set<std::string> given;
+        for (const auto& [id, trim] : data.trims)
+            for (const site::RunKind kind : trim.suits) {
+                site::Chain chain = alone(runFor(trim, kind));
+                chain.obstacle = site::Obstacle{measured(Length::inches(32)), true};
+                site::Job job = jobOf({chain});
+                job.velocityPressurePsf = 20;
+                job.ruleSets = {"all"};
+                pieces::Catalogue asking = data;
+                asking.ruleSets["all"] = askingForAll();
+                for (const rules::Finding& finding : pieces::takeoff(job, asking).findings)
+                    if (finding.clause && !isUnchecked(finding))
+                        given.insert(finding.clause->number);
+            }
+        for (const rules::FactName& fact : rules::factNames)
+            QVERIFY2(given.count(std::string(fact.name)) > 0, fact.name.data());
     }
     void copperAndAluminiumGetMovementJoints()
     {

@@ -97,6 +97,31 @@ private slots:
         QCOMPARE(pieceOf(order, "R1.2").length, Length::inches(83) + Length::sixtyFourths(16));
         QCOMPARE(order.pieces.size(), std::size_t{5 + 5 + 4 * 2});
     }
+    void bendsHaveTheRadiusOfTheSheetChosen()
+    {
+        // A metal folded over three times its own thickness, in two gauges.
+        pieces::Catalogue data = catalogue();
+        lapwright::metal::Metal& copper = data.metals.at("copper");
+        copper.insideRadiusPerThickness = 3.0;
+        copper.sheets.push_back({"32 oz", Length::micrometres(1'095), 9.76});
+        const site::Run eave = run("E1", site::RunKind::Eave, Length::feet(8), "eave-edge");
+        for (const lapwright::metal::Sheet& sheet : copper.sheets) {
+            site::Job job = jobOf({alone(eave)});
+            job.material = {"copper", sheet.gauge, ""};
+            const Order order = takeoff(job, data);
+            QVERIFY2(!order.profiles.empty(), qPrintable(told(order)));
+            QCOMPARE(order.profiles.front().profile.bends.front().insideRadius, sheet.thickness * 3);
+        }
+        // A leg that 26 ga can be folded to and 1/4 in plate cannot.
+        data.metals.at("galvanised-steel").sheets.push_back({"plate", Length::sixtyFourths(16), 49.8});
+        site::Job job = jobOf({alone(eave)});
+        job.chains[0].runs[0].trims[0].legs["face"] = Length::sixtyFourths(17);
+        QVERIFY(!takeoff(job, data).pieces.empty());
+        job.material.gauge = "plate";
+        const Order thick = takeoff(job, data);
+        QVERIFY2(codesOf(thick).contains("trim.leg.unfoldable"), qPrintable(told(thick)));
+        QVERIFY(thick.pieces.empty());
+    }
     void rakesAreLaidFromTheEavesAndHaveHands()
     {
         const Order order = takeoff(gableHouse(), catalogue());
@@ -242,6 +267,83 @@ private slots:
         // No piece may cross a joint: aluminium gravel stops are cut to 12 ft at most.
         const bool thermal = metal == "aluminium" && gravel;
         QCOMPARE(order.runs.front().pieceLimit, thermal ? Length::feet(12) : Length::feet(20));
+    }
+    void movementJointsComeFromTheMetal()
+    {
+        // UFGS 07600 3.1.10: copper every 40 ft, so 100 ft have 2 joints. No rule set is asked.
+        pieces::Catalogue data = catalogue();
+        lapwright::metal::Metal& copper = data.metals.at("copper");
+        copper.movementJointSpacing = Length::feet(40);
+        copper.expansionPerKelvin = 17.64e-6;
+        copper.sources["movement_joint_spacing_mm"] = "where the spacing was read";
+        site::Job job = jobOf({alone(run("E1", site::RunKind::Eave, Length::feet(100), "eave-edge"))});
+        job.material = {"copper", "16 oz", ""};
+        Order order = takeoff(job, data);
+        QCOMPARE(countOf(order, "E1", "movement joint"), std::int64_t{2});
+        const QString why =
+            QString::fromStdString(pieces::writeDerivation(*pieces::explain(order, "E1.1"), {}));
+        QVERIFY2(why.contains("where the spacing was read"), qPrintable(why));
+        // 33 ft 4 in x 17.64e-6 x 100 = 0.7056 in, to the nearest sixteenth 11/16.
+        QVERIFY2(why.contains("moves 11/16\""), qPrintable(why));
+        // The shorter of the metal's interval and a rule's counts, and no piece is longer.
+        copper.movementJointSpacing = Length::feet(8);
+        data.ruleSets["joints"] = jointRules();
+        job.ruleSets = {"joints"};
+        order = takeoff(job, data);
+        QCOMPARE(countOf(order, "E1", "movement joint"), std::int64_t{12});
+        QCOMPARE(order.runs.front().pieceLimit, Length::feet(8));
+    }
+    void cleatsAreCounted()
+    {
+        // UFGS 07600 3.1.4: cleats at most 12 in apart: 10 ft have 10 spaces and 11 cleats in each row.
+        pieces::Catalogue data = catalogue();
+        trim::Installation& how = data.trims.at("eave-edge").installation;
+        how.fastenerSpacing.reset();
+        how.cleatSpacing = Length::inches(12);
+        how.cleatRows = 2;
+        const Order order =
+            takeoff(jobOf({alone(run("E1", site::RunKind::Eave, Length::feet(10), "eave-edge"))}), data);
+        QCOMPARE(countOf(order, "E1", "cleat"), std::int64_t{22});
+        QCOMPARE(countOf(order, "E1", "fastener"), std::int64_t{0});
+    }
+    void aChimneyIsToldOnce()
+    {
+        // International Residential Code R903.2.2, quoted at inspectionnews.net: over 30 in wide parallel to
+        // the ridge.
+        pieces::Catalogue data = catalogue();
+        rules::Clause clause;
+        clause.number = "IRC R903.2.2";
+        clause.statement = "{width} wide, {cricket_height} high";
+        clause.applies = {{rules::Condition::Comparison::Greater, "width", {Length::inches(30)}}};
+        clause.demands = {{rules::Condition::Comparison::Equal, "cricket", {true}}};
+        data.ruleSets["crickets"].id = "crickets";
+        data.ruleSets["crickets"].clauses = {clause};
+        const auto codes = [&](std::optional<site::Obstacle> obstacle) {
+            site::Chain chain = alone(run("S1", site::RunKind::Sidewall, Length::feet(4), "step"));
+            chain.runs.push_back(run("S2", site::RunKind::Sidewall, Length::feet(4), "step"));
+            chain.corners = {site::SquareOutside{}};
+            for (site::Run& side : chain.runs)
+                side.courseExposure = Length::inches(5);
+            chain.obstacle = std::move(obstacle);
+            site::Job job = jobOf({chain});
+            job.ruleSets = {"crickets"};
+            QStringList found;
+            for (const rules::Finding& finding : takeoff(job, data).findings)
+                if (finding.clause)
+                    found << QString::fromStdString(finding.code + ": " +
+                                                    lapwright::say(finding.statement, {}));
+            return found;
+        };
+        QCOMPARE(codes(std::nullopt), QStringList());
+        QCOMPARE(codes(site::Obstacle{measured(Length::inches(30)), false}), QStringList());
+        // 6 in 12: half of 32 in by 1/2 is 8 in (arithmetic).
+        QCOMPARE(codes(site::Obstacle{measured(Length::inches(32)), false}),
+                 QStringList{"rules.crickets.IRC-R903.2.2.cricket: 2' 8\" wide, 8\" high"});
+        QCOMPARE(codes(site::Obstacle{measured(Length::inches(32)), true}), QStringList());
+        const QStringList unknown = codes(site::Obstacle{measured(Length::inches(32)), std::nullopt});
+        QCOMPARE(unknown.size(), 1);
+        QVERIFY2(unknown.front().startsWith("rules.crickets.IRC-R903.2.2.cricket.unchecked"),
+                 qPrintable(unknown.front()));
     }
     void stockLengthsAreCutOnSite()
     {

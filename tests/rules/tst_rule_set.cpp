@@ -60,15 +60,30 @@ private slots:
         }
     }
 
-    void clauseWithoutItsFactsDoesNotApply()
+    void clauseWithoutItsConditionsDoesNotApply()
     {
         const RuleSet rules = setOf(lapClause(Comparison::AtLeast, Length::inches(2)));
         QVERIFY(apply(rules, {}, "").empty());
         QVERIFY(apply(rules, {{"lap", Length()}}, "").empty());
-        QVERIFY(apply(rules, {{"run_kind", std::string("eave")}}, "").empty());
         QVERIFY(apply(rules, {{"run_kind", std::string("rake")}, {"lap", Length()}}, "").empty());
+        QVERIFY(apply(rules, {{"run_kind", true}, {"lap", Length()}}, "").empty());
+    }
+
+    void whatIsNotKnownIsToldAsNotChecked()
+    {
+        const RuleSet rules = setOf(lapClause(Comparison::AtLeast, Length::inches(2)));
+        const Facts withoutLap{{"run_kind", std::string("eave")}};
         const Facts otherType{{"run_kind", std::string("eave")}, {"lap", std::int64_t{1}}};
-        QVERIFY(apply(rules, otherType, "").empty());
+        for (const Facts& facts : {withoutLap, otherType}) {
+            const Findings found = apply(rules, facts, "run E1");
+            QCOMPARE(found.size(), std::size_t{1});
+            QCOMPARE(found.front().weight, Weight::Informs);
+            QCOMPARE(found.front().code, std::string("rules.test.Test-1.2.lap.unchecked"));
+            QCOMPARE(found.front().clause->number, std::string("Test 1.2"));
+            QCOMPARE(say(found.front().statement, Style{}),
+                     std::string("not checked against this clause, for this is not known: how far one piece "
+                                 "covers the next"));
+        }
     }
 
     void findingNamesClauseValuesAndCaution()

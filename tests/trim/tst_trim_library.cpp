@@ -190,6 +190,8 @@ private slots:
                 const SectionPoint before = points[points.size() - 2], end = points.back();
                 QVERIFY2(end.y < before.y, id.c_str());
                 QVERIFY2(last.name == "lip" || end.x > before.x, id.c_str());
+                // UFGS 07600 3.1.15: drip angle at most 45° (from plumb).
+                QVERIFY2(end.x - before.x <= before.y - end.y, id.c_str());
                 ++kicks;
             }
         QVERIFY(kicks >= 9 * 18);
@@ -272,6 +274,23 @@ private slots:
             QVERIFY(atSixInTwelve(id).legs[0].length >= Length::inches(2));
             QVERIFY(library().at(id).installation.lap >= Length::inches(2));
         }
+        // UFGS 07600 (ufgscriteriadocreport.tpub.com): 3.1.12 counterflashing 2 in into masonry, turned up
+        // 1/4 in; 3.1.15 gravel stop hooked 3/4 in over its strip, nailed at 3 in in two rows; drip angle 45°
+        // at most; 3.1.4 cleats at 12 in. Copper in Architecture Design Handbook, gravel stops: 3/4 in high,
+        // flange 4 in at most. SMACNA, quoted in Snips: counterflashing covers 4 in.
+        const Profile counter = atSixInTwelve("counterflashing");
+        QVERIFY(counter.legs[0].length >= Length::sixtyFourths(16));
+        QVERIFY(counter.legs[1].length >= Length::inches(2));
+        QVERIFY(counter.legs[2].length >= Length::inches(4));
+        const Profile gravel = atSixInTwelve("gravel-edge");
+        QVERIFY(gravel.legs[0].length <= Length::inches(4));
+        const std::vector<SectionPoint> stop = idealMouldLine(gravel);
+        QVERIFY(stop[2].y - stop[1].y >= Length::sixtyFourths(48));
+        QVERIFY(gravel.legs.back().length >= Length::sixtyFourths(48));
+        QVERIFY(library().at("gravel-edge").installation.fastenerSpacing == Length::inches(3));
+        QVERIFY(library().at("gravel-edge").installation.fastenerRows == 2);
+        for (const char* id : {"open-valley-with-centre-rib", "coping"})
+            QVERIFY(library().at(id).installation.cleatSpacing == Length::inches(12));
         // Step flashing: piece length is the exposure and 2 in of head lap (common practice, no source).
         QVERIFY(library().at("step-flashing").installation.courseHeadLap == Length::inches(2));
     }
