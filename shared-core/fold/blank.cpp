@@ -61,6 +61,9 @@ Result<Blank> makeBlank(const trim::Profile& profile, const trim::FlatPattern& f
         fold.middleRadius = inMillimetres(line.insideRadius) + blank.thickness / 2.0;
         fold.angle = angle.inRadians();
         fold.side = line.turn > Angle() ? trim::Side::Left : trim::Side::Right;
+        fold.chords = chordsFor(fold.angle, fold.middleRadius);
+        fold.chordCosine = std::cos(fold.angle / fold.chords);
+        fold.chordSine = std::sin(fold.angle / fold.chords);
         if (fold.hem) {
             fold.angleToSet = std::clamp(settings.preBend, settings.leastPreBend,
                                          std::max(settings.leastPreBend, machine->largestFoldAngle))

@@ -36,7 +36,8 @@ private:
     void sweep(const FoldStep& step);
     void finished();
     [[nodiscard]] double reach(const Standing& standing, const FoldStep& step) const;
-    [[nodiscard]] const Outline& beam(const FoldStep& step) const;
+    [[nodiscard]] const Solid& beam(const FoldStep& step) const;
+    [[nodiscard]] const char* laidIn(const std::vector<Trace>& lying, const FoldStep& step) const;
     [[nodiscard]] double signOf(const FoldStep& step) const;
     [[nodiscard]] std::vector<Trace> formed(const FoldStep& step, double angle) const;
     [[nodiscard]] bool hem(std::size_t line) const
@@ -50,6 +51,7 @@ private:
     const Machine& machine_;
     const FoldPlan& plan_;
     const Settings& settings_;
+    Solid bed_, clamp_, upBeam_, downBeam_;
     Standing standing_;
     std::vector<double> asSet_;
     std::vector<bool> preBent_;
@@ -59,6 +61,8 @@ private:
 Recheck::Recheck(const trim::Profile& profile, const trim::FlatPattern& flat, const metal::Sheet& sheet,
                  const Machine& machine, const FoldPlan& plan, const Settings& settings)
     : profile_(profile), flat_(flat), sheet_(sheet), machine_(machine), plan_(plan), settings_(settings),
+      bed_(machine->bed), clamp_(machine->clamp), upBeam_(machine->beamFaces.at(plan.beamFace).body),
+      downBeam_(machine->downFolding ? machine->downFolding->beam.body : Outline()),
       preBent_(flat.lines.size(), false)
 {
     standing_.girth = inMillimetres(flat.girth);
@@ -76,11 +80,9 @@ Recheck::Recheck(const trim::Profile& profile, const trim::FlatPattern& flat, co
     check_.feasibility = {true, true, true, true, true, true, true, true};
 }
 
-const Outline& Recheck::beam(const FoldStep& step) const
+const Solid& Recheck::beam(const FoldStep& step) const
 {
-    return step.direction == Direction::Up || !machine_->downFolding
-               ? machine_->beamFaces.at(plan_.beamFace).body
-               : machine_->downFolding->beam.body;
+    return step.direction == Direction::Up ? upBeam_ : downBeam_;
 }
 
 double Recheck::signOf(const FoldStep& step) const
@@ -125,10 +127,22 @@ double Recheck::reach(const Standing& standing, const FoldStep& step) const
     const double half = inMillimetres(sheet_.thickness) / 2.0;
     double least = 0.0;
     const double line = standing.positions[step.line];
+    const auto take = [&](double x, Place along) {
+        least = std::min(least, x - half * std::abs(along.imag()));
+    };
+    const Trace* last = nullptr;
     for (const Trace& trace : retrace(standing, step.line, step.endToGauge, step.faceUp)) {
         const bool rear = step.endToGauge == End::Start ? trace.fromStart < line : trace.fromStart > line;
         if (rear && trace.at.imag() <= top)
-            least = std::min(least, trace.at.real() - half * std::abs(trace.along.imag()));
+            take(trace.at.real(), trace.along);
+        if (rear && last != nullptr && (last->at.imag() > top) != (trace.at.imag() > top)) {
+            // The finger's top meets the face between two points.
+            const Place side = trace.at - last->at;
+            const double share = (top - last->at.imag()) / side.imag();
+            least = std::min(least, last->at.real() + share * side.real() -
+                                        half * std::abs(side) / std::abs(side.imag()));
+        }
+        last = rear ? &trace : nullptr;
     }
     return -least;
 }
@@ -165,41 +179,64 @@ std::vector<Trace> Recheck::formed(const FoldStep& step, double angle) const
     return retrace(now, step.line, step.endToGauge, step.faceUp);
 }
 
+const char* Recheck::laidIn(const std::vector<Trace>& lying, const FoldStep& step) const
+{
+    const double opening = inMillimetres(machine_->clampOpening), lift = inMillimetres(step.lift);
+    const double onBeam = 1.5 * inMillimetres(sheet_.thickness) + 0.3;
+    const bool up = step.direction == Direction::Up;
+    const auto meets = [&](Place shift) {
+        return std::any_of(lying.begin(), lying.end(), [&](const Trace& trace) {
+            return bed_.holds(trace.at + shift, lyingOn) ||
+                   clamp_.holds(trace.at + shift - Place(0.0, opening), lyingOn) ||
+                   (up && upBeam_.holds(trace.at + shift, onBeam));
+        });
+    };
+    for (double out = 0.0; out < standing_.girth + 500.0; out += 4.0)
+        if (meets({out, lift}))
+            return "does not slide into the open clamp";
+    for (double high = 0.0; high < lift; high += 1.0)
+        if (meets({0.0, high}))
+            return "cannot be let down into the open clamp";
+    for (double high = 0.0; high < opening; high += 1.0)
+        for (const Trace& trace : lying)
+            if (clamp_.holds(trace.at - Place(0.0, high), lyingOn))
+                return "in the way of the closing clamp";
+    return nullptr;
+}
+
 void Recheck::way(const FoldStep& step)
 {
-    const double from = step.action == Action::Flatten ? settings_.preBend.inRadians() : 0.0;
-    const double opening = inMillimetres(machine_->clampOpening);
-    const double onBeam = 1.5 * inMillimetres(sheet_.thickness) + 0.3;
     if (step.action == Action::Flatten)
         return; // pushed back from where it was pre-bent; the flap is meant to meet the clamp
-    const std::vector<Trace> lying = formed(step, from);
+    const double onBeam = 1.5 * inMillimetres(sheet_.thickness) + 0.3;
+    const std::vector<Trace> lying = formed(step, 0.0);
     for (const Trace& trace : lying)
-        if (deepInside(trace.at, beam(step), onBeam))
+        if (beam(step).holds(trace.at, onBeam))
             return fail(check_.feasibility.clearsMachine, step, "in the beam at rest");
-    for (double out = 0.0; out < standing_.girth + 200.0; out += 4.0)
-        for (const Trace& trace : lying)
-            if (deepInside(trace.at + out, machine_->bed, lyingOn) ||
-                deepInside(trace.at + Place(out, -opening), machine_->clamp, lyingOn))
-                return fail(check_.feasibility.loads, step, "does not slide into the open clamp");
-    for (double lift = 0.0; lift < opening; lift += 1.0)
-        for (const Trace& trace : lying)
-            if (deepInside(trace.at - Place(0.0, lift), machine_->clamp, lyingOn))
-                return fail(check_.feasibility.loads, step, "in the way of the closing clamp");
+    if (const char* what = laidIn(lying, step))
+        fail(check_.feasibility.loads, step, what);
 }
 
 void Recheck::sweep(const FoldStep& step)
 {
-    if (step.action == Action::Flatten)
-        return;
-    const int degrees = static_cast<int>(std::ceil(step.angleToSet.inDegrees()));
     const double line = standing_.positions[step.line], half = standing_.allowances[step.line] / 2.0;
-    for (int part = 0; part <= degrees; ++part) {
-        const std::vector<Trace> now = formed(step, step.angleToSet.inRadians() * part / degrees);
+    const double gap = inMillimetres(sheet_.thickness) - lyingOn;
+    const bool flattens = step.action == Action::Flatten;
+    const double from = flattens ? settings_.leastPreBend.inDegrees() : 0.0;
+    // Pressed flat, the flap lies on the sheet: short of that it must still be clear of everything else.
+    const double to = flattens ? 179.0 : step.angleToSet.inDegrees();
+    const int moments = std::max(1, static_cast<int>(std::ceil(to - from)));
+    for (int moment = 0; moment <= moments; ++moment) {
+        const double degrees = from + (to - from) * moment / moments;
+        const std::vector<Trace> now = formed(step, Angle::degrees(degrees).inRadians());
+        if (meetsItself(now, line, gap))
+            return fail(check_.feasibility.clearsSheet, step, "runs into the part already folded");
+        if (flattens)
+            continue;
         for (const Trace& trace : now) {
             if (std::abs(trace.fromStart - line) <= half + 1e-6)
                 continue; // the bend itself lies round the clamp's nose
-            if (deepInside(trace.at, machine_->clamp, lyingOn + half) ||
-                deepInside(trace.at, machine_->bed, lyingOn + half))
+            if (clamp_.holds(trace.at, lyingOn + half) || bed_.holds(trace.at, lyingOn + half))
                 return fail(check_.feasibility.clearsMachine, step, "swept into the machine");
         }
     }

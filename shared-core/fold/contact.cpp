@@ -1,11 +1,11 @@
 #include "fold/contact.h"
 
+#include "fold/turning.h"
 #include "measure/rounding.h"
 
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <numbers>
 
 namespace lapwright::fold {
 
@@ -24,37 +24,6 @@ double signedArea(const std::vector<Vector>& corners)
     for (std::size_t i = 0; i < corners.size(); ++i)
         sum += cross(corners[i], corners[(i + 1) % corners.size()]);
     return sum;
-}
-
-/// The turn, in the sense of `sign`, from direction `from` to direction `to`, in [0, 2π).
-double turnBetween(Vector from, Vector to, double sign)
-{
-    const double angle = sign * std::atan2(cross(from, to), dot(from, to));
-    return angle < 0.0 ? angle + 2.0 * std::numbers::pi : angle;
-}
-
-/// Smallest turn of corner `corner` about the pole (in the sense of `sign`, at most `most`) onto the edge.
-/// With `backwards`, it is the edge that turns and the corner that stands.
-double cornerOntoEdge(Vector corner, Vector a, Vector b, double sign, double most)
-{
-    const Vector along = b - a;
-    const double squared = dot(along, along);
-    if (squared <= 0.0)
-        return std::numeric_limits<double>::infinity();
-    const double half = dot(a, along);
-    const double root = half * half - squared * (dot(a, a) - dot(corner, corner));
-    double least = std::numeric_limits<double>::infinity();
-    if (root < 0.0)
-        return least;
-    for (const double branch : {-1.0, 1.0}) {
-        const double at = (-half + branch * std::sqrt(root)) / squared;
-        if (at < 0.0 || at > 1.0)
-            continue;
-        const double turn = turnBetween(corner, a + at * along, sign);
-        if (turn <= most)
-            least = std::min(least, turn);
-    }
-    return least;
 }
 
 bool properlyCross(Vector a, Vector b, Vector c, Vector d)
@@ -85,7 +54,27 @@ bool inside(Vector point, const Edges& edges)
 
 } // namespace
 
-Edges keepOut(const Outline& outline, double clearance, double give)
+void Bounds::take(Vector point)
+{
+    least = {std::min(least.x, point.x), std::min(least.y, point.y)};
+    most = {std::max(most.x, point.x), std::max(most.y, point.y)};
+}
+
+bool Bounds::meets(const Bounds& other) const
+{
+    return least.x <= other.most.x && other.least.x <= most.x && least.y <= other.most.y &&
+           other.least.y <= most.y;
+}
+
+Bounds boundsOf(const std::vector<Vector>& points, std::size_t first)
+{
+    Bounds bounds;
+    for (std::size_t i = first; i < points.size(); ++i)
+        bounds.take(points[i]);
+    return bounds;
+}
+
+Barrier keepOut(const Outline& outline, double clearance, double give)
 {
     std::vector<Vector> corners;
     for (const Point& point : outline)
@@ -117,21 +106,37 @@ Edges keepOut(const Outline& outline, double clearance, double give)
             grown.push_back(foot(after));
         }
     }
-    Edges edges;
-    for (std::size_t i = 0; i < grown.size(); ++i)
-        edges.push_back({grown[i], grown[(i + 1) % grown.size()]});
-    return edges;
+    Barrier barrier;
+    for (std::size_t i = 0; i < grown.size(); ++i) {
+        barrier.edges.push_back({grown[i], grown[(i + 1) % grown.size()]});
+        barrier.bounds.take(grown[i]);
+    }
+    return barrier;
 }
 
-Edges moved(Edges edges, Vector by)
+Barrier moved(Barrier barrier, Vector by)
 {
-    for (Edge& edge : edges)
+    for (Edge& edge : barrier.edges)
         edge = {edge.a + by, edge.b + by};
-    return edges;
+    barrier.bounds = {barrier.bounds.least + by, barrier.bounds.most + by};
+    return barrier;
 }
 
-std::optional<double> turningContact(const std::vector<Vector>& points, std::size_t first, const Edges& edges,
-                                     Vector pole, double radians)
+TurningBarrier::TurningBarrier(const Barrier& barrier, Vector pole) : pole_(pole)
+{
+    nearest_ = std::numeric_limits<double>::infinity();
+    for (const Edge& edge : barrier.edges) {
+        Side side{edge.a - pole, edge.b - pole, 0.0, 0.0};
+        side.nearest = squaredDistanceTo(side.a, side.b);
+        side.farthest = std::max(dot(side.a, side.a), dot(side.b, side.b));
+        nearest_ = std::min(nearest_, side.nearest);
+        farthest_ = std::max(farthest_, side.farthest);
+        sides_.push_back(side);
+    }
+}
+
+std::optional<double> TurningBarrier::contact(const std::vector<Vector>& points, std::size_t first,
+                                              double radians) const
 {
     const double sign = radians < 0.0 ? -1.0 : 1.0;
     double most = std::abs(radians);
@@ -142,26 +147,34 @@ std::optional<double> turningContact(const std::vector<Vector>& points, std::siz
             found = true;
         }
     };
-    double reach = 0.0;
-    for (std::size_t i = first; i < points.size(); ++i)
-        reach = std::max(reach, lengthOf(points[i] - pole));
-    for (const Edge& edge : edges) {
-        const Vector a = edge.a - pole, b = edge.b - pole;
-        if (distanceToEdge(pole, edge) > reach)
+    for (std::size_t i = first; i < points.size(); ++i) {
+        const Vector corner = points[i] - pole_;
+        const double squared = dot(corner, corner);
+        const bool last = i + 1 == points.size();
+        const Vector next = last ? corner : points[i + 1] - pole_;
+        const double near = last ? squared : squaredDistanceTo(corner, next);
+        const double far = last ? squared : std::max(squared, dot(next, next));
+        if (near > farthest_ || far < nearest_)
             continue;
-        for (std::size_t i = first; i < points.size(); ++i) {
-            const Vector corner = points[i] - pole;
-            keep(cornerOntoEdge(corner, a, b, sign, most));
-            if (i + 1 < points.size())
-                keep(cornerOntoEdge(a, corner, points[i + 1] - pole, -sign, most));
+        for (const Side& side : sides_) {
+            if (side.nearest <= squared && squared <= side.farthest)
+                keep(cornerOntoEdge(corner, side.a, side.b, sign, most));
+            const double standing = dot(side.a, side.a);
+            if (near <= standing && standing <= far && !last)
+                keep(cornerOntoEdge(side.a, corner, next, -sign, most));
         }
     }
     return found ? std::optional(most) : std::nullopt;
 }
 
-bool slidingContact(const std::vector<Vector>& points, std::size_t first, const Edges& edges, Vector by)
+bool slidingContact(const std::vector<Vector>& points, std::size_t first, const Barrier& barrier, Vector by)
 {
-    for (const Edge& edge : edges) {
+    Bounds swept = boundsOf(points, first);
+    swept.take(swept.least + by);
+    swept.take(swept.most + by);
+    if (!swept.meets(barrier.bounds))
+        return false;
+    for (const Edge& edge : barrier.edges) {
         for (std::size_t i = first; i < points.size(); ++i) {
             if (properlyCross(points[i], points[i] + by, edge.a, edge.b))
                 return true;
@@ -173,7 +186,24 @@ bool slidingContact(const std::vector<Vector>& points, std::size_t first, const 
     return false;
 }
 
-double depthInside(const std::vector<Vector>& points, std::size_t first, const Edges& edges, double spacing)
+bool standsIn(const std::vector<Vector>& points, std::size_t first, const Barrier& barrier)
+{
+    if (!boundsOf(points, first).meets(barrier.bounds))
+        return false;
+    for (std::size_t i = first; i < points.size(); ++i) {
+        if (inside(points[i], barrier.edges))
+            return true;
+        if (i + 1 < points.size() &&
+            std::any_of(barrier.edges.begin(), barrier.edges.end(), [&](const Edge& edge) {
+                return properlyCross(points[i], points[i + 1], edge.a, edge.b);
+            }))
+            return true;
+    }
+    return false;
+}
+
+double depthInside(const std::vector<Vector>& points, std::size_t first, const Barrier& barrier,
+                   double spacing)
 {
     double deepest = 0.0;
     for (std::size_t i = first; i + 1 < points.size(); ++i) {
@@ -181,10 +211,10 @@ double depthInside(const std::vector<Vector>& points, std::size_t first, const E
         const int pieces = std::max(1, static_cast<int>(std::ceil(lengthOf(along) / spacing)));
         for (int piece = 0; piece <= pieces; ++piece) {
             const Vector point = points[i] + (static_cast<double>(piece) / pieces) * along;
-            if (!inside(point, edges))
+            if (!inside(point, barrier.edges))
                 continue;
             double nearest = std::numeric_limits<double>::infinity();
-            for (const Edge& edge : edges)
+            for (const Edge& edge : barrier.edges)
                 nearest = std::min(nearest, distanceToEdge(point, edge));
             deepest = std::max(deepest, nearest);
         }

@@ -14,26 +14,71 @@ struct Edge {
 };
 using Edges = std::vector<Edge>;
 
+/// Upright box about what has been taken in.
+struct Bounds {
+    Vector least{1e300, 1e300};
+    Vector most{-1e300, -1e300};
+
+    void take(Vector point);
+    [[nodiscard]] bool meets(const Bounds& other) const;
+};
+[[nodiscard]] Bounds boundsOf(const std::vector<Vector>& points, std::size_t first);
+
+/// A closed outline that the middle of the sheet may not enter.
+struct Barrier {
+    Edges edges;
+    Bounds bounds;
+};
+
 /// The outline's edges moved outwards by `clearance`. Edges on y = 0, which the sheet lies on, are moved
 /// inwards by `give` instead.
-[[nodiscard]] Edges keepOut(const Outline& outline, double clearance, double give);
+[[nodiscard]] Barrier keepOut(const Outline& outline, double clearance, double give);
 
-[[nodiscard]] Edges moved(Edges edges, Vector by);
+[[nodiscard]] Barrier moved(Barrier barrier, Vector by);
 
-/// Smallest turn (in the direction and up to the size of `radians`) about `pole` at which the polyline from
-/// points[first] on meets an edge. Both ways in which two segments can first meet are solved in closed form:
-/// a corner of the one runs on an arc into the other. Precondition: no contact at the start.
-[[nodiscard]] std::optional<double> turningContact(const std::vector<Vector>& points, std::size_t first,
-                                                   const Edges& edges, Vector pole, double radians);
+/// A barrier seen from the point that something turns about, with what each edge reaches from it.
+class TurningBarrier {
+public:
+    TurningBarrier(const Barrier& barrier, Vector pole);
+
+    /// Smallest turn (in the direction and up to the size of `radians`) at which the polyline from
+    /// points[first] on meets an edge. Both ways in which two segments can first meet are solved in closed
+    /// form: a corner of the one runs on an arc into the other. Precondition: no contact at the start.
+    [[nodiscard]] std::optional<double> contact(const std::vector<Vector>& points, std::size_t first,
+                                                double radians) const;
+
+private:
+    struct Side {
+        Vector a;
+        Vector b;
+        double nearest = 0.0; ///< squared distances from the pole
+        double farthest = 0.0;
+    };
+
+    Vector pole_;
+    std::vector<Side> sides_;
+    double nearest_ = 0.0;
+    double farthest_ = 0.0;
+};
 
 /// Whether the polyline, moved along `by` in a straight line, meets an edge anywhere on the way.
 /// Precondition: no contact at the end of the way.
-[[nodiscard]] bool slidingContact(const std::vector<Vector>& points, std::size_t first, const Edges& edges,
-                                  Vector by);
+[[nodiscard]] bool slidingContact(const std::vector<Vector>& points, std::size_t first,
+                                  const Barrier& barrier, Vector by);
 
-/// How deep the polyline's parts stand inside the closed outline `edges`: the largest distance from a point
-/// of it inside to the nearest edge; points are taken every `spacing`. 0 if none is inside.
-[[nodiscard]] double depthInside(const std::vector<Vector>& points, std::size_t first, const Edges& edges,
+/// Whether any of the polyline is inside or on the barrier.
+[[nodiscard]] bool standsIn(const std::vector<Vector>& points, std::size_t first, const Barrier& barrier);
+
+/// How deep the polyline's parts stand inside the closed outline: the largest distance from a point of it
+/// inside to the nearest edge; points are taken every `spacing`. 0 if none is inside.
+[[nodiscard]] double depthInside(const std::vector<Vector>& points, std::size_t first, const Barrier& barrier,
                                  double spacing);
+
+/// Smallest turn of a part in front about `pole` at which its middle comes closer than `gap` to the middle of
+/// the part behind; exact, the standing and the turning corners against each other's segments. The segments
+/// at index 0 adjoin the bend and are not held against each other.
+[[nodiscard]] std::optional<double> sheetContact(const std::vector<Vector>& turning,
+                                                 const std::vector<Vector>& standing, Vector pole,
+                                                 double radians, double gap);
 
 } // namespace lapwright::fold

@@ -46,7 +46,7 @@ std::int64_t CostModel::leastStep(bool hem) const
 std::int64_t CostModel::step(const std::optional<AtMachine>& before, const AtMachine& next, bool hem,
                              Length settingToFold) const
 {
-    std::int64_t sum = leastStep(hem);
+    std::int64_t sum = leastStep(hem) + (next.liftedOver ? layInOver() : 0);
     if (before)
         sum += move(before->placement, next.placement);
     if (!before || before->gaugeSetting != settingToFold)

@@ -13,6 +13,7 @@ struct AtMachine {
     Placement placement;
     Length gaugeSetting; ///< after flattening, if the step was a hem
     double angleToSet = 0.0;
+    bool liftedOver = false; ///< to get there; see FoldStep::lift
 };
 
 /// Handling and folding times of one piece.
@@ -25,6 +26,8 @@ public:
     /// Milliseconds of folding `next`, `hem` or plain, coming from `before` (none: the first step).
     [[nodiscard]] std::int64_t step(const std::optional<AtMachine>& before, const AtMachine& next, bool hem,
                                     Length settingToFold) const;
+    /// Milliseconds of lifting the sheet over the bed as it is laid in.
+    [[nodiscard]] std::int64_t layInOver() const { return times_.layInOver + lift_; }
     /// The part of step() that never falls away.
     [[nodiscard]] std::int64_t leastStep(bool hem) const;
     [[nodiscard]] const HandlingTimes& times() const { return times_; }

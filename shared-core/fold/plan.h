@@ -42,6 +42,8 @@ struct FoldStep {
     Length gaugeDistance;
     /// The same to the machine's display, each rounded from its own exact distance.
     Length gaugeSetting;
+    /// How far the sheet is lifted while it is laid in, so that what hangs below it behind clears the bed.
+    Length lift;
     Angle foldAngle;  ///< wanted in the finished part, 0 flat … 180 doubled back; 180 for Flatten
     Angle angleToSet; ///< with springback; what the sheet is swept to. Shown beside foldAngle
     Length openGap;   ///< Flatten: gap left inside the hem, 0 closed

@@ -33,6 +33,9 @@ void addCautions(const Problem& problem, FoldStep& step)
              ? "Stop with the clamp just open, look, keep hands clear, then press the hem."
              : "Stop with the clamp just open, look, keep hands clear, then close it.",
          {}});
+    if (step.lift > problem.settings.slidesOver && step.action != Action::Flatten)
+        step.cautions.push_back(
+            {"Lift by {lift} while laying in: a folded edge hangs below the sheet.", {{"lift", step.lift}}});
     if (step.twoPeople)
         step.cautions.push_back({"Two people: {mass} kg, {length} long.",
                                  {{"mass", problem.kilograms}, {"length", problem.pieceLength}}});
@@ -50,6 +53,7 @@ FoldStep stepFor(const Problem& problem, StepChecker& checker, Made made, const 
     step.direction = directionOf(fold, chosen.placement.up);
     step.gaugeDistance = checker.gaugeDistance(made, chosen.line, chosen.placement);
     step.gaugeSetting = roundToNearest(step.gaugeDistance, problem.machine->displayStep);
+    step.lift = checker.lift(made, chosen.line, chosen.placement);
     step.foldAngle = magnitude(problem.flat.lines[chosen.line].turn);
     step.angleToSet = Angle::radians(fold.angleToSet);
     if (fold.hem)
@@ -81,7 +85,8 @@ void appendStep(const Problem& problem, const CostModel& cost, StepChecker& chec
     if (at)
         step.move = moveBetween(at->placement, chosen.placement);
     const FoldLine& fold = problem.blank.lines[chosen.line];
-    AtMachine next{chosen.placement, step.gaugeSetting, fold.angleToSet};
+    AtMachine next{chosen.placement, step.gaugeSetting, fold.angleToSet,
+                   step.lift > problem.settings.slidesOver};
     std::optional<FoldStep> flatten;
     if (fold.hem) {
         flatten = flattenAfter(problem, step);

@@ -28,11 +28,25 @@ struct Standing {
     double girth = 0.0;
 };
 
-/// The section in machine coordinates when `line` stands on the bend line.
+/// The section in machine coordinates when `line` stands on the bend line: a point at least every
+/// millimetre.
 [[nodiscard]] std::vector<Trace> retrace(const Standing& standing, std::size_t line, End endToGauge,
                                          trim::Side faceUp);
 
-/// Whether the point is inside the outline by more than `depth`. Millimetres.
-[[nodiscard]] bool deepInside(Place point, const Outline& outline, double depth);
+/// Whether a part of the path before the flat place `line` comes closer than `gap` to a part after it; the
+/// flats on both sides of the line, which adjoin it, are not held against each other.
+[[nodiscard]] bool meetsItself(const std::vector<Trace>& path, double line, double gap);
+
+/// A part of the machine as the checker sees it. Millimetres.
+class Solid {
+public:
+    explicit Solid(const Outline& outline);
+    /// Whether the point is inside by more than `depth`.
+    [[nodiscard]] bool holds(Place point, double depth) const;
+
+private:
+    std::vector<Place> corners_;
+    double left_ = 0.0, right_ = 0.0, bottom_ = 0.0, top_ = 0.0;
+};
 
 } // namespace lapwright::fold

@@ -3,10 +3,10 @@
 #include "measure/rounding.h"
 
 #include <algorithm>
+#include <array>
 #include <bit>
 #include <cmath>
 #include <limits>
-#include <queue>
 
 namespace lapwright::fold {
 
@@ -16,10 +16,10 @@ namespace {
 constexpr std::int64_t perMillisecond = 1'024;
 constexpr std::int64_t unreached = std::numeric_limits<std::int64_t>::max();
 
-constexpr Placement placements[] = {{End::Start, trim::Side::Left},
-                                    {End::Start, trim::Side::Right},
-                                    {End::End, trim::Side::Left},
-                                    {End::End, trim::Side::Right}};
+constexpr std::array<Placement, 4> placements = {{{End::Start, trim::Side::Left},
+                                                  {End::Start, trim::Side::Right},
+                                                  {End::End, trim::Side::Left},
+                                                  {End::End, trim::Side::Right}}};
 
 class Search {
 public:
@@ -29,19 +29,22 @@ public:
 private:
     /// Node number: (made × lines + last) × 4 + placement; the start is its own number.
     using Node = std::uint32_t;
-    struct Open {
-        std::int64_t estimate;
-        std::int64_t made;
-        Node node;
-        bool operator<(const Open& other) const
-        {
-            // A priority queue takes its largest: the smallest estimate, then the one with most made.
-            if (estimate != other.estimate)
-                return estimate > other.estimate;
-            if (made != other.made)
-                return made < other.made;
-            return node > other.node;
-        }
+
+    /// The machine as a state leaves it.
+    struct State {
+        Node node = 0;
+        std::int64_t soFar = 0;
+        std::size_t placement = 0;
+        std::size_t angle = 0; ///< group
+        Length setting;
+    };
+    /// A fold that can be made next.
+    struct Next {
+        std::size_t line = 0;
+        std::size_t placement = 0;
+        Length folding; ///< gauge setting
+        Length leaving; ///< the same after a hem is pressed
+        std::int64_t least = 0;
     };
 
     [[nodiscard]] Made madeOf(Node node) const { return static_cast<Made>(node / 4 / lines_); }
@@ -50,9 +53,9 @@ private:
     {
         return static_cast<Node>((made * lines_ + last) * 4 + placement);
     }
-    [[nodiscard]] std::int64_t estimate(Made made, std::size_t last, std::size_t placement) const;
-    [[nodiscard]] AtMachine arrival(Made before, std::size_t line, std::size_t placement, Length& folding);
-    void expand(Made made, const std::optional<AtMachine>& from, Node fromNode, std::int64_t soFar);
+    void statesAt(Made made);
+    void movesFrom(Made made);
+    void settle(Made made);
     [[nodiscard]] std::vector<Chosen> sequenceTo(Node node) const;
 
     StepChecker& steps_;
@@ -63,16 +66,19 @@ private:
     Node start_;
     std::vector<std::int64_t> best_;
     std::vector<Node> from_;
-    std::vector<std::uint8_t> done_;
+    std::vector<Length> setting_;
     std::vector<std::size_t> angleGroup_;
-    std::vector<std::uint8_t> allowed_; ///< placements a line may be folded in, ever, as bits
-    std::priority_queue<Open> open_;
+    std::array<std::array<std::int64_t, 4>, 4> move_{};
+    std::int64_t widest_ = 0; ///< dearest move with both changes
+    std::vector<State> states_;
+    std::vector<Next> next_;
+    Found found_;
 };
 
 Search::Search(StepChecker& steps, const CostModel& cost, Length displayStep, Length inset)
     : steps_(steps), cost_(cost), displayStep_(displayStep), inset_(inset), lines_(steps.lineCount()),
       all_((Made{1} << lines_) - 1), start_(static_cast<Node>((std::size_t{1} << lines_) * lines_ * 4)),
-      best_(start_ + 1, unreached), from_(start_ + 1, start_), done_(start_ + 1, 0)
+      best_(start_ + 1, unreached), from_(start_ + 1, start_), setting_(start_ + 1)
 {
     const std::vector<FoldLine>& folds = steps.blank().lines;
     for (std::size_t i = 0; i < lines_; ++i) {
@@ -80,77 +86,72 @@ Search::Search(StepChecker& steps, const CostModel& cost, Length displayStep, Le
         while (std::abs(folds[group].angleToSet - folds[i].angleToSet) > 1e-6)
             ++group;
         angleGroup_.push_back(group);
-        std::uint8_t allowed = 0;
-        for (std::size_t p = 0; p < 4; ++p)
-            if (steps.allowedAtAll(i, placements[p]))
-                allowed = static_cast<std::uint8_t>(allowed | 1U << p);
-        allowed_.push_back(allowed);
     }
+    for (std::size_t from = 0; from < 4; ++from)
+        for (std::size_t to = 0; to < 4; ++to) {
+            move_[from][to] = cost.move(placements[from], placements[to]) * perMillisecond;
+            widest_ = std::max(widest_, move_[from][to]);
+        }
+    widest_ += (cost.times().gaugeChange + cost.times().angleChange) * perMillisecond;
 }
 
-std::int64_t Search::estimate(Made made, std::size_t last, std::size_t placement) const
+void Search::statesAt(Made made)
 {
-    std::int64_t sum = 0;
-    Made groups = 0;
-    bool otherFace = false, otherEnd = false;
-    const unsigned here = 1U << placement;
-    for (std::size_t i = 0; i < lines_; ++i) {
-        if ((made >> i & 1U) != 0U)
+    states_.clear();
+    std::int64_t least = unreached;
+    for (std::size_t last = 0; last < lines_; ++last) {
+        if ((made >> last & 1U) == 0U)
             continue;
-        sum += cost_.leastStep(steps_.blank().lines[i].hem);
-        groups |= Made{1} << angleGroup_[i];
-        const unsigned allowed = allowed_[i];
-        const unsigned sameFace = (placement & 1U) == 0 ? 0b0101U : 0b1010U;
-        const unsigned sameEnd = (placement & 2U) == 0 ? 0b0011U : 0b1100U;
-        if ((allowed & here) == 0U) {
-            otherFace = otherFace || (allowed & sameFace) == 0U;
-            otherEnd = otherEnd || (allowed & sameEnd) == 0U;
+        for (std::size_t p = 0; p < 4; ++p) {
+            const Node node = nodeOf(made, last, p);
+            if (best_[node] == unreached)
+                continue;
+            states_.push_back({node, best_[node], p, angleGroup_[last], setting_[node]});
+            least = std::min(least, best_[node]);
         }
     }
-    groups &= ~(Made{1} << angleGroup_[last]);
-    sum += std::popcount(groups) * cost_.times().angleChange;
-    const Placement at = placements[placement];
-    const std::int64_t over = cost_.move(at, placements[placement ^ 1U]);
-    const std::int64_t spin = cost_.move(at, placements[placement ^ 2U]);
-    const std::int64_t both = cost_.move(at, placements[placement ^ 3U]);
-    if (otherFace && otherEnd)
-        sum += std::min(both, over + spin);
-    else if (otherFace)
-        sum += std::min(over, both);
-    else if (otherEnd)
-        sum += std::min(spin, both);
-    return sum * perMillisecond;
+    std::erase_if(states_, [&](const State& state) { return state.soFar > least + widest_; });
+    found_.statesSeen += static_cast<std::int64_t>(states_.size());
 }
 
-AtMachine Search::arrival(Made before, std::size_t line, std::size_t placement, Length& folding)
+void Search::movesFrom(Made made)
 {
-    const FoldLine& fold = steps_.blank().lines[line];
-    const Length exact = steps_.gaugeDistance(before, line, placements[placement]);
-    folding = roundToNearest(exact, displayStep_);
-    return {placements[placement], fold.hem ? roundToNearest(exact + inset_, displayStep_) : folding,
-            fold.angleToSet};
-}
-
-void Search::expand(Made made, const std::optional<AtMachine>& from, Node fromNode, std::int64_t soFar)
-{
+    next_.clear();
     for (std::size_t line = 0; line < lines_; ++line) {
         if ((made >> line & 1U) != 0U)
             continue;
+        const bool hem = steps_.blank().lines[line].hem;
         for (std::size_t p = 0; p < 4; ++p) {
-            if ((allowed_[line] >> p & 1U) == 0U || steps_.obstacle(made, line, placements[p]))
+            if (steps_.obstacle(made, line, placements[p]))
                 continue;
-            Length folding;
-            const AtMachine next = arrival(made, line, p, folding);
-            const Made then = made | Made{1} << line;
-            const Node node = nodeOf(then, line, p);
-            const std::int64_t total =
-                soFar + cost_.step(from, next, steps_.blank().lines[line].hem, folding) * perMillisecond +
-                unhandiness(steps_.blank(), made, line);
-            if (total >= best_[node])
-                continue;
-            best_[node] = total;
-            from_[node] = fromNode;
-            open_.push({total + estimate(then, line, p), std::popcount(then), node});
+            const Length exact = steps_.gaugeDistance(made, line, placements[p]);
+            const Length folding = roundToNearest(exact, displayStep_);
+            const bool over = steps_.liftsOver(made, line, placements[p]);
+            next_.push_back({line, p, folding, hem ? roundToNearest(exact + inset_, displayStep_) : folding,
+                             (cost_.leastStep(hem) + (over ? cost_.layInOver() : 0)) * perMillisecond +
+                                 unhandiness(steps_.blank(), made, line)});
+        }
+    }
+}
+
+void Search::settle(Made made)
+{
+    movesFrom(made);
+    const std::int64_t gauge = cost_.times().gaugeChange * perMillisecond;
+    const std::int64_t angle = cost_.times().angleChange * perMillisecond;
+    for (const Next& next : next_) {
+        const Node node = nodeOf(made | Made{1} << next.line, next.line, next.placement);
+        setting_[node] = next.leaving;
+        if (made == 0)
+            best_[node] = next.least + gauge + angle;
+        for (const State& state : states_) {
+            const std::int64_t total = state.soFar + next.least + move_[state.placement][next.placement] +
+                                       (state.setting != next.folding ? gauge : 0) +
+                                       (state.angle != angleGroup_[next.line] ? angle : 0);
+            if (total < best_[node]) {
+                best_[node] = total;
+                from_[node] = state.node;
+            }
         }
     }
 }
@@ -166,35 +167,25 @@ std::vector<Chosen> Search::sequenceTo(Node node) const
 
 Found Search::run()
 {
-    Found found;
     Node furthest = start_;
-    int mostMade = 0;
     best_[start_] = 0;
-    expand(0, std::nullopt, start_, 0);
-    while (!open_.empty()) {
-        const Open top = open_.top();
-        open_.pop();
-        if (done_[top.node] != 0)
+    for (Made made = 0; made <= all_; ++made) { // a set of bends comes after all its subsets
+        statesAt(made);
+        if (made != 0 && states_.empty())
             continue;
-        done_[top.node] = 1;
-        ++found.statesSeen;
-        const Made made = madeOf(top.node);
-        if (std::popcount(made) > mostMade) {
-            mostMade = std::popcount(made);
-            furthest = top.node;
-        }
-        if (made == all_) {
-            found.complete = true;
-            break;
-        }
-        Length folding;
-        const std::size_t last = lastOf(top.node);
-        const AtMachine at = arrival(made & ~(Made{1} << last), last, top.node % 4, folding);
-        expand(made, at, top.node, best_[top.node]);
+        const auto cheapest = std::min_element(
+            states_.begin(), states_.end(), [](const State& a, const State& b) { return a.soFar < b.soFar; });
+        const int before = furthest == start_ ? 0 : std::popcount(madeOf(furthest));
+        if (cheapest != states_.end() &&
+            (std::popcount(made) > before ||
+             (std::popcount(made) == before && cheapest->soFar < best_[furthest])))
+            furthest = cheapest->node;
+        settle(made);
     }
-    found.steps = sequenceTo(furthest);
-    found.milliseconds = best_[furthest] / perMillisecond;
-    return found;
+    found_.complete = furthest != start_ && madeOf(furthest) == all_;
+    found_.steps = sequenceTo(furthest);
+    found_.milliseconds = best_[furthest] / perMillisecond;
+    return std::move(found_);
 }
 
 } // namespace

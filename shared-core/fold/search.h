@@ -22,10 +22,9 @@ struct Found {
     std::int64_t statesSeen = 0;
 };
 
-/// A* over (bends made, last bend, end to the gauge, face up). The estimate is the sum of what each bend left
-/// takes at least, one move if a bend left needs the other face or end, and one change for each angle left
-/// that is not set; no move or fold lowers it by more than it costs, so the first sequence taken out is the
-/// cheapest.
+/// Shortest path over (bends made, last bend, end to the gauge, face up). Every step makes one bend more, so
+/// the states are settled in the order of the bends made, each once. A state is left out only if another one
+/// with the same bends made is cheaper by more than any move and change of gauge and angle can cost.
 [[nodiscard]] Found search(StepChecker& steps, const CostModel& cost, Length displayStep, Length inset);
 
 /// The tie-breaker of one step: hems first, then from the edges inwards. Lower is better; below 64.

@@ -1,5 +1,6 @@
 #include "fold/section.h"
 
+#include <algorithm>
 #include <numbers>
 
 namespace lapwright::fold {
@@ -11,42 +12,55 @@ class Walk {
 public:
     Walk(Half& half, double start) : half_(half), at_{start, 0.0} { half_.points.push_back(at_); }
 
-    void straight(double distance) { at_ = at_ + distance * Vector{std::cos(heading_), std::sin(heading_)}; }
+    void straight(double distance) { at_ = at_ + distance * heading_; }
     void bend(const FoldLine& line, double sign)
     {
         half_.points.push_back(at_);
-        half_.isFlat.push_back(true);
+        half_.isFlat.push_back(1);
         const double radius = line.middleRadius;
-        const Vector inward{-sign * std::sin(heading_), sign * std::cos(heading_)};
-        const Vector centre = at_ + radius * inward;
-        half_.arcs.push_back({centre, heading_ - sign * std::numbers::pi / 2.0, sign * line.angle, radius});
-        if (line.angle > 1.8) { // a chord across a hem's edge would cut its roundness off
-            half_.points.push_back(centre + turned(at_ - centre, sign * line.angle / 2.0));
-            half_.isFlat.push_back(false);
+        const Vector centre = at_ + (sign * radius) * Vector{-heading_.y, heading_.x};
+        const Vector spoke = at_ - centre;
+        half_.arcs.push_back({centre, std::atan2(spoke.y, spoke.x), sign * line.angle, radius});
+        for (int chord = 0; chord < line.chords; ++chord) {
+            at_ = centre + stepped(at_ - centre, line, sign);
+            heading_ = stepped(heading_, line, sign);
+            half_.points.push_back(at_);
+            half_.isFlat.push_back(0);
         }
-        at_ = centre + turned(at_ - centre, sign * line.angle);
-        heading_ += sign * line.angle;
-        half_.points.push_back(at_);
-        half_.isFlat.push_back(false);
     }
     void finish()
     {
         half_.points.push_back(at_);
-        half_.isFlat.push_back(true);
+        half_.isFlat.push_back(1);
     }
 
 private:
+    [[nodiscard]] static Vector stepped(Vector a, const FoldLine& line, double sign)
+    {
+        const double c = line.chordCosine, s = sign * line.chordSine;
+        return {c * a.x - s * a.y, s * a.x + c * a.y};
+    }
+
     Half& half_;
     Vector at_;
-    double heading_ = 0.0;
+    Vector heading_{1.0, 0.0};
 };
 
 } // namespace
 
+int chordsFor(double angle, double middleRadius)
+{
+    const double cosine = 1.0 - chordRise / middleRadius;
+    const double widest = 2.0 * std::acos(std::max(cosine, 0.0));
+    return std::max(1, static_cast<int>(std::ceil(angle / widest)));
+}
+
 Half halfSection(const Blank& blank, std::size_t line, End towards, Made made, trim::Side up)
 {
     Half half;
-    half.points.reserve(3 * blank.lines.size() + 2);
+    half.points.reserve(4 * blank.lines.size() + 2);
+    half.isFlat.reserve(4 * blank.lines.size() + 2);
+    half.arcs.reserve(blank.lines.size());
     const FoldLine& from = blank.lines[line];
     Walk walk(half, from.halfAllowance);
     const bool forwards = towards == End::End;

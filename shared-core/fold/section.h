@@ -50,7 +50,15 @@ struct FoldLine {
     trim::Side side = trim::Side::Left; ///< the face that comes to lie inside the bend
     bool hem = false;
     End flap = End::Start; ///< of a hem: the end it folds
+    /// The arc is followed with so many chords, each turning by the angle of this cosine and sine.
+    int chords = 1;
+    double chordCosine = 1.0;
+    double chordSine = 0.0;
 };
+
+/// Chords of an arc of this angle and radius stay within `chordRise` of it.
+[[nodiscard]] int chordsFor(double angle, double middleRadius);
+inline constexpr double chordRise = 0.25;
 
 /// Which lines are made: bit i is line i.
 using Made = std::uint32_t;
@@ -78,7 +86,7 @@ struct Half {
     std::vector<Vector> points;
     std::vector<Arc> arcs;
     /// Whether points[i] to points[i + 1] is a flat part, not the chord of an arc.
-    std::vector<bool> isFlat;
+    std::vector<char> isFlat;
 };
 
 /// The part of the blank from line `line` towards `towards`, lines in `made` folded, others flat, laid along

@@ -29,10 +29,11 @@ struct HandlingTimes {
     std::int64_t turnOver = 6'000;
     std::int64_t spin = 7'000;
     std::int64_t turnOverAndSpin = 9'000;
-    /// Added to every turn and spin, per kilogram and per metre of length.
+    std::int64_t layInOver = 6'000; ///< lifting what hangs below the sheet over the bed
+    /// Added to every turn, spin and lift over the bed, per kilogram and per metre of length.
     std::int64_t perKilogram = 300;
     std::int64_t perMetre = 800;
-    std::int64_t secondPerson = 10'000; ///< added to every turn and spin that takes two people
+    std::int64_t secondPerson = 10'000; ///< added to each of them that takes two people
     std::int64_t beamFaceChange = 300'000;
 };
 
@@ -42,6 +43,8 @@ struct Settings {
     Angle leastPreBend = Angle::degrees(115.0);
     /// Air left between the sheet's face and every part of the machine it does not lie on.
     Length clearance = Length::micrometres(500);
+    /// What hangs no further below the sheet slides over the bed by itself.
+    Length slidesOver = Length::millimetres(3);
     /// How far behind the bend line the edge of a hem stands when it is pressed.
     Length flattenInset = Length::millimetres(3);
     double twoPeopleFromKilograms = 20.0;

@@ -1,10 +1,10 @@
 #pragma once
 
-#include "fold/contact.h"
 #include "fold/machine.h"
 #include "fold/plan.h"
 #include "fold/section.h"
 #include "fold/settings.h"
+#include "fold/surroundings.h"
 
 #include <cstdint>
 #include <optional>
@@ -26,6 +26,11 @@ struct Blocked {
     std::optional<Length> overBy;
     std::optional<Angle> overByAngle;
 };
+
+/// How close the middles of two parts of the sheet may come.
+[[nodiscard]] double sheetGap(double thickness);
+/// How far the part in front turns at the line, signed, + up; a hem until it is pressed.
+[[nodiscard]] double turnOf(const FoldLine& line, Direction direction);
 
 /// Whether the machine can make one fold of a blank whose other bends are partly made. Answers are kept: what
 /// stands behind the bend line depends only on the bends made there, and likewise in front.
@@ -49,12 +54,22 @@ public:
     [[nodiscard]] Blocked explain(Made made, std::size_t line, Placement placement);
     /// From the bend line to the gauge, exact on flat parts. Precondition: obstacle() is none.
     [[nodiscard]] Length gaugeDistance(Made made, std::size_t line, Placement placement);
+    /// How far the sheet is lifted while it is laid in, for what hangs below it behind. Precondition as
+    /// above.
+    [[nodiscard]] Length lift(Made made, std::size_t line, Placement placement);
+    /// Whether that is work.
+    [[nodiscard]] bool liftsOver(Made made, std::size_t line, Placement placement)
+    {
+        return lift(made, line, placement) > settings_.slidesOver;
+    }
 
 private:
     struct HalfAnswer {
         bool known = false;
         std::optional<Obstacle> obstacle;
+        std::optional<Obstacle> layingIn; ///< of a front part that is laid in without lifting
         double gauge = 0.0;
+        double lift = 0.0;          ///< that a part behind needs
         double nearestFormed = 0.0; ///< to the bend line, of what is not the flat next to it
         double farthest = 0.0;
     };
@@ -63,22 +78,19 @@ private:
     [[nodiscard]] HalfAnswer& rear(Made made, std::size_t line, Placement placement);
     [[nodiscard]] HalfAnswer judgeFront(const Half& half, std::size_t line, Placement placement) const;
     [[nodiscard]] HalfAnswer judgeRear(const Half& canonical, std::size_t line, Placement placement) const;
-    [[nodiscard]] std::optional<Obstacle> throughClamp(const std::vector<Vector>& points,
-                                                       const Edges& beam) const;
-    [[nodiscard]] bool sheetInTheWay(Made made, std::size_t line, Placement placement);
+    /// What depends on both parts: the front's way in when it is lifted, and one part against the other.
+    [[nodiscard]] std::optional<Obstacle> together(Made made, std::size_t line, Placement placement);
     [[nodiscard]] std::optional<Obstacle> byItself(std::size_t line, Placement placement) const;
-    [[nodiscard]] std::optional<double> gaugeReach(const Half& canonical) const;
     [[nodiscard]] std::size_t index(Made made, std::size_t line, End towards, trim::Side up) const;
-    [[nodiscard]] const Edges& beam(Direction direction) const;
     [[nodiscard]] Blocked measure(Obstacle obstacle, Made made, std::size_t line, Placement placement);
 
     const Blank& blank_;
     const Machine& machine_;
     const Settings& settings_;
-    Edges bed_, clamp_, openClamp_, upBeam_, downBeam_;
+    Surroundings around_;
     std::vector<std::size_t> firstOf_; ///< where each (line, towards) starts in the tables below
     std::vector<HalfAnswer> fronts_, rears_;
-    std::vector<std::uint8_t> sheet_; ///< 0 not yet known, 1 free, 2 in the way
+    std::vector<std::uint8_t> together_; ///< 0 not yet known, 1 free, 2 + the obstacle
 };
 
 [[nodiscard]] inline End otherEnd(End end)

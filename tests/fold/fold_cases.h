@@ -3,6 +3,7 @@
 #include "fold/machine.h"
 #include "fold/planner.h"
 #include "measure/rounding.h"
+#include "measure/writing.h"
 #include "trim/girth.h"
 
 #include <nlohmann/json.hpp>
@@ -134,6 +135,24 @@ inline Result<fold::Outcome> plan(const trim::Profile& profile, const fold::Mach
     if (!flat)
         return flat.errors();
     return fold::planFold(profile, *flat, metal, metal.sheets.front(), machine, length, settings);
+}
+
+/// An outcome as text, for a failed test.
+inline std::string tell(const Result<fold::Outcome>& outcome)
+{
+    if (!outcome)
+        return "error: " + outcome.errors().front().sentence();
+    if (const auto* refusal = std::get_if<fold::Refusal>(&*outcome))
+        return "refused: " + say(refusal->statement, {LengthUnit::Millimetres, 16, 1});
+    std::string text;
+    for (const fold::FoldStep& step : std::get<fold::FoldPlan>(*outcome).steps)
+        text += "[line " + std::to_string(step.line + 1) + " action " +
+                std::to_string(static_cast<int>(step.action)) + " gauge " +
+                std::to_string(inMillimetres(step.gaugeDistance)) + " end " +
+                std::to_string(static_cast<int>(step.endToGauge)) + " move " +
+                std::to_string(static_cast<int>(step.move)) + " angle " +
+                std::to_string(step.foldAngle.inDegrees()) + "] ";
+    return text;
 }
 
 /// A profile of 1 to `most` bends with the lengths, angles and hems of trim, hems now and then.

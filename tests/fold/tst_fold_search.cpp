@@ -64,6 +64,8 @@ public:
                     const Length set = roundToNearest(exact, machine_->displayStep);
                     const fold::HandlingTimes& t = settings_.times;
                     std::int64_t time = t.fold;
+                    if (steps_.lift(made, line, next) > settings_.slidesOver)
+                        time += t.layInOver + lift_;
                     if (!at || set != setting)
                         time += t.gaugeChange;
                     if (!at || std::abs(angle - fold.angleToSet) > 1e-6)
