@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numbers>
 
 namespace lapwright::fold {
 
@@ -122,7 +123,7 @@ Barrier moved(Barrier barrier, Vector by)
     return barrier;
 }
 
-TurningBarrier::TurningBarrier(const Barrier& barrier, Vector pole) : pole_(pole)
+TurningBarrier::TurningBarrier(const Barrier& barrier, Vector pole, double sense) : pole_(pole), sense_(sense)
 {
     nearest_ = std::numeric_limits<double>::infinity();
     for (const Edge& edge : barrier.edges) {
@@ -133,20 +134,46 @@ TurningBarrier::TurningBarrier(const Barrier& barrier, Vector pole) : pole_(pole
         farthest_ = std::max(farthest_, side.farthest);
         sides_.push_back(side);
     }
+    for (std::size_t ring = 0; ring < leastAngles_.size(); ++ring)
+        leastAngles_[ring] = leastAngleBeyond(ringRadius(ring));
+}
+
+/// The least angle of what lies further from the pole than `radius`.
+double TurningBarrier::leastAngleBeyond(double radius) const
+{
+    double least = std::numeric_limits<double>::infinity();
+    const auto take = [&](Vector at) {
+        if (dot(at, at) < radius * radius * (1.0 - 1e-9))
+            return;
+        const double angle = std::atan2(sense_ * at.y, at.x);
+        least = std::min(least, angle < -std::numbers::pi / 3.0 ? angle + 2.0 * std::numbers::pi : angle);
+    };
+    for (const Side& side : sides_) {
+        take(side.a);
+        const Vector along = side.b - side.a;
+        const double squared = dot(along, along), half = dot(side.a, along);
+        const double root = half * half - squared * (dot(side.a, side.a) - radius * radius);
+        for (const double branch : {-1.0, 1.0})
+            if (const double at = (-half + branch * std::sqrt(std::max(root, 0.0))) / squared;
+                root >= 0.0 && at >= 0.0 && at <= 1.0)
+                take(side.a + at * along);
+    }
+    return least;
+}
+
+bool TurningBarrier::outOfReach(double nearest, double largestAngle, double turn) const
+{
+    std::size_t ring = leastAngles_.size();
+    while (ring > 0 && ringRadius(ring - 1) > nearest)
+        --ring;
+    return ring > 0 && largestAngle + std::abs(turn) < leastAngles_[ring - 1];
 }
 
 std::optional<double> TurningBarrier::contact(const std::vector<Vector>& points, std::size_t first,
                                               double radians) const
 {
     const double sign = radians < 0.0 ? -1.0 : 1.0;
-    double most = std::abs(radians);
-    bool found = false;
-    const auto keep = [&](double turn) {
-        if (turn <= most) {
-            most = turn;
-            found = true;
-        }
-    };
+    FirstContact contact(std::abs(radians));
     for (std::size_t i = first; i < points.size(); ++i) {
         const Vector corner = points[i] - pole_;
         const double squared = dot(corner, corner);
@@ -158,23 +185,27 @@ std::optional<double> TurningBarrier::contact(const std::vector<Vector>& points,
             continue;
         for (const Side& side : sides_) {
             if (side.nearest <= squared && squared <= side.farthest)
-                keep(cornerOntoEdge(corner, side.a, side.b, sign, most));
+                cornerOntoEdge(corner, side.a, side.b, sign, contact);
             const double standing = dot(side.a, side.a);
             if (near <= standing && standing <= far && !last)
-                keep(cornerOntoEdge(side.a, corner, next, -sign, most));
+                cornerOntoEdge(side.a, corner, next, -sign, contact);
         }
     }
-    return found ? std::optional(most) : std::nullopt;
+    return contact.turn();
 }
 
-bool slidingContact(const std::vector<Vector>& points, std::size_t first, const Barrier& barrier, Vector by)
+bool slidingContact(const std::vector<Vector>& points, std::size_t first, const Bounds& bounds,
+                    const Barrier& barrier, Vector by)
 {
-    Bounds swept = boundsOf(points, first);
+    Bounds swept = bounds;
     swept.take(swept.least + by);
     swept.take(swept.most + by);
     if (!swept.meets(barrier.bounds))
         return false;
     for (const Edge& edge : barrier.edges) {
+        if (std::max(edge.a.x, edge.b.x) < swept.least.x || std::min(edge.a.x, edge.b.x) > swept.most.x ||
+            std::max(edge.a.y, edge.b.y) < swept.least.y || std::min(edge.a.y, edge.b.y) > swept.most.y)
+            continue;
         for (std::size_t i = first; i < points.size(); ++i) {
             if (properlyCross(points[i], points[i] + by, edge.a, edge.b))
                 return true;
@@ -186,9 +217,10 @@ bool slidingContact(const std::vector<Vector>& points, std::size_t first, const 
     return false;
 }
 
-bool standsIn(const std::vector<Vector>& points, std::size_t first, const Barrier& barrier)
+bool standsIn(const std::vector<Vector>& points, std::size_t first, const Bounds& bounds,
+              const Barrier& barrier)
 {
-    if (!boundsOf(points, first).meets(barrier.bounds))
+    if (!bounds.meets(barrier.bounds))
         return false;
     for (std::size_t i = first; i < points.size(); ++i) {
         if (inside(points[i], barrier.edges))

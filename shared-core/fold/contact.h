@@ -1,7 +1,9 @@
 #pragma once
 
 #include "fold/section.h"
+#include "fold/turning.h"
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -39,11 +41,17 @@ struct Barrier {
 /// A barrier seen from the point that something turns about, with what each edge reaches from it.
 class TurningBarrier {
 public:
-    TurningBarrier(const Barrier& barrier, Vector pole);
+    /// `sense` +1 for what turns up, −1 for what turns down.
+    TurningBarrier(const Barrier& barrier, Vector pole, double sense);
+
+    /// Whether nothing of it can be met by what is no nearer to the pole than `nearest` and nowhere further
+    /// round than `largestAngle` (largestAngle()), turning by `turn`. A quick answer: no says nothing.
+    [[nodiscard]] bool outOfReach(double nearest, double largestAngle, double turn) const;
 
     /// Smallest turn (in the direction and up to the size of `radians`) at which the polyline from
-    /// points[first] on meets an edge. Both ways in which two segments can first meet are solved in closed
-    /// form: a corner of the one runs on an arc into the other. Precondition: no contact at the start.
+    /// points[first] on meets an edge; less than half a turn. Both ways in which two segments can first meet
+    /// are solved in closed form: a corner of the one runs on an arc into the other. Precondition: no contact
+    /// at the start.
     [[nodiscard]] std::optional<double> contact(const std::vector<Vector>& points, std::size_t first,
                                                 double radians) const;
 
@@ -55,19 +63,28 @@ private:
         double farthest = 0.0;
     };
 
+    [[nodiscard]] double leastAngleBeyond(double radius) const;
+    static double ringRadius(std::size_t ring)
+    {
+        return closeToPole * static_cast<double>(std::size_t{1} << ring);
+    }
+
     Vector pole_;
+    double sense_;
+    std::array<double, 7> leastAngles_{}; ///< beyond each ring's radius
     std::vector<Side> sides_;
     double nearest_ = 0.0;
     double farthest_ = 0.0;
 };
 
 /// Whether the polyline, moved along `by` in a straight line, meets an edge anywhere on the way.
-/// Precondition: no contact at the end of the way.
-[[nodiscard]] bool slidingContact(const std::vector<Vector>& points, std::size_t first,
+/// Precondition: no contact at the end of the way. `bounds` are boundsOf(points, first), here and below.
+[[nodiscard]] bool slidingContact(const std::vector<Vector>& points, std::size_t first, const Bounds& bounds,
                                   const Barrier& barrier, Vector by);
 
 /// Whether any of the polyline is inside or on the barrier.
-[[nodiscard]] bool standsIn(const std::vector<Vector>& points, std::size_t first, const Barrier& barrier);
+[[nodiscard]] bool standsIn(const std::vector<Vector>& points, std::size_t first, const Bounds& bounds,
+                            const Barrier& barrier);
 
 /// How deep the polyline's parts stand inside the closed outline: the largest distance from a point of it
 /// inside to the nearest edge; points are taken every `spacing`. 0 if none is inside.

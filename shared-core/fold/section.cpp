@@ -19,8 +19,8 @@ public:
         half_.isFlat.push_back(1);
         const double radius = line.middleRadius;
         const Vector centre = at_ + (sign * radius) * Vector{-heading_.y, heading_.x};
-        const Vector spoke = at_ - centre;
-        half_.arcs.push_back({centre, std::atan2(spoke.y, spoke.x), sign * line.angle, radius});
+        half_.arcs.push_back({centre, angle_ - sign * std::numbers::pi / 2.0, sign * line.angle, radius});
+        angle_ += sign * line.angle;
         for (int chord = 0; chord < line.chords; ++chord) {
             at_ = centre + stepped(at_ - centre, line, sign);
             heading_ = stepped(heading_, line, sign);
@@ -44,6 +44,7 @@ private:
     Half& half_;
     Vector at_;
     Vector heading_{1.0, 0.0};
+    double angle_ = 0.0; ///< of the heading
 };
 
 } // namespace

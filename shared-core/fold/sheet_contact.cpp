@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace lapwright::fold {
 
@@ -39,21 +38,20 @@ Line about(Vector pole, const std::vector<Vector>& points)
     return line;
 }
 
-/// Smallest turn that brings the corner to `gap` from the segment: onto either of its sides or round its
-/// ends.
-double cornerNearEdge(Vector corner, Vector a, Vector b, double gap, double sign, double most)
+/// Brings the corner to `gap` from the segment: onto either of its sides or round its ends.
+void cornerNearEdge(Vector corner, Vector a, Vector b, double gap, double sign, FirstContact& first)
 {
     const Vector along = b - a;
     const double length = lengthOf(along);
     if (length <= 0.0)
-        return cornerOntoCircle(corner, a, gap, sign, most);
+        return cornerOntoCircle(corner, a, gap, sign, first);
     if (squaredDistanceTo(a - corner, b - corner) < (gap - alreadyTouching) * (gap - alreadyTouching))
-        return 0.0;
+        return first.consider(0.0);
     const Vector out = (gap / length) * Vector{-along.y, along.x};
-    return std::min(
-        std::min(cornerOntoEdge(corner, a + out, b + out, sign, most),
-                 cornerOntoEdge(corner, a - out, b - out, sign, most)),
-        std::min(cornerOntoCircle(corner, a, gap, sign, most), cornerOntoCircle(corner, b, gap, sign, most)));
+    cornerOntoEdge(corner, a + out, b + out, sign, first);
+    cornerOntoEdge(corner, a - out, b - out, sign, first);
+    cornerOntoCircle(corner, a, gap, sign, first);
+    cornerOntoCircle(corner, b, gap, sign, first);
 }
 
 } // namespace
@@ -62,27 +60,20 @@ std::optional<double> sheetContact(const std::vector<Vector>& turning, const std
                                    Vector pole, double radians, double gap)
 {
     const double sign = radians < 0.0 ? -1.0 : 1.0;
-    double most = std::abs(radians);
-    bool found = false;
-    const auto keep = [&](double turn) {
-        if (turn <= most) {
-            most = turn;
-            found = true;
-        }
-    };
+    FirstContact first(std::abs(radians));
     const Line moving = about(pole, turning), fixed = about(pole, standing);
     for (std::size_t i = 0; i < moving.segments.size(); ++i)
         for (std::size_t k = 0; k < fixed.segments.size(); ++k) {
             if ((i == 0 && k == 0) || !moving.segments[i].meets(fixed.segments[k], gap))
                 continue;
             for (const std::size_t corner : {i, i + 1})
-                keep(cornerNearEdge(moving.corners[corner], fixed.corners[k], fixed.corners[k + 1], gap, sign,
-                                    most));
+                cornerNearEdge(moving.corners[corner], fixed.corners[k], fixed.corners[k + 1], gap, sign,
+                               first);
             for (const std::size_t corner : {k, k + 1})
-                keep(cornerNearEdge(fixed.corners[corner], moving.corners[i], moving.corners[i + 1], gap,
-                                    -sign, most));
+                cornerNearEdge(fixed.corners[corner], moving.corners[i], moving.corners[i + 1], gap, -sign,
+                               first);
         }
-    return found ? std::optional(most) : std::nullopt;
+    return first.turn();
 }
 
 } // namespace lapwright::fold

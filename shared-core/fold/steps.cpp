@@ -16,23 +16,12 @@ namespace {
 /// as running into the sheet that it comes to lie on.
 constexpr double pressed = 0.999 * std::numbers::pi;
 
-double nearestOfFormed(const Half& half)
+double nearestOfFormed(const Half& half, Vector pole)
 {
     double nearest = std::numeric_limits<double>::infinity();
-    for (std::size_t i = 1; i + 1 < half.points.size() && half.points.size() > 2; ++i) {
-        const Vector a = half.points[i], along = half.points[i + 1] - a;
-        const double at = std::clamp(-dot(a, along) / std::max(dot(along, along), 1e-12), 0.0, 1.0);
-        nearest = std::min(nearest, lengthOf(a + at * along));
-    }
-    return nearest;
-}
-
-double farthestOf(const Half& half)
-{
-    double farthest = 0.0;
-    for (const Vector point : half.points)
-        farthest = std::max(farthest, lengthOf(point));
-    return farthest;
+    for (std::size_t i = 1; i + 1 < half.points.size() && half.points.size() > 2; ++i)
+        nearest = std::min(nearest, squaredDistanceTo(half.points[i] - pole, half.points[i + 1] - pole));
+    return std::sqrt(nearest);
 }
 
 double deepestOf(const Half& half)
@@ -41,11 +30,6 @@ double deepestOf(const Half& half)
     for (const Vector point : half.points)
         deepest = std::max(deepest, point.x);
     return deepest;
-}
-
-std::size_t numberOf(Placement placement)
-{
-    return (placement.endToGauge == End::Start ? 0U : 2U) + (placement.up == trim::Side::Left ? 0U : 1U);
 }
 
 } // namespace
@@ -73,6 +57,13 @@ StepChecker::StepChecker(const Blank& blank, const Machine& machine, std::size_t
         }
     fronts_.resize(total);
     rears_.resize(total);
+    for (std::size_t line = 0; line < count; ++line) {
+        for (const End end : {End::Start, End::End})
+            for (const trim::Side up : {trim::Side::Left, trim::Side::Right})
+                itself_.push_back(byItself(line, {end, up}));
+        for (const Direction direction : {Direction::Up, Direction::Down})
+            poles_.push_back(poleOf(blank.lines[line], turnOf(blank.lines[line], direction)));
+    }
     together_.resize((std::size_t{1} << count) * count * 4);
 }
 
@@ -107,17 +98,27 @@ std::optional<Obstacle> StepChecker::byItself(std::size_t line, Placement placem
     return std::nullopt;
 }
 
-StepChecker::HalfAnswer StepChecker::judgeFront(const Half& half, std::size_t line, Placement placement) const
+StepChecker::HalfAnswer StepChecker::aboutPole(const Half& half, std::size_t line, Direction direction,
+                                               bool behindLine) const
 {
+    Vector pole = poles_[2 * line + (direction == Direction::Up ? 0 : 1)];
+    if (behindLine)
+        pole.x = -pole.x;
     HalfAnswer answer;
     answer.known = true;
-    answer.nearestFormed = nearestOfFormed(half);
-    answer.farthest = farthestOf(half);
+    answer.nearest = nearestOfFormed(half, pole);
+    answer.angle = largestAngle(half.points, pole, direction == Direction::Up ? 1.0 : -1.0);
+    return answer;
+}
+
+StepChecker::HalfAnswer StepChecker::judgeFront(const Half& half, std::size_t line, Placement placement) const
+{
     const Direction direction = directionOf(blank_.lines[line], placement.up);
+    HalfAnswer answer = aboutPole(half, line, direction, false);
     if (half.points[1].x < inMillimetres(machine_->leastLeg)) {
         answer.obstacle = Obstacle::LeastLeg;
     } else if (half.points.size() > 2) {
-        answer.obstacle = around_.sweeping(half.points, line, direction);
+        answer.obstacle = around_.sweeping(half.points, line, direction, answer.nearest, answer.angle);
         if (!answer.obstacle)
             answer.layingIn = around_.layingIn(half.points, direction, 0.0);
     }
@@ -129,11 +130,8 @@ StepChecker::HalfAnswer StepChecker::judgeRear(const Half& canonical, std::size_
 {
     const FoldLine& fold = blank_.lines[line];
     const Direction direction = directionOf(fold, placement.up);
+    HalfAnswer answer = aboutPole(canonical, line, direction, true);
     Half half = behind(canonical);
-    HalfAnswer answer;
-    answer.known = true;
-    answer.nearestFormed = nearestOfFormed(half);
-    answer.farthest = farthestOf(half);
     const double inset = fold.hem ? inMillimetres(settings_.flattenInset) : 0.0;
     if (half.points.size() > 2) {
         answer.lift = Surroundings::liftFor(half.points);
@@ -177,26 +175,27 @@ std::optional<Obstacle> StepChecker::together(Made made, std::size_t line, Place
 {
     const HalfAnswer& inFront = front(made, line, placement);
     const HalfAnswer& inRear = rear(made, line, placement);
-    const bool flatFront = std::isinf(inFront.nearestFormed);
     const FoldLine& fold = blank_.lines[line];
-    // A flat front that turns inside everything formed behind cannot meet it.
-    const double slack = 2.0 * fold.halfAllowance + blank_.thickness + 1.0;
-    const bool apart = flatFront && inFront.farthest + slack < inRear.nearestFormed;
-    const bool liftsFormed = inRear.lift > 0.0 && !flatFront;
+    const Direction direction = directionOf(fold, placement.up);
+    const double turn = turnOf(fold, direction), gap = sheetGap(blank_.thickness);
+    // Parts cannot meet while their angles about the pole do not, give or take the gap.
+    const double nearest = std::min(inFront.nearest, inRear.nearest);
+    const bool apart = nearest >= closeToPole && inFront.angle + inRear.angle + std::abs(turn) +
+                                                         std::asin(std::min(1.0, gap / nearest)) <
+                                                     std::numbers::pi;
+    const bool liftsFormed = inRear.lift > 0.0 && !std::isinf(inFront.nearest);
     if (apart && !liftsFormed)
         return std::nullopt;
     constexpr std::uint8_t unknown = 0, free = 1, firstObstacle = 2;
     std::uint8_t& known = together_[(made * blank_.lines.size() + line) * 4 + numberOf(placement)];
     if (known == unknown) {
         std::optional<Obstacle> found;
-        const Direction direction = directionOf(fold, placement.up);
         const Half ahead = halfSection(blank_, line, otherEnd(placement.endToGauge), made, placement.up);
         if (liftsFormed)
             found = around_.layingIn(ahead.points, direction, inRear.lift);
         if (!found && !apart) {
             const Half back = behind(halfSection(blank_, line, placement.endToGauge, made, placement.up));
-            const double turn = turnOf(fold, direction);
-            if (sheetContact(ahead.points, back.points, poleOf(fold, turn), turn, sheetGap(blank_.thickness)))
+            if (sheetContact(ahead.points, back.points, poleOf(fold, turn), turn, gap))
                 found = Obstacle::Sheet;
         }
         known = found ? static_cast<std::uint8_t>(firstObstacle + static_cast<int>(*found)) : free;
@@ -208,7 +207,7 @@ std::optional<Obstacle> StepChecker::together(Made made, std::size_t line, Place
 
 std::optional<Obstacle> StepChecker::obstacle(Made made, std::size_t line, Placement placement)
 {
-    if (const std::optional<Obstacle> itself = byItself(line, placement))
+    if (const std::optional<Obstacle>& itself = itself_[4 * line + numberOf(placement)])
         return itself;
     const HalfAnswer& inFront = front(made, line, placement);
     if (inFront.obstacle)

@@ -20,6 +20,11 @@ struct Placement {
     friend bool operator==(const Placement&, const Placement&) = default;
 };
 
+[[nodiscard]] inline std::size_t numberOf(Placement placement)
+{
+    return (placement.endToGauge == End::Start ? 0U : 2U) + (placement.up == trim::Side::Left ? 0U : 1U);
+}
+
 /// What is in the way of a fold and by how much.
 struct Blocked {
     Obstacle obstacle = Obstacle::Bed;
@@ -48,7 +53,7 @@ public:
     /// Whether anything but the bends already made could stop it: direction, angle, hems.
     [[nodiscard]] bool allowedAtAll(std::size_t line, Placement placement) const
     {
-        return !byItself(line, placement);
+        return !itself_[4 * line + numberOf(placement)];
     }
     /// obstacle() with the amount. Slow: for the reason of a refusal.
     [[nodiscard]] Blocked explain(Made made, std::size_t line, Placement placement);
@@ -69,9 +74,9 @@ private:
         std::optional<Obstacle> obstacle;
         std::optional<Obstacle> layingIn; ///< of a front part that is laid in without lifting
         double gauge = 0.0;
-        double lift = 0.0;          ///< that a part behind needs
-        double nearestFormed = 0.0; ///< to the bend line, of what is not the flat next to it
-        double farthest = 0.0;
+        double lift = 0.0;    ///< that a part behind needs
+        double nearest = 0.0; ///< to the pole of the fold, of what is not the flat next to the bend
+        double angle = 0.0;   ///< how far round the pole it reaches, from its own flat towards the fold
     };
 
     [[nodiscard]] HalfAnswer& front(Made made, std::size_t line, Placement placement);
@@ -81,6 +86,9 @@ private:
     /// What depends on both parts: the front's way in when it is lifted, and one part against the other.
     [[nodiscard]] std::optional<Obstacle> together(Made made, std::size_t line, Placement placement);
     [[nodiscard]] std::optional<Obstacle> byItself(std::size_t line, Placement placement) const;
+    /// How the half reaches about the pole of the fold; `half` is laid along +x.
+    [[nodiscard]] HalfAnswer aboutPole(const Half& half, std::size_t line, Direction direction,
+                                       bool behindLine) const;
     [[nodiscard]] std::size_t index(Made made, std::size_t line, End towards, trim::Side up) const;
     [[nodiscard]] Blocked measure(Obstacle obstacle, Made made, std::size_t line, Placement placement);
 
@@ -88,7 +96,9 @@ private:
     const Machine& machine_;
     const Settings& settings_;
     Surroundings around_;
-    std::vector<std::size_t> firstOf_; ///< where each (line, towards) starts in the tables below
+    std::vector<std::optional<Obstacle>> itself_; ///< four for each line
+    std::vector<Vector> poles_;                   ///< two for each line: up and down
+    std::vector<std::size_t> firstOf_;            ///< where each (line, towards) starts in the tables below
     std::vector<HalfAnswer> fronts_, rears_;
     std::vector<std::uint8_t> together_; ///< 0 not yet known, 1 free, 2 + the obstacle
 };

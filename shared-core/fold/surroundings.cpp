@@ -24,7 +24,8 @@ Surroundings::Surroundings(const Blank& blank, const Machine& machine, std::size
     for (const FoldLine& line : blank.lines)
         for (const double turn : {line.angleToSet, -line.angleToSet}) {
             const Vector pole = poleOf(line, turn);
-            swings_.push_back({TurningBarrier(clamp_, pole), TurningBarrier(bed_, pole), turn});
+            swings_.push_back({TurningBarrier(clamp_, pole, turn < 0.0 ? -1.0 : 1.0),
+                               TurningBarrier(bed_, pole, turn < 0.0 ? -1.0 : 1.0), turn});
         }
 }
 
@@ -41,35 +42,41 @@ std::optional<Obstacle> Surroundings::layingIn(const std::vector<Vector>& points
 {
     const bool up = direction == Direction::Up;
     const Vector raised{0.0, lift};
-    std::vector<Vector> sliding = points;
+    const Bounds bounds = boundsOf(points, 1), high{bounds.least + raised, bounds.most + raised};
+    std::vector<Vector> lifted;
     if (lift > 0.0) {
-        if (slidingContact(points, 1, bed_, raised))
+        lifted = points;
+        if (slidingContact(points, 1, bounds, bed_, raised))
             return Obstacle::Bed;
-        if (up && slidingContact(points, 1, upBeam_, raised))
+        if (up && slidingContact(points, 1, bounds, upBeam_, raised))
             return Obstacle::Beam;
-        if (slidingContact(points, 1, openClamp_, raised))
+        if (slidingContact(points, 1, bounds, openClamp_, raised))
             return Obstacle::ClampOpening;
-        for (Vector& point : sliding)
+        for (Vector& point : lifted)
             point = point + raised;
     }
-    if (slidingContact(sliding, 1, bed_, out_))
+    const std::vector<Vector>& sliding = lift > 0.0 ? lifted : points;
+    if (slidingContact(sliding, 1, high, bed_, out_))
         return Obstacle::Bed;
-    if (up ? slidingContact(sliding, 1, upBeam_, out_) : standsIn(points, 1, downBeam_))
+    if (up ? slidingContact(sliding, 1, high, upBeam_, out_) : standsIn(points, 1, bounds, downBeam_))
         return Obstacle::Beam;
-    if (slidingContact(sliding, 1, openClamp_, out_))
+    if (slidingContact(sliding, 1, high, openClamp_, out_))
         return Obstacle::ClampOpening;
-    if (slidingContact(points, 1, clamp_, {0.0, -opening_}))
+    if (slidingContact(points, 1, bounds, clamp_, {0.0, -opening_}))
         return Obstacle::Clamp;
     return std::nullopt;
 }
 
 std::optional<Obstacle> Surroundings::sweeping(const std::vector<Vector>& points, std::size_t line,
-                                               Direction direction) const
+                                               Direction direction, double nearest, double largestAngle) const
 {
     const Swing& swing = swings_[2 * line + (direction == Direction::Up ? 0 : 1)];
-    if (swing.clamp.contact(points, 1, swing.turn))
+    const auto meets = [&](const TurningBarrier& part) {
+        return !part.outOfReach(nearest, largestAngle, swing.turn) && part.contact(points, 1, swing.turn);
+    };
+    if (meets(swing.clamp))
         return Obstacle::Clamp;
-    if (swing.bed.contact(points, 1, swing.turn))
+    if (meets(swing.bed))
         return Obstacle::Bed;
     return std::nullopt;
 }

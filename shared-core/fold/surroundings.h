@@ -27,9 +27,11 @@ public:
     /// How far a part that hangs below the sheet's plane is lifted over the bed: whole millimetres, 0 if none
     /// does.
     [[nodiscard]] static double liftFor(const std::vector<Vector>& points);
-    /// What the part in front meets as it turns with the fold at `line`.
+    /// What the part in front meets as it turns with the fold at `line`; it is formed from `nearest` on and
+    /// nowhere further round the pole than `largestAngle`.
     [[nodiscard]] std::optional<Obstacle> sweeping(const std::vector<Vector>& points, std::size_t line,
-                                                   Direction direction) const;
+                                                   Direction direction, double nearest,
+                                                   double largestAngle) const;
 
     [[nodiscard]] const Barrier& bed() const { return bed_; }
     [[nodiscard]] const Barrier& clamp() const { return clamp_; }

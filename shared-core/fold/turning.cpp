@@ -2,23 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <numbers>
 
 namespace lapwright::fold {
-
-namespace {
-
-constexpr double never = std::numeric_limits<double>::infinity();
-
-/// The turn, in the sense of `sign`, from direction `from` to direction `to`, in [0, 2π).
-double turnBetween(Vector from, Vector to, double sign)
-{
-    const double angle = sign * std::atan2(cross(from, to), dot(from, to));
-    return angle < 0.0 ? angle + 2.0 * std::numbers::pi : angle;
-}
-
-} // namespace
 
 double squaredDistanceTo(Vector a, Vector b)
 {
@@ -29,40 +15,55 @@ double squaredDistanceTo(Vector a, Vector b)
     return dot(nearest, nearest);
 }
 
-double cornerOntoEdge(Vector corner, Vector a, Vector b, double sign, double most)
+void cornerOntoEdge(Vector corner, Vector a, Vector b, double sign, FirstContact& first)
 {
     const Vector along = b - a;
     const double squared = dot(along, along);
     if (squared <= 0.0)
-        return never;
+        return;
     const double half = dot(a, along);
     const double root = half * half - squared * (dot(a, a) - dot(corner, corner));
     if (root < 0.0)
-        return never;
-    double least = never;
+        return;
     for (const double branch : {-1.0, 1.0}) {
         const double at = (-half + branch * std::sqrt(root)) / squared;
-        if (at < 0.0 || at > 1.0)
-            continue;
-        const double turn = turnBetween(corner, a + at * along, sign);
-        if (turn <= most)
-            least = std::min(least, turn);
+        if (at >= 0.0 && at <= 1.0)
+            first.consider(corner, a + at * along, sign);
     }
-    return least;
 }
 
-double cornerOntoCircle(Vector corner, Vector centre, double radius, double sign, double most)
+void cornerOntoCircle(Vector corner, Vector centre, double radius, double sign, FirstContact& first)
 {
     const double orbit = lengthOf(corner), distance = lengthOf(centre);
     if (orbit <= 0.0 || distance <= 0.0)
-        return never;
+        return;
     const double cosine = (orbit * orbit + distance * distance - radius * radius) / (2.0 * orbit * distance);
     if (cosine < -1.0 || cosine > 1.0)
-        return never;
-    double turn = turnBetween(corner, centre, sign) - std::acos(cosine);
-    if (turn < 0.0)
+        return;
+    double turn = sign * std::atan2(cross(corner, centre), dot(corner, centre)) - std::acos(cosine);
+    while (turn < 0.0)
         turn += 2.0 * std::numbers::pi;
-    return turn <= most ? turn : never;
+    first.consider(turn);
+}
+
+double largestAngle(const std::vector<Vector>& points, Vector pole, double sense)
+{
+    Vector largest{1.0, -1.0};
+    double order = -2.0; // grows with the angle
+    for (const Vector point : points) {
+        const Vector at{point.x - pole.x, sense * (point.y - pole.y)};
+        const double size = std::abs(at.x) + std::abs(at.y);
+        if (size < closeToPole)
+            continue;
+        if (at.y < 0.0 && at.x < closeToPole / 2.0)
+            return std::numeric_limits<double>::infinity();
+        const double its = at.x >= 0.0 ? at.y / size : 2.0 - at.y / size;
+        if (its > order) {
+            order = its;
+            largest = at;
+        }
+    }
+    return std::atan2(largest.y, largest.x);
 }
 
 } // namespace lapwright::fold

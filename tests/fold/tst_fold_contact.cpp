@@ -85,7 +85,7 @@ private slots:
     {
         std::mt19937 random(11);
         int met = 0, missed = 0;
-        for (int i = 0; i < 600; ++i) {
+        for (int i = 0; i < 150; ++i) {
             const std::vector<Vector> turning = randomPath(random, 1.0), standing = randomPath(random, -1.0);
             const double gap = 0.3 + 0.1 * static_cast<double>(random() % 20);
             const double radians = (random() % 2 == 0 ? 1.0 : -1.0) * 160.0 * degree;
@@ -93,7 +93,7 @@ private slots:
                 continue;
             const auto exact = fold::sheetContact(turning, standing, {0.0, 0.2}, radians, gap);
             std::optional<double> sampled;
-            const int steps = 3'200;
+            const int steps = 800;
             for (int step = 0; step <= steps && !sampled; ++step) {
                 const double turn = radians * step / steps;
                 if (apart(turnedBy(turning, {0.0, 0.2}, turn), standing) < gap)
@@ -113,7 +113,7 @@ private slots:
                                   standing) < gap + 1e-6);
             }
         }
-        QVERIFY2(met > 100 && missed > 100, qPrintable(QString("%1 %2").arg(met).arg(missed)));
+        QVERIFY2(met > 20 && missed > 20, qPrintable(QString("%1 %2").arg(met).arg(missed)));
     }
 
     void aBarrierIsMetWhereSamplingFindsIt()
@@ -131,14 +131,14 @@ private slots:
         corners.push_back(corners.front());
         const BoostLine rim = boostLine(corners, 0);
         int met = 0, missed = 0;
-        for (int i = 0; i < 600; ++i) {
+        for (int i = 0; i < 150; ++i) {
             const std::vector<Vector> turning = randomPath(random, 1.0);
             const double radians = (30.0 + static_cast<double>(random() % 120)) * degree;
-            if (turning.size() < 3 || fold::standsIn(turning, 1, clamp))
+            if (turning.size() < 3 || fold::standsIn(turning, 1, fold::boundsOf(turning, 1), clamp))
                 continue;
-            const auto exact = fold::TurningBarrier(clamp, {0.0, 0.2}).contact(turning, 1, radians);
+            const auto exact = fold::TurningBarrier(clamp, {0.0, 0.2}, 1.0).contact(turning, 1, radians);
             std::optional<double> sampled;
-            const int steps = 3'000;
+            const int steps = 800;
             for (int step = 0; step <= steps && !sampled; ++step)
                 if (boost::geometry::intersects(
                         boostLine(turnedBy(turning, {0.0, 0.2}, radians * step / steps), 1), rim))
@@ -148,7 +148,7 @@ private slots:
                 QVERIFY2(exact && *exact <= *sampled + 1e-9 && *exact > *sampled - radians / steps - 1e-9,
                          qPrintable(QString::number(i)));
         }
-        QVERIFY2(met > 50 && missed > 50, qPrintable(QString("%1 %2").arg(met).arg(missed)));
+        QVERIFY2(met > 20 && missed > 20, qPrintable(QString("%1 %2").arg(met).arg(missed)));
     }
 };
 
