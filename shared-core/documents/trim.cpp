@@ -93,6 +93,7 @@ void describe(V& fields, T& installation)
     fields("turn_up_mm", installation.turnUp, Length());
     fields("fastener_spacing_mm", installation.fastenerSpacing);
     fields("fastener_rows", installation.fastenerRows, std::int64_t{1});
+    fields("fixing_rule", installation.fixingRule, std::string());
     fields("cleat_spacing_mm", installation.cleatSpacing);
     fields("cleat_rows", installation.cleatRows, std::int64_t{1});
     fields("sealed_laps", installation.sealedLaps, false);

@@ -33,6 +33,13 @@ std::string inchesAndFraction(std::int64_t ticks, std::int64_t denominator)
     return whole == 0 ? fraction : std::to_string(whole) + " " + fraction;
 }
 
+/// Behind feet the inches are written even where they are none: 10' 0 5/16", which cannot be taken for 10
+/// 5/16".
+std::string behindFeet(const std::string& inches, bool noWholeInch)
+{
+    return noWholeInch && inches != "0" ? "0 " + inches : inches;
+}
+
 } // namespace
 
 std::string write(Length value, const Style& style)
@@ -47,8 +54,9 @@ std::string write(Length value, const Style& style)
     const std::int64_t perFoot = std::int64_t{12} * style.inchDenominator;
     if (style.unit == LengthUnit::Inches || ticks < perFoot)
         return sign + inchesAndFraction(ticks, style.inchDenominator) + "\"";
+    const std::int64_t over = ticks % perFoot;
     return sign + std::to_string(ticks / perFoot) + "' " +
-           inchesAndFraction(ticks % perFoot, style.inchDenominator) + "\"";
+           behindFeet(inchesAndFraction(over, style.inchDenominator), over < style.inchDenominator) + "\"";
 }
 
 namespace {
@@ -93,7 +101,10 @@ std::string writeExact(Length value, LengthUnit unit)
     constexpr Length foot = Length::feet(1);
     if (unit == LengthUnit::Inches || size < foot)
         return sign + exactInches(size) + "\"";
-    return sign + std::to_string(size / foot) + "' " + exactInches(size % foot) + "\"";
+    // A decimal fraction of an inch has its own 0 before the point.
+    const Length over = size % foot;
+    const bool isFraction = over < Length::inches(1) && over % Length::sixtyFourths(1) == Length();
+    return sign + std::to_string(size / foot) + "' " + behindFeet(exactInches(over), isFraction) + "\"";
 }
 
 std::string writeThickness(Length value, const Style& style)

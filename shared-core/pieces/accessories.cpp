@@ -24,10 +24,12 @@ public:
         fasteners();
         cleats();
         sealant();
-        add("corner tab", corners, {"{count} corner tabs: one behind each mitre", {{"count", corners}}}, {});
+        add("corner tab", corners, {"corner tabs: {count}, one behind each mitre", {{"count", corners}}}, {});
         endCaps();
         add("backup plate", openJoints,
-            {"{count} backup plates: one behind each open joint", {{"count", openJoints}}},
+            {"{count} backup plates: one behind each open joint, lapping the piece on either side by at least "
+             "{lap}",
+             {{"count", openJoints}, {"lap", Length::inches(4)}}},
             "UFGS 07600 3.1.15");
         movementJoints();
         return std::move(accessories);
@@ -56,7 +58,9 @@ private:
         const std::int64_t each = fastenerCount(along, *how.fastenerSpacing, how.fastenerRows);
         const std::int64_t number = courses ? each * made.count() : each;
         Phrase statement{
-            "{count} fasteners: {rows} row(s) at most {spacing} apart on {length}, both ends too",
+            how.fastenerRows == 1
+                ? "{count} fasteners, at most {spacing} apart on {length}, both ends too"
+                : "{count} fasteners in {rows} rows, at most {spacing} apart on {length}, both ends too",
             {{"count", number},
              {"rows", how.fastenerRows},
              {"spacing", *how.fastenerSpacing},
@@ -65,7 +69,7 @@ private:
             statement.text += ", for each of {pieces} pieces";
             statement.values.emplace_back("pieces", made.count());
         }
-        add("fastener", number, std::move(statement), {});
+        add("fastener", number, std::move(statement), how.fixingRule);
     }
 
     void cleats()
@@ -75,13 +79,13 @@ private:
             return;
         const std::int64_t number = fastenerCount(work.measured, *how.cleatSpacing, how.cleatRows);
         add("cleat", number,
-            {"{count} cleats: {rows} row(s) at most {spacing} apart on {length}, both ends too; each of the same "
+            {"{count} cleats in {rows} rows, at most {spacing} apart on {length}, both ends too; each of the same "
              "metal, nailed twice and folded back over the nails",
              {{"count", number},
               {"rows", how.cleatRows},
               {"spacing", *how.cleatSpacing},
               {"length", work.measured}}},
-            "UFGS 07600 3.1.4");
+            how.fixingRule);
     }
 
     void sealant()
@@ -90,8 +94,8 @@ private:
         if (!work.trim->installation.sealedLaps || beads < 1)
             return;
         add("sealant", beads,
-            {"sealant: a bead across the girth of {girth} at {laps} laps and {corners} mitres",
-             {{"girth", all.girth}, {"laps", laps}, {"corners", corners}}},
+            {"sealant: {beads} × the girth of {girth}, a bead at each lap ({laps}) and each mitre ({corners})",
+             {{"beads", beads}, {"girth", all.girth}, {"laps", laps}, {"corners", corners}}},
             {}, all.girth * beads);
     }
 
@@ -101,7 +105,7 @@ private:
             return;
         const auto closed = [](const RunEnd& end) { return end.end.kind == PieceEnd::Kind::Closed ? 1 : 0; };
         const std::int64_t caps = closed(work.start) + closed(work.end);
-        add("end cap", caps, {"{count} end caps: one at each closed end", {{"count", caps}}}, {});
+        add("end cap", caps, {"end caps: {count}, one at each closed end", {{"count", caps}}}, {});
     }
 
     void movementJoints()

@@ -5,6 +5,7 @@
 #include "pieces/byte_key.h"
 #include "pieces/profile_facts.h"
 
+#include <cmath>
 #include <utility>
 
 namespace lapwright::pieces {
@@ -56,6 +57,11 @@ std::string shapeKey(const trim::Profile& profile, const site::Material& materia
     key.add(static_cast<std::int64_t>(profile.colourFace));
     key.add(profile.firstDirection).add(profile.startX).add(profile.startY);
     return key.bytes();
+}
+
+double toThousandths(double value)
+{
+    return std::round(value * 1'000.0) / 1'000.0;
 }
 
 rules::Findings cannotUnfold(const std::vector<Error>& errors)
@@ -150,13 +156,13 @@ MadeTrim ProfileBook::makeNew(const site::TrimChoice& choice,
     site::Material material = material_;
     if (choice.colour)
         material.colour = *choice.colour;
-    made.profile = add(std::move(resolution), made.flat, material);
+    made.profile = add(std::move(resolution), made.flat, *made.trim, material);
     made.facts = profileFacts(profiles_[*made.profile], *made.trim, choice);
     return made;
 }
 
 std::size_t ProfileBook::add(trim::Resolution&& resolution, const trim::FlatPattern& flat,
-                             const site::Material& material)
+                             const trim::Template& trim, const site::Material& material)
 {
     const auto [entry, isNew] =
         profileByShape_.try_emplace(shapeKey(*resolution.profile, material), profiles_.size());
@@ -174,9 +180,14 @@ std::size_t ProfileBook::add(trim::Resolution&& resolution, const trim::FlatPatt
         ordered.derivations.push_back(std::move(leg));
     for (Derivation& bend : resolution.bendDerivations)
         ordered.derivations.push_back(std::move(bend));
+    if (!trim.installation.courseHeadLap && trim.installation.lap > Length())
+        ordered.derivations.push_back(
+            {{"each piece laps the one before by {lap}", {{"lap", trim.installation.lap}}},
+             trim.installation.lapRule,
+             {}});
     ordered.derivations.push_back(
-        {{"mass {mass} kg per metre: girth {girth} × {surface} kg per square metre of {gauge} {metal}",
-          {{"mass", ordered.kilogramsPerMetre},
+        {{"{mass} kg per metre: girth {girth} × {surface} kg per square metre of {gauge} {metal}",
+          {{"mass", toThousandths(ordered.kilogramsPerMetre)},
            {"girth", flat.girth},
            {"surface", sheet_.sheet->kilogramsPerSquareMetre},
            {"gauge", sheet_.sheet->gauge},

@@ -58,7 +58,7 @@ public:
 
 private:
     MadeTrim makeNew(const site::TrimChoice& choice, const std::map<trim::AngleMeasure, Angle>& angles);
-    std::size_t add(trim::Resolution&& resolution, const trim::FlatPattern& flat,
+    std::size_t add(trim::Resolution&& resolution, const trim::FlatPattern& flat, const trim::Template& trim,
                     const site::Material& material);
 
     const Catalogue& catalogue_;

@@ -46,14 +46,13 @@ Derivation explainEnd(const char* which, const RunEnd& runEnd)
 
 Derivation explainUsable(const RunWork& work, Length usable)
 {
-    Derivation derivation{
-        {"{usable} to cover: measured {measured}", {{"usable", usable}, {"measured", work.measured}}},
-        {},
-        work.measuredDerivation.because};
+    Derivation derivation{{"{usable} to cover", {{"usable", usable}, {"measured", work.measured}}},
+                          {},
+                          work.measuredDerivation.because};
     const bool startAdds = work.start.end.allowance != Length();
     const bool endAdds = work.end.end.allowance != Length();
     if (startAdds || endAdds)
-        derivation.statement.text += " with what the ends add or take away";
+        derivation.statement.text += ": measured {measured} with what the ends add or take away";
     if (startAdds)
         derivation.because.push_back(explainEnd("start", work.start));
     if (endAdds)

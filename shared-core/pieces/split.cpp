@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <utility>
 
 namespace lapwright::pieces {
@@ -148,14 +149,17 @@ Derivation explainSplit(const SplitProblem& problem, const std::vector<Length>& 
     const char* const policy = problem.policy == site::PiecePolicy::EqualLengths
                                    ? "as equal lengths"
                                    : "as full lengths and the rest";
+    const double parts = static_cast<double>((problem.length - problem.lap).inNanometres()) /
+                         static_cast<double>((problem.limit - problem.lap).inNanometres());
     return {
-        {"{count} pieces, {policy}: ({length} − lap {lap}) / (longest piece {limit} − lap {lap}), rounded "
-         "up; together {total}",
+        {"{count} pieces, {policy}: ({length} − lap {lap}) / (longest piece {limit} − lap {lap}) = {parts}, "
+         "rounded up; with their laps they are {total} together",
          {{"count", count},
           {"policy", std::string(policy)},
           {"length", problem.length},
           {"lap", problem.lap},
           {"limit", problem.limit},
+          {"parts", std::ceil(parts * 100.0) / 100.0},
           {"total", problem.length + problem.lap * (count - 1)}}},
         {},
         {}};

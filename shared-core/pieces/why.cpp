@@ -1,10 +1,14 @@
 #include "pieces/why.h"
 
+#include "measure/general_tolerance.h"
+#include "measure/rounding.h"
 #include "pieces/laying.h"
 #include "pieces/run_pieces.h"
+#include "site/run_geometry.h"
 
 #include <algorithm>
 #include <charconv>
+#include <cmath>
 #include <string_view>
 #include <utility>
 
@@ -48,39 +52,105 @@ std::optional<Derivation> layingOfRun(const Order& order, const std::string& id)
     return std::nullopt;
 }
 
+/// How far off the piece may be when it comes from the shop; nothing beyond what the standard covers.
+std::optional<Derivation> toleranceOf(Length length)
+{
+    const std::optional<Length> allowed = generalTolerance(ToleranceClass::Coarse, length);
+    if (!allowed)
+        return std::nullopt;
+    return Derivation{{"as made it may be up to {allowed} longer or shorter", {{"allowed", *allowed}}},
+                      "ISO 2768-1, class c",
+                      {}};
+}
+
+/// "3 of 10' 6" and 1 of 9' 0"": the pieces of a run as they follow one another. Nothing for a single piece.
+std::optional<Derivation> sharesOf(const Order& order, const RunTakeoff& takeoff)
+{
+    if (takeoff.pieceCount < 2)
+        return std::nullopt;
+    Derivation shares{{"in installing order:", {}}, {}, {}};
+    std::int64_t number = 0, alike = 0;
+    for (std::size_t i = 0; i < takeoff.pieceCount; ++i) {
+        const Length length = order.pieces[takeoff.firstPiece + i].blankLength;
+        ++alike;
+        const bool goesOn =
+            i + 1 < takeoff.pieceCount && order.pieces[takeoff.firstPiece + i + 1].blankLength == length;
+        if (goesOn)
+            continue;
+        const std::string index = std::to_string(++number);
+        shares.statement.text +=
+            (number > 1 ? ", then {count" : " {count") + index + "} of {length" + index + "}";
+        shares.statement.values.emplace_back("count" + index, alike);
+        shares.statement.values.emplace_back("length" + index, length);
+        alike = 0;
+    }
+    return shares;
+}
+
 Derivation lengthOf(const Order& order, Length length, const RunTakeoff* takeoff)
 {
     Derivation derivation{{"length {length}", {{"length", length}}}, {}, {}};
-    if (!takeoff)
-        return derivation;
-    derivation.because = takeoff->derivations;
-    const PieceLimit limit = pieceLimitOf(order.job.limits);
-    if (takeoff->pieceLimit == limit.length)
-        derivation.because.push_back(limit.derivation);
-    if (std::optional<Derivation> laying = layingOfRun(order, takeoff->run))
-        derivation.because.push_back(*std::move(laying));
+    if (takeoff) {
+        derivation.because = takeoff->derivations;
+        if (std::optional<Derivation> shares = sharesOf(order, *takeoff))
+            derivation.because.push_back(*std::move(shares));
+        const PieceLimit limit = pieceLimitOf(order.job.limits);
+        if (takeoff->pieceLimit == limit.length)
+            derivation.because.push_back(limit.derivation);
+        if (std::optional<Derivation> laying = layingOfRun(order, takeoff->run))
+            derivation.because.push_back(*std::move(laying));
+    }
+    if (std::optional<Derivation> tolerance = toleranceOf(length))
+        derivation.because.push_back(*std::move(tolerance));
     return derivation;
 }
 
-Derivation profileOf(const OrderedProfile& profile)
+/// What the run's own roof or wall says about the turns of its profile; nothing if there is no such run.
+std::optional<Derivation> turnOfRun(const Order& order, const std::string& id)
 {
-    return {{"profile {id}, {name}: girth {girth}, {metal} {gauge}",
-             {{"id", profile.id},
-              {"name", profile.profile.name},
-              {"girth", profile.girth},
-              {"metal", profile.material.metal},
-              {"gauge", profile.material.gauge}}},
-            {},
-            profile.derivations};
+    for (const site::Chain& chain : order.job.chains)
+        for (std::size_t i = 0; i < chain.runs.size(); ++i)
+            if (chain.runs[i].id == id) {
+                const std::optional<site::RunGeometry> geometry = site::runGeometry(chain, i);
+                return geometry ? geometry->turnDerivation : std::nullopt;
+            }
+    return std::nullopt;
+}
+
+Derivation profileOf(const Order& order, const OrderedProfile& profile, const RunTakeoff* takeoff)
+{
+    Derivation derivation{{"profile {id}, {name}: girth {girth}, {gauge} {metal}, {colour}",
+                           {{"id", profile.id},
+                            {"name", profile.profile.name},
+                            {"girth", profile.girth},
+                            {"gauge", profile.material.gauge},
+                            {"metal", profile.material.metal},
+                            {"colour", profile.material.colour}}},
+                          {},
+                          profile.derivations};
+    if (profile.material.colour.empty())
+        derivation.statement.text = "profile {id}, {name}: girth {girth}, {gauge} {metal}";
+    if (!takeoff)
+        return derivation;
+    if (std::optional<Derivation> turn = turnOfRun(order, takeoff->run))
+        derivation.because.push_back(*std::move(turn));
+    return derivation;
+}
+
+double toHundredths(double value)
+{
+    return std::round(value * 100.0) / 100.0;
 }
 
 Derivation massOf(Length length, const OrderedProfile& profile)
 {
-    const double metres = static_cast<double>(length.inNanometres()) / 1e9;
-    return {{"mass {mass} kg: {length} at {each} kg per metre",
-             {{"mass", metres * profile.kilogramsPerMetre},
+    constexpr double kilogramsPerPound = 0.45359237; // exact
+    const double kilograms = inMetres(length) * profile.kilogramsPerMetre;
+    return {{"mass {kilograms} kg ({pounds} lb): {length} at {each} kg per metre",
+             {{"kilograms", toHundredths(kilograms)},
+              {"pounds", toHundredths(kilograms / kilogramsPerPound)},
               {"length", length},
-              {"each", profile.kilogramsPerMetre}}},
+              {"each", std::round(profile.kilogramsPerMetre * 1'000.0) / 1'000.0}}},
             {},
             {}};
 }
@@ -100,7 +170,7 @@ Derivation explainLength(const Order& order, Phrase statement, Length length, st
 {
     Derivation derivation{std::move(statement), {}, {lengthOf(order, length, takeoff)}};
     if (profile < order.profiles.size()) {
-        derivation.because.push_back(profileOf(order.profiles[profile]));
+        derivation.because.push_back(profileOf(order, order.profiles[profile], takeoff));
         derivation.because.push_back(massOf(length, order.profiles[profile]));
     }
     if (takeoff)
@@ -122,7 +192,16 @@ Derivation explainPiece(const Order& order, const std::string& mark, const Piece
     } else {
         statement.text += piece.spare ? ", spare" : ", a stock length to cut on site";
     }
-    return explainLength(order, std::move(statement), piece.blankLength, piece.profile, takeoff);
+    Derivation derivation =
+        explainLength(order, std::move(statement), piece.blankLength, piece.profile, takeoff);
+    if (!takeoff) {
+        Derivation reason = piece.spare
+                                ? Derivation{{"as long as the longest piece of its profile", {}}, {}, {}}
+                                : pieceLimitOf(order.job.limits).derivation;
+        std::vector<Derivation>& because = derivation.because.front().because;
+        because.insert(because.begin(), std::move(reason));
+    }
+    return derivation;
 }
 
 Derivation explainCut(const Order& order, const SiteCut& cut, const RunTakeoff& takeoff)

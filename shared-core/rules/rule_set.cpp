@@ -152,7 +152,7 @@ Finding unchecked(const RuleSet& rules, const Clause& clause, const Condition& d
     finding.place = place;
     finding.statement = {"not checked against this clause, for this is not known: {meaning}",
                          {{"meaning", std::string(meaningOf(demand.fact))}}};
-    finding.remedy = {withCaution("Find it out and check it by hand.", rules), {}};
+    finding.remedy = {withCaution("Give it with the job, or check this by hand.", rules), {}};
     finding.clause = ClauseReference{clause.number, clause.edition, clause.source};
     return finding;
 }

@@ -76,7 +76,7 @@ std::optional<Derived<Length>> creaseLength(Length commonRun, Slope before, Slop
         return std::nullopt;
     const Length length = scaled(commonRun, crease->lengthFactor);
     const Derivation plan{
-        {"in plan the {kind} stands {angle} off the eave before it: both planes, {before} and "
+        {"in plan the {kind} stands δ = {angle} off the eave before it: both planes, {before} and "
          "{after}, rise equally along it",
          {{"kind", std::string(crease->isHip() ? "hip" : "valley")},
           {"angle", crease->planBefore},

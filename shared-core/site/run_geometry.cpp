@@ -82,11 +82,11 @@ std::optional<RunGeometry> runGeometry(const Chain& chain, std::size_t index)
         geometry.otherSlope = run.otherSlope->angle();
     if (std::optional<Derived<Angle>> turn = turnBetweenPlanes(run)) {
         geometry.creaseTurn = turn->value;
-        geometry.derivation.because.push_back(std::move(turn->derivation));
+        geometry.turnDerivation = std::move(turn->derivation);
     }
     if (std::optional<Derived<Angle>> turn = turnOfWall(run)) {
         geometry.wallTurn = turn->value;
-        geometry.derivation.because.push_back(std::move(turn->derivation));
+        geometry.turnDerivation = std::move(turn->derivation);
     }
     geometry.startCornerTurn = turnAt(cornerAtStart(chain, index));
     geometry.endCornerTurn = turnAt(cornerAtEnd(chain, index));

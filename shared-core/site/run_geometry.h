@@ -25,8 +25,10 @@ struct RunGeometry {
     /// outside +, inside −. Nothing at the ends of an open chain, and where the corner cannot be.
     std::optional<Angle> startCornerTurn;
     std::optional<Angle> endCornerTurn;
-    /// How length, crease and wall turn came about.
+    /// How the length came about.
     Derivation derivation;
+    /// How the crease or wall turn came about; nothing where there is none.
+    std::optional<Derivation> turnDerivation;
 };
 
 /// Geometry of `chain.runs[index]`. Nothing while the run has no length, measured or derived; what is missing

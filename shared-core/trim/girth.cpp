@@ -52,7 +52,7 @@ Derivation explainK(const metal::Metal& metal, Length insideRadius, Length thick
         return {{"K {k} = half of k = 0.65 + 0.5 log10(inside radius / thickness), from 0 to 1", {{"k", k}}},
                 dinSource,
                 {}};
-    return {{"K {k} is the value kept with the metal {metal}", {{"k", k}, {"metal", metal.name}}},
+    return {{"K {k} is kept with the metal {metal}", {{"k", k}, {"metal", metal.name}}},
             metal::sourceOf(metal, "k"),
             {}};
 }
@@ -61,33 +61,50 @@ Derivation explainDeduction(const BendLine& line, const metal::Metal& metal, con
 {
     const Angle fold = magnitude(line.turn);
     if (findMeasured(metal, sheet, fold, line.insideRadius) != nullptr)
-        return {{"{line}, {angle}: deduction {deduction}, measured in the shop for {gauge}",
+        return {{"{line}, {angle}: takes up {deduction}, measured in the shop for {gauge}",
                  {{"line", lineName(line)},
                   {"angle", fold},
                   {"deduction", writeFine(line.deduction)},
                   {"gauge", sheet.gauge}}},
                 "the shop's own table",
                 {}};
-    const Length setback = outsideSetback(fold, line.insideRadius, sheet.thickness);
     const double k = neutralAxisK(metal, line.insideRadius, sheet.thickness);
-    const Length allowance = bendAllowance(fold, line.insideRadius, sheet.thickness, k);
-    const Derivation because{
-        {"bend allowance {allowance} = {angle} in radians × (inside radius {radius} + K × thickness "
-         "{thickness})",
-         {{"allowance", writeFine(allowance)},
+    Derivation derivation{
+        {line.insideRadius == Length()
+             ? "{line}, {angle} pressed flat: takes up {deduction} = 2 × setback {setback} − allowance {allowance}"
+             : "{line}, {angle} over an inside radius of {radius}: takes up {deduction} = 2 × setback {setback} − "
+               "allowance {allowance}",
+         {{"line", lineName(line)},
           {"angle", fold},
           {"radius", writeFine(line.insideRadius)},
-          {"thickness", writeFine(sheet.thickness)}}},
-        allowanceSource,
-        {explainK(metal, line.insideRadius, sheet.thickness)}};
-    const char* formula = isHalfTurn(fold) ? "inside radius + thickness"
-                                           : "tan(half the fold angle) × (inside radius + thickness)";
-    return {
-        {"{line}, {angle}: deduction {deduction} = 2 × outside setback − bend allowance",
-         {{"line", lineName(line)}, {"angle", fold}, {"deduction", writeFine(line.deduction)}}},
+          {"deduction", writeFine(line.deduction)},
+          {"setback", writeFine(outsideSetback(fold, line.insideRadius, sheet.thickness))},
+          {"allowance", writeFine(bendAllowance(fold, line.insideRadius, sheet.thickness, k))}}},
         "",
-        {{{"outside setback {setback} = " + std::string(formula), {{"setback", writeFine(setback)}}}, "", {}},
-         because}};
+        {}};
+    if (metal.neutralAxis == metal::NeutralAxisRule::Din6935)
+        derivation.because.push_back(explainK(metal, line.insideRadius, sheet.thickness));
+    return derivation;
+}
+
+/// What all bends of the girth share: the formulas, the sheet, and a constant K.
+void addFormulas(const metal::Metal& metal, const metal::Sheet& sheet, std::vector<Derivation>& because)
+{
+    because.push_back(
+        {{"setback = tan(half the fold angle) × (inside radius + thickness); of a hem's edge inside "
+          "radius + thickness",
+          {}},
+         "",
+         {}});
+    because.push_back(
+        {{"allowance = fold angle in radians × (inside radius + K × thickness)", {}}, allowanceSource, {}});
+    because.push_back(
+        {{"thickness {thickness}: {gauge} {metal}",
+          {{"thickness", writeFine(sheet.thickness)}, {"gauge", sheet.gauge}, {"metal", metal.name}}},
+         "",
+         {}});
+    if (metal.neutralAxis == metal::NeutralAxisRule::ConstantK)
+        because.push_back(explainK(metal, Length(), sheet.thickness));
 }
 
 Derivation explainGirth(const Unfolded& flat, Length girth, const metal::Metal& metal,
@@ -106,13 +123,22 @@ Derivation explainGirth(const Unfolded& flat, Length girth, const metal::Metal& 
         hems += flat.parts.back().length;
     legs -= hems;
     Derivation girthDerivation;
+    bool byFormula = false;
     for (const BendLine& line : flat.lines) {
         deductions += line.deduction;
+        byFormula = byFormula || !findMeasured(metal, sheet, magnitude(line.turn), line.insideRadius);
         girthDerivation.because.push_back(explainDeduction(line, metal, sheet));
     }
+    if (byFormula)
+        addFormulas(metal, sheet, girthDerivation.because);
     girthDerivation.statement = {
-        "girth {girth} = outside legs {legs} + hems {hems} − bend deductions {deductions}",
-        {{"girth", girth}, {"legs", legs}, {"hems", hems}, {"deductions", writeFine(deductions)}}};
+        "girth {girth}, exactly {fine} = outside legs {legs} + hems {hems} − what the "
+        "bends take up {deductions}",
+        {{"girth", girth},
+         {"fine", writeFine(girth)},
+         {"legs", legs},
+         {"hems", hems},
+         {"deductions", writeFine(deductions)}}};
     return girthDerivation;
 }
 

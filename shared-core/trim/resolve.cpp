@@ -24,12 +24,15 @@ const char* nameOf(AngleMeasure measure)
     return "";
 }
 
-/// " + {coefficient1} × {measure1} {value1}", and the values for it.
+/// "{coefficient1} × {measure1} {value1}" with its sign, and the values for it. `isFirst`: nothing stands
+/// before it.
 template <class Value>
-void addTerm(Phrase& phrase, std::size_t number, double coefficient, const std::string& measure, Value value)
+void addTerm(Phrase& phrase, std::size_t number, double coefficient, const std::string& measure, Value value,
+             bool isFirst)
 {
     const std::string index = std::to_string(number);
-    phrase.text += coefficient < 0.0 ? " − " : " + ";
+    const bool negative = coefficient < 0.0;
+    phrase.text += isFirst ? (negative ? "−" : "") : (negative ? " − " : " + ");
     if (std::abs(coefficient) != 1.0) {
         phrase.text += "{coefficient" + index + "} × ";
         phrase.values.emplace_back("coefficient" + index, std::abs(coefficient));
@@ -37,6 +40,19 @@ void addTerm(Phrase& phrase, std::size_t number, double coefficient, const std::
     phrase.text += "{measure" + index + "} {value" + index + "}";
     phrase.values.emplace_back("measure" + index, measure);
     phrase.values.emplace_back("value" + index, value);
+}
+
+/// "slope 26.57° is 6 in 12" for the angles that roofs are spoken of so; nothing for the others.
+std::optional<Derivation> explainSlope(AngleMeasure measure, Angle angle)
+{
+    if (measure != AngleMeasure::Slope && measure != AngleMeasure::OtherSlope)
+        return std::nullopt;
+    return Derivation{{"{slope} {angle} is {rise} in 12",
+                       {{"slope", nameOf(measure)},
+                        {"angle", angle},
+                        {"rise", std::round(std::tan(angle.inRadians()) * 1'200.0) / 100.0}}},
+                      "",
+                      {}};
 }
 
 class Resolver {
@@ -230,13 +246,19 @@ private:
 
     [[nodiscard]] Derivation explainLeg(const LegTemplate& leg, Length length) const
     {
-        Derivation derivation{{"{leg} {length} = {constant}",
+        const bool hasConstant = leg.length.constant != Length();
+        const bool fixed = leg.length.terms.empty();
+        Derivation derivation{{fixed         ? "{leg} {length}, as the trim has it"
+                               : hasConstant ? "{leg} {length} = {constant}"
+                                             : "{leg} {length} = ",
                                {{"leg", leg.label}, {"length", length}, {"constant", leg.length.constant}}},
                               leg.source,
                               {}};
         std::size_t number = 0;
         for (const auto& [coefficient, measure] : leg.length.terms) {
-            addTerm(derivation.statement, ++number, coefficient, labels_.at(measure), measures_.at(measure));
+            ++number;
+            addTerm(derivation.statement, number, coefficient, labels_.at(measure), measures_.at(measure),
+                    number == 1 && !hasConstant);
             derivation.because.push_back(measureDerivations_.at(measure));
         }
         if (leg.roundUpTo) {
@@ -251,6 +273,36 @@ private:
         return derivation;
     }
 
+    [[nodiscard]] Derivation explainBend(std::size_t index, Angle turn) const
+    {
+        const BendTemplate& bend = trim_.bends[index];
+        const bool fixed = bend.turn.terms.empty(), hasConstant = bend.turn.constant != Angle();
+        Derivation derivation{
+            {"bend {number}, {before} to {after}: folded {fold}, which leaves {included} between them; ",
+             {{"number", static_cast<std::int64_t>(index + 1)},
+              {"before", trim_.legs[index].label},
+              {"after", trim_.legs[index + 1].label},
+              {"fold", magnitude(turn)},
+              {"included", halfTurn - magnitude(turn)},
+              {"turn", turn},
+              {"constant", bend.turn.constant}}},
+            bend.source,
+            {}};
+        derivation.statement.text += fixed         ? "the trim has it so"
+                                     : hasConstant ? "turn {turn} = {constant}"
+                                                   : "turn {turn} = ";
+        std::size_t number = 0;
+        for (const auto& [coefficient, measure] : bend.turn.terms) {
+            const Angle angle = site_.angles.at(measure);
+            ++number;
+            addTerm(derivation.statement, number, coefficient, nameOf(measure), angle,
+                    number == 1 && !hasConstant);
+            if (std::optional<Derivation> slope = explainSlope(measure, angle))
+                derivation.because.push_back(*std::move(slope));
+        }
+        return derivation;
+    }
+
     void makeBend(std::size_t index)
     {
         const BendTemplate& bend = trim_.bends[index];
@@ -259,16 +311,7 @@ private:
         if (!turn)
             return;
         profile_.bends.push_back({*turn, bend.insideRadius.value_or(site_.insideRadius)});
-        Derivation derivation{{"bend {number} turns {turn} = {constant}",
-                               {{"number", static_cast<std::int64_t>(index + 1)},
-                                {"turn", *turn},
-                                {"constant", bend.turn.constant}}},
-                              bend.source,
-                              {}};
-        std::size_t number = 0;
-        for (const auto& [coefficient, measure] : bend.turn.terms)
-            addTerm(derivation.statement, ++number, coefficient, nameOf(measure), site_.angles.at(measure));
-        result_.bendDerivations.push_back(std::move(derivation));
+        result_.bendDerivations.push_back(explainBend(index, *turn));
         const Angle slack = Angle::degrees(1e-6); // limits are meant inclusive, angles are not exact
         if (*turn < bend.least - slack || *turn > bend.most + slack)
             block("trim.angle.range", place,
@@ -314,60 +357,6 @@ private:
 Resolution resolve(const Template& trim, const Site& site)
 {
     return Resolver(trim, site).resolve();
-}
-
-std::string nameOf(site::RunKind kind)
-{
-    switch (kind) {
-    case site::RunKind::Eave:
-        return "eave";
-    case site::RunKind::Rake:
-        return "rake";
-    case site::RunKind::Ridge:
-        return "ridge";
-    case site::RunKind::Hip:
-        return "hip";
-    case site::RunKind::Valley:
-        return "valley";
-    case site::RunKind::Headwall:
-        return "headwall";
-    case site::RunKind::Sidewall:
-        return "sidewall";
-    case site::RunKind::SlopeChange:
-        return "slope change";
-    case site::RunKind::Fascia:
-        return "fascia";
-    case site::RunKind::WallBase:
-        return "wall base";
-    case site::RunKind::OutsideCorner:
-        return "outside corner";
-    case site::RunKind::InsideCorner:
-        return "inside corner";
-    case site::RunKind::OpeningHead:
-        return "opening head";
-    case site::RunKind::OpeningSill:
-        return "opening sill";
-    case site::RunKind::OpeningJamb:
-        return "opening jamb";
-    case site::RunKind::Parapet:
-        return "parapet";
-    case site::RunKind::GravelEdge:
-        return "gravel edge";
-    }
-    return "";
-}
-
-std::optional<rules::Finding> suits(const Template& trim, site::RunKind kind, const std::string& place)
-{
-    if (std::find(trim.suits.begin(), trim.suits.end(), kind) != trim.suits.end())
-        return std::nullopt;
-    std::string suited;
-    for (const site::RunKind known : trim.suits)
-        suited += (suited.empty() ? "" : ", ") + nameOf(known);
-    return blocking("trim.run.unsuited", place,
-                    {"{trim} does not suit this run, which is of kind {kind}",
-                     {{"trim", trim.name}, {"kind", nameOf(kind)}}},
-                    {"It suits: {kinds}", {{"kinds", suited}}});
 }
 
 } // namespace lapwright::trim

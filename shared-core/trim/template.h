@@ -79,6 +79,8 @@ struct Installation {
     Length turnUp;
     std::optional<Length> fastenerSpacing;
     std::int64_t fastenerRows = 1;
+    /// The clause that sets the spacing and rows of fasteners or cleats, or where they come from.
+    std::string fixingRule;
     /// Held by cleats hooked to its edges, each edge a row.
     std::optional<Length> cleatSpacing;
     std::int64_t cleatRows = 1;
@@ -136,13 +138,5 @@ struct Resolution {
 /// template, with the clause), trim.measure.unknown, trim.leg.unknown (given, but the trim has none of that
 /// name). There is a profile exactly when nothing blocks.
 [[nodiscard]] Resolution resolve(const Template& trim, const Site& site);
-
-/// trim.run.unsuited (blocks) if `trim` does not suit runs of this kind; nothing otherwise. `place` names the
-/// run.
-[[nodiscard]] std::optional<rules::Finding> suits(const Template& trim, site::RunKind kind,
-                                                  const std::string& place);
-
-/// "eave", "slope change"…: a kind of run in the words of a sentence.
-[[nodiscard]] std::string nameOf(site::RunKind kind);
 
 } // namespace lapwright::trim

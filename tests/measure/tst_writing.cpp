@@ -147,6 +147,12 @@ private slots:
     {
         QCOMPARE(write(Length::sixtyFourths(9'624), Style{}), std::string("12' 6 3/8\""));
         QCOMPARE(write(Length::sixtyFourths(767), Style{}), std::string("1' 0\""));
+        // Not to be taken for 10 5/16".
+        QCOMPARE(write(Length::feet(10) + Length::sixtyFourths(20), Style{}), std::string("10' 0 5/16\""));
+        QCOMPARE(writeExact(Length::feet(10) + Length::sixtyFourths(20), LengthUnit::FeetInches),
+                 std::string("10' 0 5/16\""));
+        QCOMPARE(writeExact(Length::feet(10) + Length::thousandths(19), LengthUnit::FeetInches),
+                 std::string("10' 0.019\""));
         QCOMPARE(write(-Length::sixtyFourths(1), {LengthUnit::Inches, 16, 5}), std::string("0\""));
         QCOMPARE(write(Length::micrometres(3'820'300), {LengthUnit::Millimetres, 16, 5}),
                  std::string("3820.5 mm"));

@@ -2,6 +2,7 @@
 #include "site/run_geometry.h"
 
 #include "houses.h"
+#include "measure/writing.h"
 #include "site/run_length.h"
 
 #include <QtTest>
@@ -82,9 +83,11 @@ private slots:
     {
         Run ridge = runOf(RunKind::Ridge, Length::feet(10));
         ridge.slope = Slope::twelfths(6);
-        QVERIFY(!alone(ridge).creaseTurn);
+        QVERIFY(!alone(ridge).creaseTurn && !alone(ridge).turnDerivation);
         ridge.otherSlope = Slope::twelfths(12);
         QVERIFY(std::abs(alone(ridge).creaseTurn->inDegrees() + 45.0 + 26.565) < 0.001);
+        QVERIFY(say(alone(ridge).turnDerivation->statement, {}).find("the ridge turns") == 0);
+        QCOMPARE(alone(ridge).derivation.because.size(), std::size_t{1});
         ridge.kind = RunKind::SlopeChange; // upper 6, lower 12: convex
         QVERIFY(std::abs(alone(ridge).creaseTurn->inDegrees() + 45.0 - 26.565) < 0.001);
         QVERIFY(std::abs(alone(ridge).slope->inDegrees() - 26.565) < 0.001);

@@ -117,6 +117,7 @@ inline lapwright::trim::Installation installation(const json& value)
     install.turnUp = millimetres(value.value("turn_up_mm", json(0)));
     install.fastenerSpacing = maybeMillimetres(value, "fastener_spacing_mm");
     install.fastenerRows = value.value("fastener_rows", std::int64_t{1});
+    install.fixingRule = value.value("fixing_rule", std::string());
     install.cleatSpacing = maybeMillimetres(value, "cleat_spacing_mm");
     install.cleatRows = value.value("cleat_rows", std::int64_t{1});
     install.sealedLaps = value.value("sealed_laps", false);

@@ -291,10 +291,21 @@ private slots:
         const std::string girth = say(flat->derivation.statement, {});
         QVERIFY(girth.find("outside legs 4\"") != std::string::npos);
         QVERIFY(girth.find('{') == std::string::npos);
-        QCOMPARE(flat->derivation.because.size(), std::size_t{2});
-        const Derivation& allowance = flat->derivation.because[0].because.at(1);
-        QVERIFY(allowance.source.find("Kalpakjian") != std::string::npos);
-        QVERIFY(allowance.because.at(0).source.find("DIN 6935") != std::string::npos);
+        const std::vector<Derivation>& because = flat->derivation.because;
+        // Two bends, each with its own K, then the two formulas and the thickness.
+        QCOMPARE(because.size(), std::size_t{5});
+        for (std::size_t bend = 0; bend < 2; ++bend) {
+            const std::string said = say(because[bend].statement, {});
+            QVERIFY2(said.find("90° over an inside radius of 0.0300") != std::string::npos, said.c_str());
+            QVERIFY(because[bend].because.at(0).source.find("DIN 6935") != std::string::npos);
+        }
+        QVERIFY(because[3].source.find("Kalpakjian") != std::string::npos);
+        QVERIFY(say(because[4].statement, {}).find("0.0240\" (0.61 mm): test gauge") != std::string::npos);
+        metal::Metal constant = metalWithK(0.44);
+        constant.sources["k"] = "where K was read";
+        const auto other = flatPattern(channel(Length::inches(1), Length::inches(2), Length::thousandths(30)),
+                                       constant, sheetOf(Length::thousandths(24)));
+        QCOMPARE(other->derivation.because.back().source, std::string("where K was read"));
     }
 };
 

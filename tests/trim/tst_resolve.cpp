@@ -93,7 +93,10 @@ private slots:
         QCOMPARE(say(result.legDerivations[1].because.at(0).statement, {}),
                  std::string("Fascia height 6\", as measured"));
         QCOMPARE(say(result.bendDerivations[0].statement, {}),
-                 std::string("bend 1 turns -60° = -90° + slope 30°"));
+                 std::string("bend 1, Deck flange to Face: folded 60°, which leaves 120° between them; turn "
+                             "-60° = -90° + slope 30°"));
+        QCOMPARE(say(result.bendDerivations[0].because.at(0).statement, {}),
+                 std::string("slope 30° is 6.93 in 12"));
         QCOMPARE(result.legDerivations[0].source, std::string("where it was read"));
         Site byHand = onTheRun();
         byHand.legs["deck"] = Length::sixtyFourths(160);
@@ -176,16 +179,6 @@ private slots:
         broken = drip();
         broken.anchorPoint = 3;
         QVERIFY(hasFinding(resolve(broken, onTheRun()), "trim.template", "anchor", rules::Weight::Blocks));
-    }
-
-    void suitsOnlyItsKindsOfRun()
-    {
-        QVERIFY(!suits(drip(), site::RunKind::Fascia, "run E1"));
-        const auto finding = suits(drip(), site::RunKind::SlopeChange, "run E1");
-        QVERIFY(finding && finding->code == "trim.run.unsuited" && finding->place == "run E1");
-        QCOMPARE(say(finding->statement, {}),
-                 std::string("Drip does not suit this run, which is of kind slope change"));
-        QCOMPARE(say(finding->remedy, {}), std::string("It suits: eave, fascia"));
     }
 };
 

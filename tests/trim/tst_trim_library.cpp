@@ -301,6 +301,9 @@ private slots:
             QCOMPARE(file.at("id").get<std::string>(), name);
             QCOMPARE(file.at("format").get<std::string>(), std::string("lapwright/trim"));
             QVERIFY(!file.at("installation").at("lap_rule").get<std::string>().empty());
+            const auto& how = file.at("installation");
+            if (how.contains("fastener_spacing_mm") || how.contains("cleat_spacing_mm"))
+                QVERIFY2(!how.at("fixing_rule").get<std::string>().empty(), name.c_str());
             for (const char* list : {"legs", "measures"})
                 for (const auto& part : file.value(list, nlohmann::json::array()))
                     QVERIFY2(!part.at("source").get<std::string>().empty(), name.c_str());
