@@ -17,10 +17,27 @@
 #include <vector>
 
 /// How values become JSON and back. Each type is described once, by a function `describe(fields, value)` that
-/// names its members; a ReadFields takes them from JSON, a WriteFields puts them into it.
+/// names its members; a ReadFields takes them from JSON, a WriteFields writes them as canonical text.
 namespace lapwright::documents {
 
 using Errors = std::vector<Error>;
+
+class FormulaReader;
+class FormulaBook;
+
+/// One document on its way in: what is wrong with it, and the formulas its derivations refer to, if it has
+/// such.
+struct Reading {
+    Errors errors;
+    FormulaReader* formulas = nullptr;
+};
+
+/// One document on its way out: its canonical text so far, and where its derivations' formulas are collected.
+struct Writing {
+    std::string text;
+    FormulaBook* formulas = nullptr;
+    std::string spare; ///< of WriteFields, so that not every object needs memory of its own
+};
 
 template <class Described, class T>
 concept Like = std::is_same_v<std::remove_const_t<Described>, T>;
@@ -29,7 +46,7 @@ concept Like = std::is_same_v<std::remove_const_t<Described>, T>;
 template <class Enum>
 struct Words;
 
-/// Specialised, with `get` and `put`, for a type that is not an object in files.
+/// Specialised, with `get` and `put` like those below, for a type that is not an object in files.
 template <class T>
 struct Custom;
 
@@ -39,58 +56,58 @@ class WriteFields;
 template <class T>
 concept Enumerated = std::is_enum_v<T>;
 
-void mismatch(const Json& json, std::string expected, Errors& errors);
+void mismatch(const Json& json, std::string expected, Reading& reading);
 
-void get(const Json& json, std::string& value, Errors& errors);
-void get(const Json& json, bool& value, Errors& errors);
-void get(const Json& json, std::int64_t& value, Errors& errors);
-void get(const Json& json, std::size_t& value, Errors& errors);
-void get(const Json& json, double& value, Errors& errors);
+void get(const Json& json, std::string& value, Reading& reading);
+void get(const Json& json, bool& value, Reading& reading);
+void get(const Json& json, std::int64_t& value, Reading& reading);
+void get(const Json& json, std::size_t& value, Reading& reading);
+void get(const Json& json, double& value, Reading& reading);
 /// A number of millimetres, at most `largestMillimetres` either way, to the nearest nanometre.
-void get(const Json& json, Length& value, Errors& errors);
+void get(const Json& json, Length& value, Reading& reading);
 /// A number of degrees.
-void get(const Json& json, Angle& value, Errors& errors);
+void get(const Json& json, Angle& value, Reading& reading);
 /// {"rise": 6, "run": 12}, each to the nearest millionth.
-void get(const Json& json, Slope& value, Errors& errors);
+void get(const Json& json, Slope& value, Reading& reading);
 
-[[nodiscard]] Json put(const std::string& value);
-[[nodiscard]] Json put(bool value);
-[[nodiscard]] Json put(std::int64_t value);
-[[nodiscard]] Json put(std::size_t value);
-[[nodiscard]] Json put(double value);
-[[nodiscard]] Json put(Length value);
+void put(const std::string& value, Writing& out);
+void put(bool value, Writing& out);
+void put(std::int64_t value, Writing& out);
+void put(std::size_t value, Writing& out);
+void put(double value, Writing& out);
+void put(Length value, Writing& out);
 /// Degrees to the nearest billionth, so that a file read and written again stays the same byte for byte.
-[[nodiscard]] Json put(Angle value);
-[[nodiscard]] Json put(Slope value);
+void put(Angle value, Writing& out);
+void put(Slope value, Writing& out);
 
 template <Enumerated E>
-void get(const Json& json, E& value, Errors& errors);
+void get(const Json& json, E& value, Reading& reading);
 template <class T>
-void get(const Json& json, std::optional<T>& value, Errors& errors);
+void get(const Json& json, std::optional<T>& value, Reading& reading);
 template <class T>
-void get(const Json& json, std::vector<T>& list, Errors& errors);
+void get(const Json& json, std::vector<T>& list, Reading& reading);
 template <class T>
-void get(const Json& json, std::map<std::string, T>& named, Errors& errors);
+void get(const Json& json, std::map<std::string, T>& named, Reading& reading);
 template <class T>
 requires std::is_class_v<T>
-void get(const Json& json, T& value, Errors& errors);
+void get(const Json& json, T& value, Reading& reading);
 
 template <Enumerated E>
-[[nodiscard]] Json put(E value);
+void put(E value, Writing& out);
 template <class T>
-[[nodiscard]] Json put(const std::vector<T>& list);
+void put(const std::vector<T>& list, Writing& out);
 template <class T>
-[[nodiscard]] Json put(const std::map<std::string, T>& named);
+void put(const std::map<std::string, T>& named, Writing& out);
 template <class T>
 requires std::is_class_v<T>
-[[nodiscard]] Json put(const T& value);
+void put(const T& value, Writing& out);
 
 /// The errors from `first` on seen from one step further out.
 void liftErrors(Errors& errors, std::size_t first, std::string_view step);
 
 class ReadFields {
 public:
-    ReadFields(const Json& object, Errors& errors) : object_(object), errors_(errors) {}
+    ReadFields(const Json& object, Reading& reading) : object_(object), reading_(reading) {}
 
     template <class F>
     void operator()(const char* name, F& field)
@@ -98,7 +115,7 @@ public:
         if (const Json* member = find(name))
             read(name, *member, field);
         else
-            errors_.push_back({"", std::string("no member \"") + name + "\"", "one"});
+            errors().push_back({"", std::string("no member \"") + name + "\"", "one"});
     }
     template <class F>
     void operator()(const char* name, std::optional<F>& field)
@@ -129,7 +146,8 @@ public:
     /// For types whose members depend on one another: the object itself, and a way to say what is wrong in
     /// it.
     [[nodiscard]] const Json& object() const { return object_; }
-    [[nodiscard]] Errors& errors() { return errors_; }
+    [[nodiscard]] Reading& reading() { return reading_; }
+    [[nodiscard]] Errors& errors() { return reading_.errors; }
 
 private:
     [[nodiscard]] const Json* find(const char* name) const;
@@ -137,50 +155,68 @@ private:
     template <class F>
     void read(const char* name, const Json& member, F& field)
     {
-        const std::size_t before = errors_.size();
-        get(member, field, errors_);
-        if (errors_.size() != before)
-            liftErrors(errors_, before, name);
+        const std::size_t before = errors().size();
+        get(member, field, reading_);
+        if (errors().size() != before)
+            liftErrors(errors(), before, name);
     }
 
     const Json& object_;
-    Errors& errors_;
+    Reading& reading_;
 };
 
+/// Members are written as they are described and put in the order of their names at the end.
 class WriteFields {
 public:
+    explicit WriteFields(Writing& out) : out_(out), begin_(out.text.size())
+    {
+        written_.reserve(usualMembers);
+    }
+
     template <class F>
     void operator()(const char* name, const F& field)
     {
-        object_.emplace(name, put(field));
+        written_.push_back({name, out_.text.size()});
+        put(field, out_);
     }
     template <class F>
     void operator()(const char* name, const std::optional<F>& field)
     {
         if (field)
-            object_.emplace(name, put(*field));
+            (*this)(name, *field);
     }
     template <class F>
     void operator()(const char* name, const F& field, const F& usual)
     {
         if (!(field == usual))
-            object_.emplace(name, put(field));
+            (*this)(name, field);
     }
     template <class F>
     void orEmpty(const char* name, const F& field)
     {
-        object_.emplace(name, put(field));
+        (*this)(name, field);
     }
-    /// A member whose JSON is made already.
-    void ready(const char* name, Json value) { object_.emplace(name, std::move(value)); }
-    [[nodiscard]] Json take() { return Json(std::move(object_)); }
+    [[nodiscard]] Writing& writing() { return out_; }
+
+    /// Makes one object of what was written since the beginning.
+    void close();
+    /// What was written since the beginning, member by member. The texts die with the Writing.
+    [[nodiscard]] Members members() const;
 
 private:
-    Json::object_t object_;
+    static constexpr std::size_t usualMembers = 12;
+    struct Written {
+        const char* name;
+        std::size_t begin;
+    };
+
+    Writing& out_;
+    std::size_t begin_;
+    std::vector<Written> written_;
 };
 
 template <Enumerated E>
-void get(const Json& json, E& value, Errors& errors)
+void get(const Json& json, E& value, Reading& reading)
 {
     std::string expected;
     for (const auto& [known, word] : Words<E>::all) {
@@ -190,116 +226,145 @@ void get(const Json& json, E& value, Errors& errors)
         }
         expected.append(expected.empty() ? "" : " or ").append(word);
     }
-    mismatch(json, std::move(expected), errors);
+    mismatch(json, std::move(expected), reading);
 }
 
 template <class T>
-void get(const Json& json, std::optional<T>& value, Errors& errors)
+void get(const Json& json, std::optional<T>& value, Reading& reading)
 {
-    get(json, value.emplace(), errors);
+    get(json, value.emplace(), reading);
 }
 
 template <class T>
-void get(const Json& json, std::vector<T>& list, Errors& errors)
+void get(const Json& json, std::vector<T>& list, Reading& reading)
 {
     if (!json.is_array())
-        return mismatch(json, "a list", errors);
+        return mismatch(json, "a list", reading);
     list.clear();
     list.reserve(json.size());
     for (std::size_t index = 0; index < json.size(); ++index) {
-        const std::size_t before = errors.size();
-        get(json[index], list.emplace_back(), errors);
-        if (errors.size() != before)
-            liftErrors(errors, before, std::to_string(index));
+        const std::size_t before = reading.errors.size();
+        get(json[index], list.emplace_back(), reading);
+        if (reading.errors.size() != before)
+            liftErrors(reading.errors, before, std::to_string(index));
     }
 }
 
 template <class T>
-void get(const Json& json, std::map<std::string, T>& named, Errors& errors)
+void get(const Json& json, std::map<std::string, T>& named, Reading& reading)
 {
     if (!json.is_object())
-        return mismatch(json, "an object", errors);
+        return mismatch(json, "an object", reading);
     named.clear();
     for (const auto& [name, member] : json.get_ref<const Json::object_t&>()) {
-        const std::size_t before = errors.size();
-        get(member, named[name], errors);
-        if (errors.size() != before)
-            liftErrors(errors, before, name);
+        const std::size_t before = reading.errors.size();
+        get(member, named[name], reading);
+        if (reading.errors.size() != before)
+            liftErrors(reading.errors, before, name);
     }
 }
 
 template <class T>
 requires std::is_class_v<T>
-void get(const Json& json, T& value, Errors& errors)
+void get(const Json& json, T& value, Reading& reading)
 {
-    if constexpr (requires { Custom<T>::get(json, value, errors); }) {
-        Custom<T>::get(json, value, errors);
+    if constexpr (requires { Custom<T>::get(json, value, reading); }) {
+        Custom<T>::get(json, value, reading);
     } else {
         if (!json.is_object())
-            return mismatch(json, "an object", errors);
-        ReadFields fields(json, errors);
+            return mismatch(json, "an object", reading);
+        ReadFields fields(json, reading);
         describe(fields, value);
     }
 }
 
 template <Enumerated E>
-Json put(E value)
+void put(E value, Writing& out)
 {
     for (const auto& [known, word] : Words<E>::all)
         if (known == value)
-            return std::string(word);
-    return nullptr;
+            return writeJsonText(word, out.text);
+    out.text += "null";
 }
 
 template <class T>
-Json put(const std::vector<T>& list)
+void put(const std::vector<T>& list, Writing& out)
 {
-    Json::array_t array;
-    array.reserve(list.size());
-    for (const T& value : list)
-        array.push_back(put(value));
-    return array;
+    out.text += '[';
+    bool first = true;
+    for (const T& value : list) {
+        if (!first)
+            out.text += ',';
+        first = false;
+        put(value, out);
+    }
+    out.text += ']';
 }
 
 template <class T>
-Json put(const std::map<std::string, T>& named)
+void put(const std::map<std::string, T>& named, Writing& out)
 {
-    Json::object_t object;
-    for (const auto& [name, value] : named)
-        object.emplace(name, put(value));
-    return object;
+    out.text += '{';
+    bool first = true;
+    for (const auto& [name, value] : named) {
+        if (!first)
+            out.text += ',';
+        first = false;
+        writeJsonText(name, out.text);
+        out.text += ':';
+        put(value, out);
+    }
+    out.text += '}';
 }
 
 template <class T>
-requires std::is_class_v<T> Json put(const T& value)
+requires std::is_class_v<T>
+void put(const T& value, Writing& out)
 {
-    if constexpr (requires { Custom<T>::put(value); }) {
-        return Custom<T>::put(value);
+    if constexpr (requires { Custom<T>::put(value, out); }) {
+        Custom<T>::put(value, out);
     } else {
-        WriteFields fields;
+        WriteFields fields(out);
         describe(fields, value);
-        return fields.take();
+        fields.close();
     }
 }
 
-/// Reads a document whose members `describe` names. `check` adds what no schema can say.
+/// Takes a value out of a document's members, with what else they say. `check` adds what no schema can say.
+template <class T, class Check>
+[[nodiscard]] Result<Document<T>> takeDocument(const Json& members, const Check& check, Reading reading = {},
+                                               Writing again = {})
+{
+    Document<T> document;
+    get(members, document.value, reading);
+    if (reading.errors.empty())
+        check(document.value, reading.errors);
+    if (!reading.errors.empty())
+        return std::move(reading.errors);
+    WriteFields fields(again);
+    describe(fields, document.value);
+    document.extras = extrasOf(members, fields.members());
+    return document;
+}
+
+/// Reads a document whose members `describe` names.
 template <class T, class Check>
 [[nodiscard]] Result<Document<T>> readDocument(std::string_view text, const Kind& kind, const Check& check)
 {
     const Result<Json> members = openDocument(text, kind);
     if (!members)
         return members.errors();
-    Document<T> document;
-    Errors errors;
-    get(*members, document.value, errors);
-    if (errors.empty())
-        check(document.value, errors);
-    if (!errors.empty())
-        return errors;
-    document.extras = extrasOf(*members, put(document.value));
-    for (const char* own : {"format", "version", "program"})
-        document.extras.members.erase(own);
-    return document;
+    return takeDocument<T>(*members, check);
+}
+
+/// The whole text of a document whose members `describe` names.
+template <class T>
+[[nodiscard]] std::string writeDocument(const Kind& kind, const Document<T>& document, Layout layout)
+{
+    Writing out;
+    WriteFields fields(out);
+    describe(fields, document.value);
+    return closeDocument(kind, fields.members(), document.extras, layout);
 }
 
 } // namespace lapwright::documents

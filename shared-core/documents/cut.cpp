@@ -101,7 +101,7 @@ Result<Document<CutProblem>> readCutProblem(std::string_view text)
 
 std::string writeCutProblem(const Document<CutProblem>& problem, Layout layout)
 {
-    return closeDocument(kinds::cutProblem, put(problem.value), problem.extras, layout);
+    return writeDocument(kinds::cutProblem, problem, layout);
 }
 
 Result<Document<CutPlan>> readCutPlan(std::string_view text)
@@ -111,7 +111,7 @@ Result<Document<CutPlan>> readCutPlan(std::string_view text)
 
 std::string writeCutPlan(const Document<CutPlan>& plan, Layout layout)
 {
-    return closeDocument(kinds::cutPlan, put(plan.value), plan.extras, layout);
+    return writeDocument(kinds::cutPlan, plan, layout);
 }
 
 cutting::Admission admit(const CutProblem& problem)

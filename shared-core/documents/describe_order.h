@@ -3,6 +3,7 @@
 #include "documents/describe_profile.h"
 #include "documents/describe_site.h"
 #include "documents/describe_told.h"
+#include "documents/formulas.h"
 #include "pieces/order.h"
 
 /// Members of an order.

@@ -1,10 +1,10 @@
 #pragma once
 
 #include "documents/codec.h"
-#include "measure/derivation.h"
+#include "measure/phrase.h"
 #include "rules/finding.h"
 
-/// Members of what is told to people: phrases, derivations, findings.
+/// Members of what is told to people: phrases and findings.
 namespace lapwright::documents {
 
 template <>
@@ -25,14 +25,6 @@ void describe(V& fields, T& phrase)
 {
     fields("text", phrase.text);
     fields("values", phrase.values, {});
-}
-
-template <class V, Like<Derivation> T>
-void describe(V& fields, T& derivation)
-{
-    fields("statement", derivation.statement);
-    fields("source", derivation.source, std::string());
-    fields("because", derivation.because, {});
 }
 
 template <class V, Like<rules::ClauseReference> T>

@@ -84,24 +84,36 @@ Result<Json> openDocument(std::string_view text, const Kind& kind, const Limits&
     return document;
 }
 
-std::string closeDocument(const Kind& kind, Json members, const Extras& extras, Layout layout)
+std::string closeDocument(const Kind& kind, const Members& members, const Extras& extras, Layout layout)
 {
-    putBack(extras, members);
+    std::map<std::string_view, std::string> unknown;
+    for (const auto& [name, value] : extras.members)
+        if (members.find(name) == members.end())
+            writeJson(value, unknown[name]);
+    for (const auto& [name, inner] : extras.inside)
+        if (const auto found = members.find(name); found != members.end())
+            unknown[name] = withExtras(found->second, inner);
+    Members all(unknown.begin(), unknown.end());
+    all.insert(members.begin(), members.end());
+
     const std::string_view gap = layout == Layout::Readable ? "\n  " : "";
     const std::string_view colon = layout == Layout::Readable ? ": " : ":";
     std::string text("{");
     text.append(gap).append("\"format\"").append(colon).append(inQuotes(kind.format)).append(",");
     text.append(gap).append("\"version\"").append(colon).append(std::to_string(kind.version)).append(",");
     text.append(gap).append("\"program\"").append(colon).append(inQuotes(kind.program));
-    for (const auto& [name, value] : members.get_ref<const Json::object_t&>()) {
-        if (name == "format" || name == "version" || name == "program")
-            continue;
+    for (const auto& [name, value] : all) {
         text.append(",").append(gap);
         writeJsonText(name, text);
         text.append(colon);
-        writeJson(value, layout, 2, text);
+        if (layout == Layout::Readable)
+            layOut(value, 2, text);
+        else
+            text.append(value);
     }
     text += layout == Layout::Readable ? "\n}\n" : "}";
+    if (layout == Layout::Readable && text.size() > Limits().bytes)
+        return closeDocument(kind, members, extras, Layout::Canonical);
     return text;
 }
 

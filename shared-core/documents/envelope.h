@@ -51,7 +51,9 @@ inline const Kind profile{"lapwright/profile", 1, "profile.schema.json", "0.1.0"
 /// takes any document. Error: not JSON, or no text member "format".
 [[nodiscard]] Result<std::string> formatOf(std::string_view text, const Limits& limits = {});
 
-/// The whole text of a document: format, version and the program it needs, then `members` and `extras`.
-[[nodiscard]] std::string closeDocument(const Kind& kind, Json members, const Extras& extras, Layout layout);
+/// The whole text of a document: format, version and the program it needs, then `members` and `extras`. What
+/// would be too large to be read back in the readable layout is written in the canonical one.
+[[nodiscard]] std::string closeDocument(const Kind& kind, const Members& members, const Extras& extras,
+                                        Layout layout);
 
 } // namespace lapwright::documents

@@ -1,5 +1,6 @@
 #include "documents/extras.h"
 
+#include <algorithm>
 #include <array>
 #include <string_view>
 
@@ -16,18 +17,18 @@ std::string keyOf(const Json& entry, std::size_t index)
     return std::to_string(index);
 }
 
+Extras differing(const Json& read, const Json& written);
+
 void addInside(Extras& extras, const std::string& key, const Json& read, const Json& written)
 {
     if (!read.is_structured())
         return;
-    Extras inner = extrasOf(read, written);
+    Extras inner = differing(read, written);
     if (!inner.empty())
         extras.inside.emplace(key, std::move(inner));
 }
 
-} // namespace
-
-Extras extrasOf(const Json& read, const Json& written)
+Extras differing(const Json& read, const Json& written)
 {
     Extras extras;
     if (read.is_object() && written.is_object()) {
@@ -60,6 +61,39 @@ void putBack(const Extras& extras, Json& written)
                 found != extras.inside.end())
                 putBack(found->second, written[index]);
     }
+}
+
+} // namespace
+
+Extras extrasOf(const Json& read, const Members& written)
+{
+    constexpr std::array<std::string_view, 3> everywhere{"format", "version", "program"};
+    Extras extras;
+    std::string text;
+    for (const auto& [name, value] : read.get_ref<const Json::object_t&>()) {
+        if (std::find(everywhere.begin(), everywhere.end(), name) != everywhere.end())
+            continue;
+        const auto known = written.find(name);
+        if (known == written.end()) {
+            extras.members.emplace(name, value);
+            continue;
+        }
+        // Mostly the document says what this program would say, and a look at the text is enough.
+        text.clear();
+        writeJson(value, text);
+        if (text != known->second)
+            addInside(extras, name, value, Json::parse(known->second));
+    }
+    return extras;
+}
+
+std::string withExtras(std::string_view written, const Extras& extras)
+{
+    Json value = Json::parse(written);
+    putBack(extras, value);
+    std::string text;
+    writeJson(value, text);
+    return text;
 }
 
 } // namespace lapwright::documents

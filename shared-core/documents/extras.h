@@ -4,6 +4,7 @@
 
 #include <map>
 #include <string>
+#include <string_view>
 
 namespace lapwright::documents {
 
@@ -18,12 +19,16 @@ struct Extras {
     friend bool operator==(const Extras&, const Extras&) = default;
 };
 
-/// Everything in `read` that is not in `written`, where `written` is what this program makes of `read`.
-[[nodiscard]] Extras extrasOf(const Json& read, const Json& written);
+/// The members of a document as canonical text, by name.
+using Members = std::map<std::string_view, std::string_view>;
 
-/// Puts extras back where they were; what the value says itself wins. Extras of objects that are no longer
-/// there are dropped with them.
-void putBack(const Extras& extras, Json& written);
+/// Everything in `read` that is not in `written`, where `written` is what this program makes of `read`. What
+/// every document has (format, version, program) is none of it.
+[[nodiscard]] Extras extrasOf(const Json& read, const Members& written);
+
+/// The canonical text of a value with its extras put back where they were; what the value says itself wins.
+/// Extras of objects that are no longer there are dropped with them.
+[[nodiscard]] std::string withExtras(std::string_view written, const Extras& extras);
 
 /// A value as read, with what else its document said.
 template <class T>

@@ -116,7 +116,7 @@ Result<JobDocument> readJob(std::string_view text)
 
 std::string writeJob(const JobDocument& job, Layout layout)
 {
-    return closeDocument(kinds::job, put(job.value), job.extras, layout);
+    return writeDocument(kinds::job, job, layout);
 }
 
 } // namespace lapwright::documents

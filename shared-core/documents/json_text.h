@@ -31,10 +31,12 @@ enum class Layout {
     Readable   ///< what fits stands on one line, the rest is indented
 };
 
-/// Appends `value`: members by name in byte order; whole numbers without a point, others with the fewest
-/// decimals up to nine that give the same number back, or else the shortest form that does; bytes that are
-/// not UTF-8 become U+FFFD. The same value always gives the same bytes.
-void writeJson(const Json& value, Layout layout, std::size_t indent, std::string& text);
+/// Appends the canonical text of `value`: members by name in byte order; whole numbers without a point,
+/// others with the fewest decimals up to nine that give the same number back, or else the shortest form that
+/// does; bytes that are not UTF-8 become U+FFFD. The same value always gives the same bytes.
+void writeJson(const Json& value, std::string& text);
+/// Appends a value given as canonical text in the readable layout, whose further lines are indented.
+void layOut(std::string_view canonical, std::size_t indent, std::string& text);
 /// A text with its quotation marks and escapes.
 void writeJsonText(std::string_view value, std::string& text);
 

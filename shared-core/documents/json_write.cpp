@@ -9,7 +9,7 @@ namespace lapwright::documents {
 namespace {
 
 /// Longest value that stands on one line of the readable layout, indentation not counted.
-constexpr std::size_t lineWidth = 100;
+constexpr std::size_t lineWidth = 160;
 
 void appendInteger(std::int64_t value, std::string& text)
 {
@@ -124,54 +124,106 @@ void appendScalar(const Json& value, std::string& text)
     }
 }
 
-/// On one line; gives up, leaving a partial text, once `text` is longer than `most`.
-bool appendInline(const Json& value, std::string_view gap, std::size_t most, std::string& text)
-{
-    if (value.is_object() || value.is_array()) {
-        const bool object = value.is_object();
-        text += object ? '{' : '[';
-        bool first = true;
-        for (auto item = value.begin(); item != value.end(); ++item) {
-            if (!first)
-                text.append(",").append(gap);
-            first = false;
-            if (object) {
-                writeJsonText(item.key(), text);
-                text.append(":").append(gap);
-            }
-            if (!appendInline(*item, gap, most, text))
-                return false;
-        }
-        text += object ? '}' : ']';
-    } else {
-        appendScalar(value, text);
-    }
-    return text.size() <= most;
-}
+/// Puts white space into canonical text.
+class Layouter {
+public:
+    Layouter(std::string_view canonical, std::string& text) : in_(canonical), text_(text) {}
 
-void appendReadable(const Json& value, std::size_t indent, std::string& text)
-{
-    const std::size_t start = text.size();
-    if (appendInline(value, " ", start + lineWidth, text) || (!value.is_object() && !value.is_array()))
-        return;
-    text.resize(start);
-    const bool object = value.is_object();
-    text += object ? '{' : '[';
-    bool first = true;
-    for (auto item = value.begin(); item != value.end(); ++item) {
-        text += first ? "\n" : ",\n";
-        first = false;
-        text.append(indent + 2, ' ');
-        if (object) {
-            writeJsonText(item.key(), text);
-            text += ": ";
+    void value(std::size_t indent)
+    {
+        const char first = in_[at_];
+        if ((first != '{' && first != '[') || fitsOnLine())
+            return copyInline();
+        take();
+        bool another = in_[at_] != '}' && in_[at_] != ']';
+        while (another) {
+            newLine(indent + 2);
+            if (first == '{') {
+                copyText();
+                take();
+                text_ += ' ';
+            }
+            value(indent + 2);
+            another = in_[at_] == ',';
+            if (another)
+                take();
         }
-        appendReadable(*item, indent + 2, text);
+        newLine(indent);
+        take();
     }
-    text += '\n';
-    text.append(indent, ' ');
-    text += object ? '}' : ']';
-}
+
+private:
+    void take() { text_ += in_[at_++]; }
+
+    void newLine(std::size_t indent)
+    {
+        text_ += '\n';
+        text_.append(indent, ' ');
+    }
+
+    /// Behind the text that begins at `at`.
+    [[nodiscard]] std::size_t endOfText(std::size_t at) const
+    {
+        for (++at; in_[at] != '"'; ++at)
+            if (in_[at] == '\\')
+                ++at;
+        return at + 1;
+    }
+    void copyText()
+    {
+        const std::size_t end = endOfText(at_);
+        text_.append(in_.substr(at_, end - at_));
+        at_ = end;
+    }
+
+    /// Calls `separator(place)` behind each comma and colon of the value that begins at `at`; stops behind
+    /// the value, or where `separator` says no. Returns where it stopped.
+    template <class Separator>
+    std::size_t walk(std::size_t at, const Separator& separator) const
+    {
+        for (std::size_t depth = 0; at < in_.size();) {
+            const char letter = in_[at];
+            if (letter == '"') {
+                at = endOfText(at);
+            } else {
+                const bool closes = letter == '}' || letter == ']';
+                if (depth == 0 && (closes || letter == ','))
+                    break;
+                ++at;
+                if (letter == '{' || letter == '[')
+                    ++depth;
+                else if (closes)
+                    --depth;
+                else if ((letter == ',' || letter == ':') && !separator(at))
+                    break;
+            }
+            if (depth == 0 && at < in_.size() && (in_[at] == ',' || in_[at] == '}' || in_[at] == ']'))
+                break;
+        }
+        return at;
+    }
+
+    [[nodiscard]] bool fitsOnLine() const
+    {
+        std::size_t gaps = 0;
+        const std::size_t end = walk(at_, [&](std::size_t at) { return at - at_ + ++gaps <= lineWidth; });
+        return end - at_ + gaps <= lineWidth;
+    }
+    void copyInline()
+    {
+        std::size_t copied = at_;
+        at_ = walk(at_, [&](std::size_t at) {
+            text_.append(in_.substr(copied, at - copied)).append(" ");
+            copied = at;
+            return true;
+        });
+        text_.append(in_.substr(copied, at_ - copied));
+    }
+
+    std::string_view in_;
+    std::size_t at_ = 0;
+    std::string& text_;
+};
 
 } // namespace
 
@@ -199,12 +251,29 @@ void writeJsonText(std::string_view value, std::string& text)
     text += '"';
 }
 
-void writeJson(const Json& value, Layout layout, std::size_t indent, std::string& text)
+void writeJson(const Json& value, std::string& text)
 {
-    if (layout == Layout::Readable)
-        appendReadable(value, indent, text);
-    else
-        appendInline(value, "", static_cast<std::size_t>(-1), text);
+    if (!value.is_structured())
+        return appendScalar(value, text);
+    const bool object = value.is_object();
+    text += object ? '{' : '[';
+    bool first = true;
+    for (auto item = value.begin(); item != value.end(); ++item) {
+        if (!first)
+            text += ',';
+        first = false;
+        if (object) {
+            writeJsonText(item.key(), text);
+            text += ':';
+        }
+        writeJson(*item, text);
+    }
+    text += object ? '}' : ']';
+}
+
+void layOut(std::string_view canonical, std::size_t indent, std::string& text)
+{
+    Layouter(canonical, text).value(indent);
 }
 
 } // namespace lapwright::documents

@@ -7,16 +7,20 @@ namespace lapwright::documents {
 /// A corner of an outline is [x, y].
 template <>
 struct Custom<fold::Point> {
-    static void get(const Json& json, fold::Point& point, Errors& errors)
+    static void get(const Json& json, fold::Point& point, Reading& reading)
     {
         if (!json.is_array() || json.size() != 2)
-            return mismatch(json, "a list of x and y", errors);
-        documents::get(json[0], point.x, errors);
-        documents::get(json[1], point.y, errors);
+            return mismatch(json, "a list of x and y", reading);
+        documents::get(json[0], point.x, reading);
+        documents::get(json[1], point.y, reading);
     }
-    static Json put(const fold::Point& point)
+    static void put(const fold::Point& point, Writing& out)
     {
-        return Json::array({documents::put(point.x), documents::put(point.y)});
+        out.text += '[';
+        documents::put(point.x, out);
+        out.text += ',';
+        documents::put(point.y, out);
+        out.text += ']';
     }
 };
 
@@ -106,7 +110,7 @@ Result<MachineDocument> readMachine(std::string_view text)
 
 std::string writeMachine(const MachineDocument& machine, Layout layout)
 {
-    return closeDocument(kinds::machine, put(machine.value), machine.extras, layout);
+    return writeDocument(kinds::machine, machine, layout);
 }
 
 } // namespace lapwright::documents

@@ -71,7 +71,7 @@ Result<MetalDocument> readMetal(std::string_view text)
 
 std::string writeMetal(const MetalDocument& metal, Layout layout)
 {
-    return closeDocument(kinds::metal, put(metal.value), metal.extras, layout);
+    return writeDocument(kinds::metal, metal, layout);
 }
 
 } // namespace lapwright::documents

@@ -78,6 +78,20 @@ private:
     Errors& errors_;
 };
 
+std::string formulasIn(const Extras& extras)
+{
+    std::string text;
+    if (const auto found = extras.members.find(formulasMember); found != extras.members.end())
+        writeJson(found->second, text);
+    return text;
+}
+
+FormulaBook bookFor(const Extras& extras)
+{
+    const auto found = extras.members.find(formulasMember);
+    return found == extras.members.end() ? FormulaBook() : FormulaBook(found->second);
+}
+
 } // namespace
 
 void checkProfile(const trim::Profile& profile, const std::string& place, Errors& errors)
@@ -89,14 +103,35 @@ void checkProfile(const trim::Profile& profile, const std::string& place, Errors
 
 Result<OrderDocument> readOrder(std::string_view text)
 {
-    return readDocument<pieces::Order>(text, kinds::order, [](const pieces::Order& order, Errors& errors) {
-        OrderCheck(order, errors).check();
-    });
+    const Result<Json> members = openDocument(text, kinds::order);
+    if (!members)
+        return members.errors();
+    Reading reading;
+    FormulaReader formulas(*members, reading.errors);
+    reading.formulas = &formulas;
+    FormulaBook book;
+    Writing again;
+    again.formulas = &book;
+    auto order = takeDocument<pieces::Order>(
+        *members, [](const pieces::Order& read, Errors& errors) { OrderCheck(read, errors).check(); },
+        std::move(reading), std::move(again));
+    // A list of formulas that says no more and no less than we would make again.
+    if (order && formulasIn(order->extras) == book.written())
+        order->extras.members.erase(formulasMember);
+    return order;
 }
 
 std::string writeOrder(const OrderDocument& order, Layout layout)
 {
-    return closeDocument(kinds::order, put(order.value), order.extras, layout);
+    FormulaBook book = bookFor(order.extras);
+    Writing out;
+    out.formulas = &book;
+    WriteFields fields(out);
+    describe(fields, order.value);
+    const std::string formulas = book.written();
+    Members members = fields.members();
+    members.emplace(formulasMember, formulas);
+    return closeDocument(kinds::order, members, order.extras, layout);
 }
 
 std::string revisionHash(const OrderDocument& order)

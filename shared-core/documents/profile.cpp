@@ -21,7 +21,7 @@ Result<ProfileDocument> readProfile(std::string_view text)
 
 std::string writeProfile(const ProfileDocument& profile, Layout layout)
 {
-    return closeDocument(kinds::profile, put(profile.value), profile.extras, layout);
+    return writeDocument(kinds::profile, profile, layout);
 }
 
 } // namespace lapwright::documents

@@ -17,40 +17,43 @@ struct Words<rules::Condition::Comparison> {
                                                                         {K::In, "in"}}};
 };
 
+template <>
+struct Custom<rules::Fact> {
+    static void put(const rules::Fact& fact, Writing& out)
+    {
+        std::visit([&out](const auto& value) { documents::put(value, out); }, fact);
+    }
+};
+
 namespace {
 
 using Comparison = rules::Condition::Comparison;
 
 template <class T>
-rules::Fact factAs(const Json& json, Errors& errors)
+rules::Fact factAs(const Json& json, Reading& reading)
 {
     T value{};
-    get(json, value, errors);
+    get(json, value, reading);
     return value;
 }
 
-rules::Fact factOf(const Json& json, rules::FactType type, Errors& errors)
+rules::Fact factOf(const Json& json, rules::FactType type, Reading& reading)
 {
     switch (type) {
     case rules::FactType::Text:
-        return factAs<std::string>(json, errors);
+        return factAs<std::string>(json, reading);
     case rules::FactType::YesNo:
-        return factAs<bool>(json, errors);
+        return factAs<bool>(json, reading);
     case rules::FactType::Count:
-        return factAs<std::int64_t>(json, errors);
+        return factAs<std::int64_t>(json, reading);
     case rules::FactType::Length:
-        return factAs<Length>(json, errors);
+        return factAs<Length>(json, reading);
     case rules::FactType::Angle:
-        return factAs<Angle>(json, errors);
+        return factAs<Angle>(json, reading);
     case rules::FactType::Slope:
-        return factAs<Slope>(json, errors);
+        return factAs<Slope>(json, reading);
     }
     return std::string();
-}
-
-Json jsonOf(const rules::Fact& fact)
-{
-    return std::visit([](const auto& value) { return put(value); }, fact);
 }
 
 /// Texts and yes-or-no have no order.
@@ -83,7 +86,7 @@ static void describe(ReadFields& fields, rules::Condition& condition)
     }
     const std::size_t before = fields.errors().size();
     for (const Json& value : list ? *found : Json::array({*found}))
-        condition.values.push_back(factOf(value, *type, fields.errors()));
+        condition.values.push_back(factOf(value, *type, fields.reading()));
     liftErrors(fields.errors(), before, member);
 }
 
@@ -91,14 +94,10 @@ static void describe(WriteFields& fields, const rules::Condition& condition)
 {
     fields("fact", condition.fact);
     fields("is", condition.comparison);
-    if (condition.comparison != Comparison::In) {
-        fields.ready("value", condition.values.empty() ? Json() : jsonOf(condition.values.front()));
-        return;
-    }
-    Json values = Json::array();
-    for (const rules::Fact& value : condition.values)
-        values.push_back(jsonOf(value));
-    fields.ready("values", std::move(values));
+    if (condition.comparison == Comparison::In)
+        fields("values", condition.values);
+    else if (!condition.values.empty())
+        fields("value", condition.values.front());
 }
 
 template <class V, Like<rules::Clause> T>
@@ -131,7 +130,7 @@ Result<RulesDocument> readRules(std::string_view text)
 
 std::string writeRules(const RulesDocument& rules, Layout layout)
 {
-    return closeDocument(kinds::rules, put(rules.value), rules.extras, layout);
+    return writeDocument(kinds::rules, rules, layout);
 }
 
 } // namespace lapwright::documents

@@ -60,7 +60,7 @@ std::string shown(const Json& value)
     if (value.is_string())
         writeJsonText(std::string_view(value.get_ref<const std::string&>()).substr(0, most), text);
     else
-        writeJson(value, Layout::Canonical, 0, text);
+        writeJson(value, text);
     return text;
 }
 
@@ -74,7 +74,7 @@ std::size_t characters(const std::string& text)
 std::string number(double value)
 {
     std::string text;
-    writeJson(Json(value), Layout::Canonical, 0, text);
+    writeJson(Json(value), text);
     return text;
 }
 

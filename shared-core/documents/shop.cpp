@@ -108,7 +108,7 @@ Result<Document<schedule::ShopStock>> readStock(std::string_view text)
 
 std::string writeStock(const Document<schedule::ShopStock>& stock, Layout layout)
 {
-    return closeDocument(kinds::stock, put(stock.value), stock.extras, layout);
+    return writeDocument(kinds::stock, stock, layout);
 }
 
 Result<Document<schedule::Load>> readLoad(std::string_view text)
@@ -121,7 +121,7 @@ Result<Document<schedule::Load>> readLoad(std::string_view text)
 
 std::string writeLoad(const Document<schedule::Load>& load, Layout layout)
 {
-    return closeDocument(kinds::load, put(load.value), load.extras, layout);
+    return writeDocument(kinds::load, load, layout);
 }
 
 Result<Document<schedule::Receipt>> readReceipt(std::string_view text)
@@ -135,7 +135,7 @@ Result<Document<schedule::Receipt>> readReceipt(std::string_view text)
 
 std::string writeReceipt(const Document<schedule::Receipt>& receipt, Layout layout)
 {
-    return closeDocument(kinds::receipt, put(receipt.value), receipt.extras, layout);
+    return writeDocument(kinds::receipt, receipt, layout);
 }
 
 } // namespace lapwright::documents

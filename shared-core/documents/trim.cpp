@@ -188,7 +188,7 @@ Result<TrimDocument> readTrim(std::string_view text)
 
 std::string writeTrim(const TrimDocument& trim, Layout layout)
 {
-    return closeDocument(kinds::trim, put(trim.value), trim.extras, layout);
+    return writeDocument(kinds::trim, trim, layout);
 }
 
 } // namespace lapwright::documents

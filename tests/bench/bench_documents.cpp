@@ -1,127 +1,132 @@
-// Measures the documents side of a take-off: reading a job, taking it off and writing the order, beside only
-// parsing and re-writing the same two documents with the same JSON library. Prints time and memory per run.
-// Usage: bench_documents [most runs, default 100000]
-#include "documents/catalogue.h"
-#include "documents/job.h"
+// Guards nothing by itself: runs the built program, `lapwright takeoff JOB -o ORDER`, on jobs of 10 to 100
+// 000 runs, beside a program that only parses and re-writes the same two documents with the same JSON
+// library, and reads each order back. Prints time and peak memory per run and the ratio; processor time, so
+// that a busy machine does not matter. Ends with 1 if an order is not read back or the largest job takes more
+// than four times as long as parsing and re-writing. Usage: bench_documents [most runs]
+#include "bench/invented_houses.h"
 #include "documents/order.h"
-#include "pieces/takeoff.h"
 
 #include <nlohmann/json.hpp>
 
-#include <chrono>
+#include <fcntl.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
 #include <string>
+#include <vector>
 
 using namespace lapwright;
 
 namespace {
 
-double seconds()
+struct Spent {
+    int status = 0;
+    double seconds = 0.0;
+    double kilobytes = 0.0;
+};
+
+/// Runs a program to its end with its results thrown away.
+Spent spend(std::vector<std::string> words)
 {
-    return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count();
+    std::vector<char*> arguments;
+    for (std::string& word : words)
+        arguments.push_back(word.data());
+    arguments.push_back(nullptr);
+    const pid_t child = fork();
+    if (child == 0) {
+        const int nowhere = open("/dev/null", O_WRONLY);
+        dup2(nowhere, STDOUT_FILENO);
+        dup2(nowhere, STDERR_FILENO);
+        execv(arguments.front(), arguments.data());
+        _exit(127);
+    }
+    Spent spent;
+    rusage usage{};
+    wait4(child, &spent.status, 0, &usage);
+    const auto seconds = [](const timeval& time) {
+        return static_cast<double>(time.tv_sec) + static_cast<double>(time.tv_usec) / 1e6;
+    };
+    spent.seconds = seconds(usage.ru_utime) + seconds(usage.ru_stime);
+    spent.kilobytes = static_cast<double>(usage.ru_maxrss);
+    return spent;
 }
 
-std::string textOf(const std::filesystem::path& path)
+std::string textOf(const std::string& path)
 {
     std::ifstream file(path, std::ios::binary);
     return {std::istreambuf_iterator<char>(file), {}};
 }
 
-pieces::Catalogue catalogue()
+void write(const std::string& path, const std::string& text)
 {
-    documents::CatalogueBuilder builder;
-    for (const char* folder : {"metal-library", "trim-library", "rule-sets"})
-        for (const auto& entry : std::filesystem::directory_iterator(
-                 std::filesystem::path(LAPWRIGHT_SOURCE_DIR) / "shared-core" / folder))
-            if (entry.path().extension() == ".json")
-                builder.add(entry.path().filename().string(), textOf(entry.path()));
-    const Result<pieces::Catalogue> built = builder.build();
-    if (!built) {
-        std::fprintf(stderr, "%s\n", built.errors().front().sentence().c_str());
-        std::exit(3);
-    }
-    return *built;
+    std::ofstream(path, std::ios::binary) << text;
 }
 
-/// Rectangles of eave and rake, ten chains of four runs to a hundred.
-std::string jobOf(std::size_t runs)
+int parseAndRewrite(int count, char** paths)
 {
-    documents::JobDocument job;
-    job.value.id = "4f1c0b52-8d5e-4f7a-9a43-2f6f0c1d7e21";
-    job.value.material = {"galvanised-steel", "24 ga", "Slate"};
-    job.value.ruleSets = {"irc-flashing"};
-    for (std::size_t made = 0; made < runs; made += 4) {
-        site::Chain chain;
-        chain.id = "C" + std::to_string(made / 4);
-        chain.closed = true;
-        chain.corners.assign(4, site::SquareOutside());
-        for (std::size_t side = 0; side < 4; ++side) {
-            site::Run run;
-            run.id = "E" + std::to_string(made + side);
-            const auto feet = static_cast<std::int64_t>(20 + (made / 4 + side % 2 * 7) % 30);
-            run.lengths = {{Length::feet(feet), std::to_string(feet) + "'"}};
-            run.slope = Slope::twelfths(6);
-            run.start = run.end = site::EndKind::Mitre;
-            site::TrimChoice choice;
-            choice.trim = "eave-drip-edge";
-            run.trims = {choice};
-            chain.runs.push_back(run);
-        }
-        job.value.chains.push_back(chain);
-    }
-    return documents::writeJob(job);
+    for (int i = 0; i < count; ++i)
+        write(std::string(paths[i]) + ".again", nlohmann::json::parse(textOf(paths[i])).dump());
+    return EXIT_SUCCESS;
 }
 
-long peakKilobytes()
+int readBack(const char* path)
 {
-    std::ifstream status("/proc/self/status");
-    for (std::string line; std::getline(status, line);)
-        if (line.rfind("VmHWM:", 0) == 0)
-            return std::atol(line.c_str() + 6);
-    return 0;
+    const auto order = documents::readOrder(textOf(path));
+    if (order)
+        return EXIT_SUCCESS;
+    std::fprintf(stderr, "%s\n", order.errors().front().sentence().c_str());
+    return EXIT_FAILURE;
 }
 
-void measure(std::size_t runs, const pieces::Catalogue& library)
+/// False if the order could not be made and read back, or took too long.
+bool measure(const std::string& self, const std::string& folder, std::size_t wanted, double mostRatio)
 {
-    const std::string jobText = jobOf(runs);
-    const double begin = seconds();
-    const auto job = documents::readJob(jobText);
-    if (!job) {
-        std::fprintf(stderr, "%s\n", job.errors().front().sentence().c_str());
-        std::exit(3);
-    }
-    const double read = seconds();
-    documents::OrderDocument order{pieces::takeoff(job->value, library), {}};
-    order.value.id = "4f1c0b52-8d5e-4f7a-9a43-2f6f0c1d7e22";
-    const double taken = seconds();
-    const std::string orderText = documents::writeOrder(order);
-    const double written = seconds();
-    const long peak = peakKilobytes();
-    std::size_t bytes = 0;
-    const double plainBegin = seconds();
-    for (const std::string* text : {&jobText, &orderText})
-        bytes += nlohmann::json::parse(*text).dump().size();
-    const double plain = seconds() - plainBegin;
-    const double count = static_cast<double>(runs);
-    std::printf(
-        "%7zu runs: read %.3f + take off %.3f + write %.3f s = %.1f us per run; parse and re-write only "
-        "%.3f s; ratio %.2f; %zu findings; job %zu, order %zu bytes (re-written %zu); peak %.1f kB per run\n",
-        runs, read - begin, taken - read, written - taken, (written - begin) / count * 1e6, plain,
-        (written - begin) / plain, order.value.findings.size(), jobText.size(), orderText.size(), bytes,
-        static_cast<double>(peak) / count);
+    const documents::JobDocument houses = invented::houses(wanted);
+    const auto runs = static_cast<double>((wanted + invented::runsPerHouse - 1) / invented::runsPerHouse *
+                                          invented::runsPerHouse);
+    const std::string job = folder + "/job.json", order = folder + "/order.json";
+    write(job, documents::writeJob(houses));
+    std::filesystem::remove(order);
+    const Spent command = spend({LAPWRIGHT_PROGRAM, "takeoff", job, "-o", order});
+    const Spent plain = spend({self, "--rewrite", job, order});
+    const Spent back = spend({self, "--read", order});
+    const double ratio = command.seconds / plain.seconds;
+    std::printf("%8.0f %9.2f %9.1f %9.2f %8.2f %9.2f %9.1f %9.1f %8.2f %8.0f %8.0f\n", runs, command.seconds,
+                1e6 * command.seconds / runs, plain.seconds, ratio, back.seconds, command.kilobytes / runs,
+                back.kilobytes / runs, plain.kilobytes / runs,
+                static_cast<double>(std::filesystem::file_size(job)) / runs,
+                static_cast<double>(std::filesystem::file_size(order)) / runs);
+    std::fflush(stdout);
+    return command.status == 0 && plain.status == 0 && back.status == 0 && ratio <= mostRatio;
 }
 
 } // namespace
 
 int main(int count, char** arguments)
 {
+    const std::string first = count > 1 ? arguments[1] : "";
+    if (first == "--rewrite")
+        return parseAndRewrite(count - 2, arguments + 2);
+    if (first == "--read")
+        return readBack(arguments[2]);
     const std::size_t most = count > 1 ? std::strtoul(arguments[1], nullptr, 10) : 100'000;
-    const pieces::Catalogue library = catalogue();
-    for (std::size_t runs = 100; runs <= most; runs *= 10)
-        measure(runs, library);
-    return 0;
+    const std::string folder =
+        std::filesystem::temp_directory_path() / ("bench_documents." + std::to_string(getpid()));
+    std::filesystem::create_directory(folder);
+    std::printf(
+        "    runs   command    us per     plain    ratio      read   command      read    plain      job    order\n"
+        "                 s       run         s              back s    kB/run    kB/run   kB/run    B/run    B/run\n");
+    bool good = true;
+    for (std::size_t runs = 10; runs <= most; runs *= 10)
+        good = measure(std::filesystem::read_symlink("/proc/self/exe"), folder, runs,
+                       runs >= 100'000 ? 4.0 : 1e9) &&
+               good;
+    std::filesystem::remove_all(folder);
+    return good ? EXIT_SUCCESS : EXIT_FAILURE;
 }

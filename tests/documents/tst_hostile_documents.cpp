@@ -1,6 +1,5 @@
 // Guards: hostile and damaged documents cost an error that says where and what was expected, never a crash;
 // bounds on size, depth and number of values; the schema check agrees with a general validator.
-#include "document_texts.h"
 #include "documents/catalogue.h"
 #include "documents/cut.h"
 #include "documents/embedded_schemas.h"
@@ -14,6 +13,7 @@
 #include "documents/schema.h"
 #include "documents/shop.h"
 #include "documents/trim.h"
+#include "shipped_orders.h"
 
 #include <QtTest>
 
@@ -47,14 +47,8 @@ std::vector<Error> errorsOf(std::string_view text)
 
 std::string invented()
 {
-    CatalogueBuilder builder;
-    for (const char* folder : {"metal-library", "trim-library", "rule-sets"})
-        for (const texts::Text& text : texts::ofFolder(folder))
-            builder.add(text.file, text.text);
-    OrderDocument order;
-    order.value = pieces::takeoff(readJob(texts::ofCase("cottage.job.json"))->value, *builder.build());
-    order.value.id = "4f1c0b52-8d5e-4f7a-9a43-2f6f0c1d7e22";
-    return writeOrder(order);
+    return writeOrder(
+        texts::orderOf(readJob(texts::ofCase("cottage.job.json"))->value, texts::shippedCatalogue()));
 }
 
 std::string firstOf(const char* folder)
@@ -329,7 +323,7 @@ private slots:
         QFETCH(double, value);
         QFETCH(QString, text);
         std::string written;
-        writeJson(Json(value), Layout::Canonical, 0, written);
+        writeJson(Json(value), written);
         QCOMPARE(QString::fromStdString(written), text);
     }
     void textsAreWrittenAsUtf8()

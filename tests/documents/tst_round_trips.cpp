@@ -9,35 +9,13 @@
 #include "documents/rules.h"
 #include "documents/shop.h"
 #include "documents/trim.h"
+#include "unknown_members.h"
 
 #include <QtTest>
 
 using namespace lapwright::documents;
 
 namespace {
-
-/// Objects whose member names are the document's own words are left alone.
-bool isFreeForm(const std::string& name)
-{
-    return name == "measures" || name == "legs_mm" || name == "sources";
-}
-
-std::size_t addUnknown(Json& value, int& serial)
-{
-    std::size_t added = 0;
-    if (value.is_object()) {
-        for (auto& [name, inner] : value.items())
-            if (!(isFreeForm(name) && inner.is_object()))
-                added += addUnknown(inner, serial);
-        value["unheard of " + std::to_string(serial)] = {{"serial", serial}, {"words", "kept é"}};
-        ++serial;
-        return added + 1;
-    }
-    if (value.is_array())
-        for (Json& inner : value)
-            added += addUnknown(inner, serial);
-    return added;
-}
 
 using RoundTrip = std::string (*)(const std::string&);
 
@@ -48,34 +26,14 @@ std::string through(const std::string& text)
     return document.ok() ? write(*document, Layout::Readable) : document.errors().front().sentence();
 }
 
-/// Every member of `wanted` is in `found` with the same value; members found besides are defaults written
-/// out.
-bool contains(const Json& found, const Json& wanted)
-{
-    if (wanted.is_object())
-        return found.is_object() &&
-               std::all_of(wanted.items().begin(), wanted.items().end(), [&](const auto& item) {
-                   return found.contains(item.key()) && contains(found[item.key()], item.value());
-               });
-    if (wanted.is_array() && found.is_array() && found.size() == wanted.size()) {
-        for (std::size_t index = 0; index < wanted.size(); ++index)
-            if (!contains(found[index], wanted[index]))
-                return false;
-        return true;
-    }
-    if (wanted.is_number_float() || found.is_number_float())
-        return std::abs(found.get<double>() - wanted.get<double>()) <= 1e-9 * std::abs(wanted.get<double>());
-    return found == wanted;
-}
-
 void check(const texts::Text& source, RoundTrip roundTrip)
 {
     Json original = Json::parse(source.text);
     int serial = 0;
-    QVERIFY(addUnknown(original, serial) > 1);
+    QVERIFY(unknown::add(original, serial) > 1);
     const std::string once = roundTrip(original.dump());
     QVERIFY2(Json::accept(once), (source.file + ": " + once).c_str());
-    QVERIFY2(contains(Json::parse(once), original), (source.file + "\n" + once).c_str());
+    QVERIFY2(unknown::contains(Json::parse(once), original), (source.file + "\n" + once).c_str());
     QVERIFY2(roundTrip(once) == once, source.file.c_str());
     QVERIFY(once.rfind("{\n  \"format\": \"lapwright/", 0) == 0);
 }
