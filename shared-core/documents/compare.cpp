@@ -1,74 +1,35 @@
 #include "documents/compare.h"
 
-#include <map>
+#include "documents/differences.h"
+
+#include <utility>
 
 namespace lapwright::documents {
 
-namespace {
-
-class Comparison {
-public:
-    Comparison(const pieces::Order& received, const pieces::Order& derived)
-        : received_(received), derived_(derived)
-    {
-    }
-
-    rules::Findings run()
-    {
-        std::map<std::string, const pieces::Piece*> claimed;
-        for (const pieces::Piece& piece : received_.pieces)
-            claimed[piece.mark] = &piece;
-        for (const pieces::Piece& piece : derived_.pieces) {
-            const auto found = claimed.find(piece.mark);
-            if (found == claimed.end()) {
-                warn("documents.derived.missing", piece.mark,
-                     {"follows from the runs and is not in the order; it is made", {}});
-                continue;
-            }
-            compare(*found->second, piece);
-            claimed.erase(found);
-        }
-        for (const auto& [mark, piece] : claimed)
-            warn("documents.derived.extra", mark,
-                 {"is in the order and does not follow from the runs; it is not made", {}});
-        return std::move(findings_);
-    }
-
-private:
-    void warn(const char* code, const std::string& mark, Phrase statement)
-    {
-        findings_.push_back(
-            {rules::Weight::Warns, code, "mark " + mark, std::move(statement), {}, std::nullopt});
-    }
-
-    void compare(const pieces::Piece& claimed, const pieces::Piece& piece)
-    {
-        if (claimed.blankLength != piece.blankLength)
-            warn("documents.derived.length", piece.mark,
-                 {"the order says {claimed} long, the runs say {derived}",
-                  {{"claimed", claimed.blankLength}, {"derived", piece.blankLength}}});
-        if (claimed.count != piece.count)
-            warn("documents.derived.count", piece.mark,
-                 {"the order says {claimed} pieces, the runs say {derived}",
-                  {{"claimed", claimed.count}, {"derived", piece.count}}});
-        const Length claimedGirth = received_.profiles[claimed.profile].girth;
-        const Length girth = derived_.profiles[piece.profile].girth;
-        if (claimedGirth != girth)
-            warn("documents.derived.girth", piece.mark,
-                 {"the order says girth {claimed}, the shop's own rules say {derived}",
-                  {{"claimed", claimedGirth}, {"derived", girth}}});
-    }
-
-    const pieces::Order& received_;
-    const pieces::Order& derived_;
-    rules::Findings findings_;
-};
-
-} // namespace
-
 rules::Findings compareDerived(const pieces::Order& received, const pieces::Order& derived)
 {
-    return Comparison(received, derived).run();
+    rules::Findings findings;
+    const auto warn = [&findings](const std::string& aspect, std::string place, Phrase statement) {
+        findings.push_back({rules::Weight::Warns,
+                            "documents.derived." + aspect,
+                            std::move(place),
+                            std::move(statement),
+                            {},
+                            std::nullopt});
+    };
+    PieceDifferences found = comparePieces(received, derived);
+    for (Difference& one : found.changed)
+        warn(one.aspect, std::move(one.place),
+             {"{what}: the order says {claimed}, the runs say {derived}",
+              {{"what", std::move(one.what)},
+               {"claimed", std::move(one.first)},
+               {"derived", std::move(one.second)}}});
+    for (const std::string& mark : found.onlyInSecond)
+        warn("missing", "mark " + mark, {"follows from the runs and is not in the order; it is made", {}});
+    for (const std::string& mark : found.onlyInFirst)
+        warn("extra", "mark " + mark,
+             {"is in the order and does not follow from the runs; it is not made", {}});
+    return findings;
 }
 
 } // namespace lapwright::documents

@@ -91,7 +91,7 @@ private:
     {
         findings_.push_back(
             {rules::Weight::Warns,
-             "documents.entered",
+             enteredCode,
              place,
              {"{entered} was entered, and the value beside it is {value}: one of the two was changed",
               {{"entered", entered}, {"value", std::move(value)}}},
