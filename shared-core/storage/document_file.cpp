@@ -18,10 +18,22 @@ Error unreadable(const std::string& path, const QString& why, const std::string&
 
 Result<std::string> readAll(QIODevice& device, const std::string& path)
 {
-    const QByteArray bytes = device.read(largestDocument + 1);
-    if (bytes.size() > largestDocument)
-        return Error{path, "more than 256 MiB", "a document of at most 256 MiB"};
-    return bytes.toStdString();
+    constexpr qint64 step = 1 << 20;
+    std::string text;
+    if (!device.isSequential() && device.size() <= largestDocument)
+        text.reserve(static_cast<std::size_t>(device.size()));
+    for (;;) {
+        const std::size_t before = text.size();
+        text.resize(before + step);
+        const qint64 read = device.read(text.data() + before, step);
+        if (read < 0)
+            return unreadable(path, device.errorString(), "a file that can be read to its end");
+        text.resize(before + static_cast<std::size_t>(read));
+        if (read == 0)
+            return text;
+        if (static_cast<std::int64_t>(text.size()) > largestDocument)
+            return Error{path, "more than 256 MiB", "a document of at most 256 MiB"};
+    }
 }
 
 } // namespace
@@ -45,6 +57,9 @@ Result<std::string> readDocument(const std::string& path)
 Result<bool> writeDocument(const std::string& path, const std::string& text)
 {
     const auto size = static_cast<qint64>(text.size());
+    if (size > largestDocument)
+        return Error{path, std::to_string(size >> 20) + " MiB to write",
+                     "at most 256 MiB, or it is not read back"};
     if (path == "-") {
         QFile out;
         const bool written =

@@ -18,8 +18,8 @@ inline constexpr std::int64_t largestDocument = std::int64_t{256} << 20;
 [[nodiscard]] Result<std::string> readDocument(const std::string& path);
 
 /// Replaces `path` whole or not at all: a temporary file beside it, flushed to the disk, then renamed over
-/// it.
-/// "-" writes to standard output. True on success.
+/// it. "-" writes to standard output. True on success. Errors name the file: it cannot be written, or the
+/// text is larger than `largestDocument`.
 [[nodiscard]] Result<bool> writeDocument(const std::string& path, const std::string& text);
 
 /// The files of `folder` with that ending (".json"), sorted by name, not those that start with a dot; `path`

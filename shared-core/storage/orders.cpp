@@ -182,6 +182,25 @@ void saveOrder(const Database& database, const IncomingOrder& order, const Stamp
     database.run("DELETE FROM quarantine WHERE hash = ?", {text(order.hash)});
 }
 
+/// Where the revisions just before and after, as far as they are here, are not the ones this one goes with: a
+/// revision carries the hash of the one it was made from.
+std::vector<std::string> brokenLinks(const Database& database, const IncomingOrder& order)
+{
+    const std::string number = std::to_string(order.revision);
+    std::vector<std::string> reasons;
+    QSqlQuery before = database.run("SELECT hash FROM orders WHERE id = ? AND revision = ?",
+                                    {text(order.id), qint64(order.revision - 1)});
+    if (before.next() && before.value(0).toString() != text(order.previousHash))
+        reasons.push_back("revision " + number + " was made from another revision " +
+                          std::to_string(order.revision - 1) + " than the one that is here");
+    QSqlQuery after = database.run("SELECT previous_hash FROM orders WHERE id = ? AND revision = ?",
+                                   {text(order.id), qint64(order.revision + 1)});
+    if (after.next() && after.value(0).toString() != text(order.hash))
+        reasons.push_back("revision " + std::to_string(order.revision + 1) +
+                          ", which is here, was made from another revision " + number);
+    return reasons;
+}
+
 Arrival receiveInside(const Database& database, const IncomingOrder& order, const Stamp& stamp, bool accept)
 {
     QSqlQuery same = database.run("SELECT hash FROM orders WHERE id = ? AND revision = ?",
@@ -192,6 +211,9 @@ Arrival receiveInside(const Database& database, const IncomingOrder& order, cons
         return wait(database, order, stamp,
                     {"revision " + std::to_string(order.revision) + " is here with another content"});
     }
+    std::vector<std::string> broken = brokenLinks(database, order);
+    if (!broken.empty() && !accept)
+        return wait(database, order, stamp, std::move(broken));
     QSqlQuery latest = database.run("SELECT MAX(revision) FROM orders WHERE id = ?", {text(order.id)});
     latest.next();
     if (latest.value(0).toLongLong() > order.revision) {

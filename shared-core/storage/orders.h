@@ -60,9 +60,10 @@ struct Arrival {
 };
 
 /// Takes one order in, in one transaction. In whatever sequence and however often revisions arrive, the
-/// latest one counts in the end. Waits: the same revision is here with another content, or the revision
-/// changes pieces that are begun; `accept` is a person's word to take it all the same: pieces begun are
-/// scrapped and made anew.
+/// latest one counts in the end. Waits: the same revision is here with another content; the revision before
+/// or after it that is here is not the one it goes with by its hash; or it changes pieces that are begun.
+/// `accept` is a person's word to take it all the same: pieces begun are scrapped and made anew. Not even
+/// that takes another content of the same revision, or changes what left on a truck.
 [[nodiscard]] Arrival receiveOrder(const Database& database, const IncomingOrder& order, const Stamp& stamp,
                                    bool accept);
 

@@ -35,6 +35,20 @@ std::vector<PieceInState> select(const Database& database, const QString& countE
     return found;
 }
 
+/// Counts out of rows of state and count.
+schedule::PieceCounts countsFrom(QSqlQuery query)
+{
+    schedule::PieceCounts counts;
+    while (query.next()) {
+        const QString state = query.value(0).toString();
+        if (state == remadeKey)
+            counts.remade = query.value(1).toLongLong();
+        else
+            counts.of(schedule::pieceState(state.toStdString()).value()) = query.value(1).toLongLong();
+    }
+    return counts;
+}
+
 } // namespace
 
 Result<bool> logEvent(const Database& database, const LoggedEvent& event, const Stamp& stamp)
@@ -62,17 +76,14 @@ Result<bool> logEvent(const Database& database, const LoggedEvent& event, const 
 
 schedule::PieceCounts pieceCounts(const Database& database, const std::string& order, const std::string& mark)
 {
-    schedule::PieceCounts counts;
-    QSqlQuery query = database.run("SELECT state, count FROM piece_counts WHERE order_id = ? AND mark = ?",
-                                   {text(order), text(mark)});
-    while (query.next()) {
-        const QString state = query.value(0).toString();
-        if (state == remadeKey)
-            counts.remade = query.value(1).toLongLong();
-        else
-            counts.of(schedule::pieceState(state.toStdString()).value()) = query.value(1).toLongLong();
-    }
-    return counts;
+    return countsFrom(database.run("SELECT state, count FROM piece_counts WHERE order_id = ? AND mark = ?",
+                                   {text(order), text(mark)}));
+}
+
+schedule::PieceCounts orderCounts(const Database& database, const std::string& order)
+{
+    return countsFrom(database.run(
+        "SELECT state, SUM(count) FROM piece_counts WHERE order_id = ? GROUP BY state", {text(order)}));
 }
 
 std::vector<PieceInState> piecesIn(const Database& database, schedule::PieceState state)

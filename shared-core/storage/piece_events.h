@@ -26,6 +26,9 @@ struct LoggedEvent {
 [[nodiscard]] schedule::PieceCounts pieceCounts(const Database& database, const std::string& order,
                                                 const std::string& mark);
 
+/// How many pieces of the order stand in each state, all its marks together.
+[[nodiscard]] schedule::PieceCounts orderCounts(const Database& database, const std::string& order);
+
 /// One mark with how many of its pieces stand in a state.
 struct PieceInState {
     std::string order;

@@ -28,8 +28,10 @@ OrderedPiece piece(const std::string& mark, std::int64_t count, const std::strin
 IncomingOrder order(std::int64_t revision, std::vector<OrderedPiece> pieces)
 {
     const std::string number = std::to_string(revision);
-    return {"0b54c3f4",          revision,           "hash" + number,  "", "House", "Customer", "2026-02-01",
-            "document" + number, "derived" + number, std::move(pieces)};
+    const std::string before = revision == 1 ? "" : "hash" + std::to_string(revision - 1);
+    return {
+        "0b54c3f4",          revision,           "hash" + number,  before, "House", "Customer", "2026-02-01",
+        "document" + number, "derived" + number, std::move(pieces)};
 }
 
 void advance(const Database& database, const std::string& mark, PieceState state, std::int64_t count)
@@ -100,6 +102,33 @@ private slots:
         IncomingOrder other = order(1, {piece("E1.1", 9)});
         other.hash = "forged";
         QCOMPARE(receiveOrder(database, other, stamp, true).outcome, Arrival::Outcome::Waits);
+        QCOMPARE(pieceCounts(database, "0b54c3f4", "E1.1").of(PieceState::Ordered), 2);
+    }
+    void aRevisionOfAnotherOneBeforeWaits()
+    {
+        const Database database = fresh();
+        QCOMPARE(receiveOrder(database, order(1, {piece("E1.1", 2)}), stamp, false).outcome,
+                 Arrival::Outcome::Taken);
+        IncomingOrder stray = order(2, {piece("E1.1", 5)});
+        stray.previousHash = "another";
+        const Arrival waits = receiveOrder(database, stray, stamp, false);
+        QCOMPARE(waits.outcome, Arrival::Outcome::Waits);
+        QCOMPARE(waits.reasons.front(),
+                 std::string("revision 2 was made from another revision 1 than the one that is here"));
+        QCOMPARE(pieceCounts(database, "0b54c3f4", "E1.1").of(PieceState::Ordered), 2);
+        QCOMPARE(receiveOrder(database, stray, stamp, true).outcome, Arrival::Outcome::Taken);
+        QCOMPARE(pieceCounts(database, "0b54c3f4", "E1.1").of(PieceState::Ordered), 5);
+    }
+    void aLateRevisionThatIsNotTheOneBeforeWaits()
+    {
+        const Database database = fresh();
+        QCOMPARE(receiveOrder(database, order(2, {piece("E1.1", 2)}), stamp, false).outcome,
+                 Arrival::Outcome::Taken);
+        IncomingOrder stray = order(1, {piece("E1.1", 5)});
+        stray.hash = "another";
+        QCOMPARE(receiveOrder(database, stray, stamp, false).outcome, Arrival::Outcome::Waits);
+        QCOMPARE(receiveOrder(database, order(1, {piece("E1.1", 5)}), stamp, false).outcome,
+                 Arrival::Outcome::Superseded);
         QCOMPARE(pieceCounts(database, "0b54c3f4", "E1.1").of(PieceState::Ordered), 2);
     }
     void aRevisionAfterCuttingWaitsForAPerson()

@@ -1,0 +1,133 @@
+// Guards: stock, cut plans, loads and receipts stay in the database as they were given, over closing and
+// opening it; the same load or receipt twice is one; a new plan replaces what is not cut and nothing else.
+#include "storage/orders.h"
+#include "storage/piece_events.h"
+#include "storage/shop_state.h"
+
+#include <QTemporaryDir>
+#include <QtTest>
+
+using namespace lapwright;
+using namespace lapwright::storage;
+using schedule::PieceEvent;
+using schedule::PieceState;
+
+namespace {
+
+const Stamp early{"2026-01-05T08:00:00Z", "desk", "tester"};
+const Stamp late{"2026-01-05T09:00:00Z", "desk", "tester"};
+const site::Material slate{"galvanised-steel", "24 ga", "Slate"};
+const site::Material ivory{"aluminium-3105", "0.032 in", "Ivory"};
+
+std::vector<std::string> idsOf(const std::vector<StoredPlan>& plans)
+{
+    std::vector<std::string> ids;
+    for (const StoredPlan& plan : plans)
+        ids.push_back(plan.id);
+    return ids;
+}
+
+} // namespace
+
+class ShopStateTest : public QObject {
+    Q_OBJECT
+
+    QTemporaryDir folder_;
+    int databases_ = 0;
+
+    std::string freshPath() { return folder_.filePath(QString("%1.db").arg(++databases_)).toStdString(); }
+
+private slots:
+    void stockStandsAsLastGiven()
+    {
+        const std::string path = freshPath();
+        {
+            const Database database = Database::open(path).value();
+            QVERIFY(!stockDocument(database).has_value());
+            saveStockDocument(database, "first");
+            saveStockDocument(database, "second é \" '");
+        }
+        QCOMPARE(*stockDocument(Database::open(path).value()), std::string("second é \" '"));
+    }
+    void aNewPlanReplacesWhatIsNotCut()
+    {
+        const Database database = Database::open(freshPath()).value();
+        replacePlans(database, {{"a", slate, "plan a"}, {"b", ivory, "plan b"}}, early);
+        QCOMPARE(idsOf(waitingPlans(database)), (std::vector<std::string>{"b", "a"}));
+        QCOMPARE(waitingPlans(database)[1].document, std::string("plan a"));
+        QVERIFY(waitingPlans(database)[1].material == slate);
+        database.write([&] { markCut(database, "a"); });
+        QCOMPARE(idsOf(waitingPlans(database)), std::vector<std::string>{"b"});
+        replacePlans(database, {{"c", slate, "plan c"}}, late);
+        QCOMPARE(idsOf(waitingPlans(database)), std::vector<std::string>{"c"});
+        replacePlans(database, {}, late);
+        QVERIFY(waitingPlans(database).empty());
+    }
+    void aPlanOfATakenIdentityChangesNothing()
+    {
+        const Database database = Database::open(freshPath()).value();
+        replacePlans(database, {{"a", slate, "plan a"}}, early);
+        QVERIFY_EXCEPTION_THROWN(
+            replacePlans(database, {{"b", slate, "plan b"}, {"a", slate, "again"}}, late), StorageFailure);
+        QCOMPARE(idsOf(waitingPlans(database)), std::vector<std::string>{"a"});
+    }
+    void aLoadTwiceIsOneLoad()
+    {
+        const Database database = Database::open(freshPath()).value();
+        QVERIFY(!loadDocument(database, "first").has_value());
+        QVERIFY(saveLoad(database, "second", "later", late));
+        QVERIFY(saveLoad(database, "first", "words", early));
+        QVERIFY(!saveLoad(database, "first", "other words", late));
+        QCOMPARE(*loadDocument(database, "first"), std::string("words"));
+        QCOMPARE(loadDocuments(database), (std::vector<std::string>{"words", "later"}));
+    }
+    void aReceiptTwiceIsOneReceipt()
+    {
+        const Database database = Database::open(freshPath()).value();
+        QVERIFY(saveReceipt(database, "r", "load", "words", early));
+        QVERIFY(!saveReceipt(database, "r", "load", "words", late));
+        QVERIFY(saveReceipt(database, "s", "load", "words", late));
+    }
+    void theOrderOfTheLatestRevisionIsGiven()
+    {
+        const Database database = Database::open(freshPath()).value();
+        QVERIFY(!derivedOrder(database, "o").has_value());
+        IncomingOrder order{"o", 2, "hash2", "hash1", "House", "Customer", "", "doc 2", "derived 2", {}};
+        QCOMPARE(receiveOrder(database, order, early, false).outcome, Arrival::Outcome::Taken);
+        order = {"o", 1, "hash1", "", "House", "Customer", "", "doc 1", "derived 1", {}};
+        QCOMPARE(receiveOrder(database, order, late, false).outcome, Arrival::Outcome::Superseded);
+        QCOMPARE(*derivedOrder(database, "o"), std::string("derived 2"));
+    }
+    void countsOfAnOrderAddUpItsMarks()
+    {
+        const Database database = Database::open(freshPath()).value();
+        const auto piece = [](const char* mark, std::int64_t count) {
+            return OrderedPiece{
+                mark, "E1",  "P1", "steel", "26 ga", "slate", Length::inches(6), Length::inches(120),
+                900,  count, "a"};
+        };
+        const IncomingOrder order{"o",        1,  "hash", "",        "House",
+                                  "Customer", "", "doc",  "derived", {piece("E1.1", 3), piece("E1.2", 2)}};
+        QCOMPARE(receiveOrder(database, order, early, false).outcome, Arrival::Outcome::Taken);
+        int serial = 0;
+        for (const char* mark : {"E1.1", "E1.2"})
+            QVERIFY(database
+                        .write([&] {
+                            return logEvent(database,
+                                            {"event" + std::to_string(++serial),
+                                             "o",
+                                             mark,
+                                             {PieceEvent::Kind::Advance, PieceState::Cut, 2},
+                                             ""},
+                                            early);
+                        })
+                        .ok());
+        const schedule::PieceCounts counts = orderCounts(database, "o");
+        QCOMPARE(counts.of(PieceState::Cut), std::int64_t{4});
+        QCOMPARE(counts.of(PieceState::Ordered), std::int64_t{1});
+        QVERIFY(orderCounts(database, "another") == schedule::PieceCounts());
+    }
+};
+
+QTEST_GUILESS_MAIN(ShopStateTest)
+#include "tst_shop_state.moc"
