@@ -1,9 +1,10 @@
 #include "site/closure.h"
 #include "command.h"
+#include "documents/entered.h"
 #include "documents/job.h"
+#include "input.h"
 #include "measure/rounding.h"
 #include "site/checks.h"
-#include "storage/document_file.h"
 
 #include <nlohmann/json.hpp>
 
@@ -106,17 +107,13 @@ nlohmann::json asJson(const site::Chain& chain, const ClosureReport& report, con
 
 Exit run(const QCommandLineParser& options)
 {
-    const auto text = storage::readDocument(argument(options));
-    if (!text.ok()) {
-        tell(text.errors());
-        return Exit::BadInput;
-    }
-    const auto job = documents::readJob(*text);
+    const auto job = readFrom(argument(options), documents::readJob);
     if (!job.ok()) {
-        tell(job.errorsWithin(argument(options)));
+        tell(job.errors());
         return Exit::BadInput;
     }
     const Style style = styleOf(options);
+    tell(documents::enteredThatDiffer(job->value), nameOf(argument(options)), style);
     bool allClose = true;
     nlohmann::json all = nlohmann::json::array();
     for (const site::Chain& chain : job->value.chains) {

@@ -32,11 +32,18 @@ QCommandLineOption personOption()
     return {"person", "Who does it.", "NAME"};
 }
 
-Result<storage::Database> openShop(const QCommandLineParser& options)
+Exit inShop(const QCommandLineParser& options, const std::function<Exit(const storage::Database&)>& work)
 {
-    if (!options.isSet("db"))
-        return Error{"", "no --db", "--db with the shop's database file"};
-    return storage::Database::open(text(options, "db"));
+    if (text(options, "db").empty()) {
+        tell("lapwright: found no --db, expected --db with the shop's database file");
+        return Exit::BadInput;
+    }
+    const auto database = storage::Database::open(text(options, "db"));
+    if (!database.ok()) {
+        tell(database.errors());
+        return Exit::CouldNot;
+    }
+    return work(*database);
 }
 
 storage::Stamp stampOf(const QCommandLineParser& options)
@@ -116,6 +123,20 @@ void tell(const rules::Findings& findings, const Style& style)
         for (const rules::Finding& finding : findings)
             if (finding.weight == weight)
                 tell(describe(finding, style));
+}
+
+void tell(const rules::Findings& findings, const std::string& document, const Style& style)
+{
+    if (findings.empty())
+        return;
+    const auto count = [&findings](rules::Weight weight) {
+        return std::to_string(
+            std::count_if(findings.begin(), findings.end(),
+                          [weight](const rules::Finding& finding) { return finding.weight == weight; }));
+    };
+    tell(document + ": findings: " + count(rules::Weight::Blocks) + " that block, " +
+         count(rules::Weight::Warns) + " that warn, " + count(rules::Weight::Informs) + " to know");
+    tell(findings, style);
 }
 
 std::string now()

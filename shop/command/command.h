@@ -71,9 +71,14 @@ void tell(const std::vector<Error>& errors);
 /// Findings by weight, the heaviest first: "BLOCKS  chain House eave, run E3: …".
 [[nodiscard]] std::string describe(const rules::Finding& finding, const Style& style);
 void tell(const rules::Findings& findings, const Style& style);
+/// The same after a line that names the document they are about and counts them by weight; nothing if there
+/// are none.
+void tell(const rules::Findings& findings, const std::string& document, const Style& style);
 
-/// The database named with --db. Error if none was named or it cannot be opened.
-[[nodiscard]] Result<storage::Database> openShop(const QCommandLineParser& options);
+/// Runs `work` on the database named with --db. None named is bad usage; one that cannot be opened is
+/// CouldNot. Both are told.
+[[nodiscard]] Exit inShop(const QCommandLineParser& options,
+                          const std::function<Exit(const storage::Database&)>& work);
 /// When, where and by whom, from the clock and the options.
 [[nodiscard]] storage::Stamp stampOf(const QCommandLineParser& options);
 

@@ -2,7 +2,7 @@
 #include "command.h"
 #include "cut_words.h"
 #include "cutting/solve.h"
-#include "storage/document_file.h"
+#include "input.h"
 
 namespace lapwright::command {
 
@@ -10,23 +10,19 @@ namespace {
 
 Exit run(const QCommandLineParser& options)
 {
-    const auto text = storage::readDocument(argument(options));
-    if (!text.ok()) {
-        tell(text.errors());
-        return Exit::BadInput;
-    }
-    const auto problem = documents::readCutProblem(*text);
-    if (!problem.ok()) {
-        tell(problem.errorsWithin(argument(options)));
+    const auto settings = searchSettings(options);
+    const auto problem = readFrom(argument(options), documents::readCutProblem);
+    if (!settings.ok() || !problem.ok()) {
+        tell(settings.ok() ? problem.errors() : settings.errors());
         return Exit::BadInput;
     }
     const cutting::Admission admission = documents::admit(problem->value);
     const Style style = styleOf(options);
     for (const cutting::Refusal& refusal : admission.refusals)
-        tell(argument(options) + ": " + refusal.key + ": " + say(refusal.reason, style));
+        tell(nameOf(argument(options)) + ": " + refusal.key + ": " + say(refusal.reason, style));
     if (!admission.problem)
         return Exit::BadInput;
-    const cutting::Plan plan = cutting::solve(*admission.problem, searchSettings(options), searchControl());
+    const cutting::Plan plan = cutting::solve(*admission.problem, *settings, searchControl());
     const documents::CutPlan document{documents::writtenDown(*admission.problem), plan};
     if (options.isSet("json")) {
         print(documents::writeCutPlan({document, {}}));

@@ -2,6 +2,7 @@
 
 #include "cutting/settings.h"
 #include "documents/cut.h"
+#include "measure/result.h"
 #include "measure/writing.h"
 
 #include <QCommandLineParser>
@@ -13,7 +14,8 @@
 namespace lapwright::command {
 
 [[nodiscard]] QCommandLineOption timeOption();
-[[nodiscard]] cutting::Settings searchSettings(const QCommandLineParser& options);
+/// Error if --time is not a number of seconds from 0 to a day.
+[[nodiscard]] Result<cutting::Settings> searchSettings(const QCommandLineParser& options);
 [[nodiscard]] cutting::Control searchControl();
 
 /// "12 of sheet A, remnant R3, proven least, 4.1 % waste, 3 slitter setups".

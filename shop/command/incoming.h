@@ -10,6 +10,9 @@ namespace lapwright::command {
 /// Mass of one piece of this mark, from its longest point.
 [[nodiscard]] double kilogramsEach(const pieces::Order& order, const pieces::Piece& piece);
 
+/// The take-off of a job, with findings of texts as entered that say something else than their values.
+[[nodiscard]] pieces::Order takeOff(const site::Job& job, const pieces::Catalogue& catalogue);
+
 /// An order as the shop derives it from the same runs, and where that differs from what the document says.
 struct Derived {
     pieces::Order order;

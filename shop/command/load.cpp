@@ -44,16 +44,11 @@ void printLoad(const schedule::Load& load, const Style& style)
     }
 }
 
-Exit run(const QCommandLineParser& options)
+Exit makeLoad(const QCommandLineParser& options, const storage::Database& database)
 {
-    const auto database = openShop(options);
-    if (!database.ok()) {
-        tell(database.errors());
-        return Exit::CouldNot;
-    }
     const storage::Stamp stamp = stampOf(options);
     const schedule::Load load{newUuid(), text(options, "truck"), stamp.at,
-                              schedule::bundle(readyPieces(*database), {})};
+                              schedule::bundle(readyPieces(database), {})};
     if (load.bundles.empty()) {
         print("nothing is folded and waiting to be loaded");
         return Exit::Done;
@@ -67,13 +62,13 @@ Exit run(const QCommandLineParser& options)
             return Exit::CouldNot;
         }
     }
-    database->write([&] {
-        if (!storage::saveLoad(*database, load.id, document, stamp))
+    database.write([&] {
+        if (!storage::saveLoad(database, load.id, document, stamp))
             throw storage::StorageFailure("a new load has an identity that is taken");
         for (const schedule::Bundle& bundle : load.bundles)
             for (const schedule::LoadedPiece& piece : bundle.pieces)
                 for (const PieceState state : {PieceState::Bundled, PieceState::Loaded}) {
-                    const auto logged = storage::logEvent(*database,
+                    const auto logged = storage::logEvent(database,
                                                           {newUuid(),
                                                            bundle.order,
                                                            piece.mark,
@@ -89,6 +84,11 @@ Exit run(const QCommandLineParser& options)
     else
         printLoad(load, styleOf(options));
     return Exit::Done;
+}
+
+Exit run(const QCommandLineParser& options)
+{
+    return inShop(options, [&](const storage::Database& database) { return makeLoad(options, database); });
 }
 
 } // namespace

@@ -128,15 +128,12 @@ Exit run(const QCommandLineParser& options)
         tell("lapwright: made " + what + ", expected cut or folded");
         return Exit::BadInput;
     }
-    const auto database = openShop(options);
-    if (!database.ok()) {
-        tell(database.errors());
-        return Exit::CouldNot;
-    }
-    if (what == "cut")
-        return cutPlans(*database, stampOf(options));
-    return advanceAll(*database, PieceState::Cut, PieceState::Folded, text(options, "mark"),
-                      stampOf(options));
+    return inShop(options, [&](const storage::Database& database) {
+        if (what == "cut")
+            return cutPlans(database, stampOf(options));
+        return advanceAll(database, PieceState::Cut, PieceState::Folded, text(options, "mark"),
+                          stampOf(options));
+    });
 }
 
 } // namespace

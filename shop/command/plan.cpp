@@ -3,7 +3,7 @@
 #include "cutting/solve.h"
 #include "documents/cut.h"
 #include "documents/shop.h"
-#include "storage/document_file.h"
+#include "input.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
@@ -51,8 +51,8 @@ std::int64_t piecesOf(const std::vector<storage::PieceInState>& pieces)
 
 class Planner {
 public:
-    Planner(const schedule::ShopStock& stock, const QCommandLineParser& options)
-        : stock_(stock), options_(options)
+    Planner(const schedule::ShopStock& stock, const cutting::Settings& settings, const Style& style)
+        : stock_(stock), settings_(settings), style_(style)
     {
     }
 
@@ -62,11 +62,11 @@ public:
         const std::string name = material.gauge + " " + material.metal + ", " + material.colour;
         const cutting::Admission admission = documents::admit(wanted);
         for (const cutting::Refusal& refusal : admission.refusals)
-            tell("BLOCKS  " + name + ": " + refusal.key + ": " + say(refusal.reason, styleOf(options_)));
+            tell("BLOCKS  " + name + ": " + refusal.key + ": " + say(refusal.reason, style_));
         complete_ = complete_ && admission.refusals.empty();
         if (!admission.problem)
             return;
-        cutting::Plan plan = cutting::solve(*admission.problem, searchSettings(options_), searchControl());
+        cutting::Plan plan = cutting::solve(*admission.problem, settings_, searchControl());
         const documents::CutProblem problem = documents::writtenDown(*admission.problem);
         for (const cutting::Shortfall& missing : plan.notCut)
             tell("BLOCKS  " + name + ": stock does not suffice for " + std::to_string(missing.count) +
@@ -74,7 +74,7 @@ public:
         complete_ = complete_ && plan.notCut.empty();
         documents::CutPlan document{problem, std::move(plan)};
         print(name + ": " + std::to_string(piecesOf(pieces)) + " pieces from " +
-              summaryInWords(document, styleOf(options_)));
+              summaryInWords(document, style_));
         plans_.push_back({newUuid(), material,
                           documents::writeCutPlan({std::move(document), {}}, documents::Layout::Canonical)});
     }
@@ -84,7 +84,8 @@ public:
 
 private:
     const schedule::ShopStock& stock_;
-    const QCommandLineParser& options_;
+    const cutting::Settings& settings_;
+    const Style style_;
     std::vector<storage::StoredPlan> plans_;
     bool complete_ = true;
 };
@@ -93,14 +94,11 @@ private:
 Result<schedule::ShopStock> stockFor(const storage::Database& database, const QCommandLineParser& options)
 {
     if (options.isSet("stock")) {
-        const std::string path = text(options, "stock");
-        const auto given = storage::readDocument(path);
+        const auto given = receiveFrom(text(options, "stock"), documents::readStock);
         if (!given.ok())
             return given.errors();
-        const auto stock = documents::readStock(*given);
-        if (!stock.ok())
-            return stock.errorsWithin(path);
-        storage::saveStockDocument(database, *given);
+        storage::saveStockDocument(database, given->text);
+        return given->document.value;
     }
     const auto standing = storage::stockDocument(database);
     if (!standing)
@@ -111,25 +109,32 @@ Result<schedule::ShopStock> stockFor(const storage::Database& database, const QC
     return stock->value;
 }
 
-Exit run(const QCommandLineParser& options)
+Exit planAll(const QCommandLineParser& options, const cutting::Settings& settings,
+             const storage::Database& database)
 {
-    const auto database = openShop(options);
-    if (!database.ok()) {
-        tell(database.errors());
-        return Exit::CouldNot;
-    }
-    const auto stock = stockFor(*database, options);
+    const auto stock = stockFor(database, options);
     if (!stock.ok()) {
         tell(stock.errors());
         return Exit::BadInput;
     }
-    Planner planner(*stock, options);
-    for (const auto& [material, pieces] : batchesOf(*database))
+    Planner planner(*stock, settings, styleOf(options));
+    for (const auto& [material, pieces] : batchesOf(database))
         planner.plan(material, pieces);
-    storage::replacePlans(*database, planner.plans(), stampOf(options));
+    storage::replacePlans(database, planner.plans(), stampOf(options));
     if (planner.plans().empty())
         print("nothing to cut");
     return planner.complete() ? Exit::Done : Exit::Blocked;
+}
+
+Exit run(const QCommandLineParser& options)
+{
+    const auto settings = searchSettings(options);
+    if (!settings.ok()) {
+        tell(settings.errors());
+        return Exit::BadInput;
+    }
+    return inShop(options,
+                  [&](const storage::Database& database) { return planAll(options, *settings, database); });
 }
 
 } // namespace

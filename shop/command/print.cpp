@@ -141,19 +141,10 @@ private:
     bool allFold_ = true;
 };
 
-Exit run(const QCommandLineParser& options)
+Exit printAll(const QCommandLineParser& options, const std::string& folder, const storage::Database& database)
 {
-    const std::string folder = text(options, "output");
-    if (folder.empty()) {
-        tell("lapwright: no -o; expected a folder for the tickets");
-        return Exit::BadInput;
-    }
-    const auto database = openShop(options);
-    if (!database.ok() || !QDir().mkpath(QString::fromStdString(folder))) {
-        if (!database.ok())
-            tell(database.errors());
-        else
-            tell(folder + ": found a place that cannot be written, expected a folder");
+    if (!QDir().mkpath(QString::fromStdString(folder))) {
+        tell(folder + ": found a place that cannot be written, expected a folder");
         return Exit::CouldNot;
     }
     const auto catalogue = loadCatalogue(libraryFolders(options));
@@ -164,10 +155,10 @@ Exit run(const QCommandLineParser& options)
     }
     const Style style = styleOf(options);
     Tickets tickets(folder);
-    printCuts(*database, tickets, style);
+    printCuts(database, tickets, style);
     FoldTickets folds(*catalogue, *machines, style, tickets);
     int plans = 0;
-    for (const storage::OrderSummary& summary : storage::currentOrders(*database)) {
+    for (const storage::OrderSummary& summary : storage::currentOrders(database)) {
         const auto order = documents::readOrder(summary.derived);
         if (!order.ok())
             throw storage::StorageFailure(order.errors().front().sentence());
@@ -175,10 +166,21 @@ Exit run(const QCommandLineParser& options)
         tickets.write("plan", ++plans, "svg", planSvg(order->value, style));
     }
     int loads = 0;
-    for (const std::string& load : storage::loadDocuments(*database))
+    for (const std::string& load : storage::loadDocuments(database))
         tickets.write("load", ++loads, "json", load);
     print(std::to_string(tickets.count()) + " tickets and drawings in " + folder);
     return folds.allFold() ? Exit::Done : Exit::Blocked;
+}
+
+Exit run(const QCommandLineParser& options)
+{
+    const std::string folder = text(options, "output");
+    if (folder.empty()) {
+        tell("lapwright: found no -o, expected -o with a folder for the tickets");
+        return Exit::BadInput;
+    }
+    return inShop(options,
+                  [&](const storage::Database& database) { return printAll(options, folder, database); });
 }
 
 } // namespace

@@ -3,9 +3,9 @@
 #include "documents/profile.h"
 #include "fold/planner.h"
 #include "fold_words.h"
+#include "input.h"
 #include "measure/rounding.h"
 #include "pieces/why.h"
-#include "storage/document_file.h"
 #include "trim/girth.h"
 
 #include <nlohmann/json.hpp>
@@ -27,18 +27,15 @@ struct Unfolded {
 
 Result<Unfolded> unfold(const std::string& path, const pieces::Catalogue& catalogue)
 {
-    const auto text = storage::readDocument(path);
-    if (!text.ok())
-        return text.errors();
-    const auto profile = documents::readProfile(*text);
+    const auto profile = readFrom(path, documents::readProfile);
     if (!profile.ok())
-        return profile.errorsWithin(path);
+        return profile.errors();
     const auto stuff = stuffOf(profile->value.material, catalogue);
     if (!stuff.ok())
-        return stuff.errorsWithin(path);
+        return stuff.errorsWithin(nameOf(path));
     auto flat = trim::flatPattern(profile->value.profile, stuff->metal, stuff->sheet);
     if (!flat.ok())
-        return flat.errorsWithin(path);
+        return flat.errorsWithin(nameOf(path));
     return Unfolded{profile->value, *stuff, *std::move(flat)};
 }
 
@@ -115,7 +112,7 @@ Exit foldProfile(const QCommandLineParser& options)
     const auto outcome = fold::planFold(unfolded->profile.profile, unfolded->flat, unfolded->stuff.metal,
                                         unfolded->stuff.sheet, *machine, length, {});
     if (!outcome.ok()) {
-        tell(outcome.errorsWithin(argument(options)));
+        tell(outcome.errorsWithin(nameOf(argument(options))));
         return Exit::BadInput;
     }
     const Style style = styleOf(options);

@@ -1,6 +1,6 @@
 #include "command.h"
 #include "documents/shop.h"
-#include "storage/document_file.h"
+#include "input.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
@@ -38,51 +38,40 @@ Taken takeIn(const storage::Database& database, const schedule::Receipt& receipt
     return taken;
 }
 
-Exit receive(const QCommandLineParser& options)
+Exit receive(const QCommandLineParser& options, const storage::Database& database)
 {
     const std::string path = argument(options);
-    const auto database = openShop(options);
-    if (!database.ok()) {
-        tell(database.errors());
-        return Exit::CouldNot;
-    }
-    const auto text = storage::readDocument(path);
-    const auto receipt = text.ok() ? documents::readReceipt(*text)
-                                   : Result<documents::Document<schedule::Receipt>>(text.errors());
-    if (!receipt.ok()) {
-        tell(text.ok() ? receipt.errorsWithin(path) : receipt.errors());
+    const auto received = receiveFrom(path, documents::readReceipt);
+    if (!received.ok()) {
+        tell(received.errors());
         return Exit::BadInput;
     }
-    if (!storage::loadDocument(*database, receipt->value.load)) {
-        tell(path + "/load: found " + receipt->value.load + ", expected a load of this shop");
+    const schedule::Receipt& receipt = received->document.value;
+    if (!storage::loadDocument(database, receipt.load)) {
+        tell(nameOf(path) + "/load: found " + receipt.load + ", expected a load of this shop");
         return Exit::BadInput;
     }
     const storage::Stamp stamp = stampOf(options);
-    const Taken taken = database->write([&] {
-        if (!storage::saveReceipt(*database, receipt->value.id, receipt->value.load, *text, stamp))
+    const Taken taken = database.write([&] {
+        if (!storage::saveReceipt(database, receipt.id, receipt.load, received->text, stamp))
             tell("this receipt was here before; only events that are new count");
-        return takeIn(*database, receipt->value, stamp);
+        return takeIn(database, receipt, stamp);
     });
     print(std::to_string(taken.received) + " pieces received, " + std::to_string(taken.missing) +
           " short, damaged or wrong");
     for (const Error& error : taken.errors)
-        tell(error.within(path).sentence());
+        tell(error.within(nameOf(path)).sentence());
     return taken.errors.empty() ? Exit::Done : Exit::Blocked;
 }
 
-Exit remake(const QCommandLineParser& options)
+Exit remake(const QCommandLineParser& options, const storage::Database& database)
 {
-    const auto database = openShop(options);
-    if (!database.ok()) {
-        tell(database.errors());
-        return Exit::CouldNot;
-    }
     const storage::Stamp stamp = stampOf(options);
-    const auto waiting = storage::piecesAwaitingRemake(*database);
-    database->write([&] {
+    const auto waiting = storage::piecesAwaitingRemake(database);
+    database.write([&] {
         for (const storage::PieceInState& piece : waiting) {
             const auto logged =
-                storage::logEvent(*database,
+                storage::logEvent(database,
                                   {newUuid(),
                                    piece.order,
                                    piece.piece.mark,
@@ -101,20 +90,14 @@ Exit remake(const QCommandLineParser& options)
     return Exit::Done;
 }
 
-Exit status(const QCommandLineParser& options)
+Exit status(const storage::Database& database)
 {
-    const auto database = openShop(options);
-    if (!database.ok()) {
-        tell(database.errors());
-        return Exit::CouldNot;
-    }
-    for (const storage::OrderSummary& order : storage::currentOrders(*database))
+    for (const storage::OrderSummary& order : storage::currentOrders(database))
         print(order.jobName + ", " + order.customer + ", revision " + std::to_string(order.revision) +
               (order.wantedBy.empty() ? "" : ", wanted by " + order.wantedBy));
     for (std::size_t state = 0; state < schedule::pieceStates; ++state) {
         std::int64_t count = 0;
-        for (const storage::PieceInState& piece :
-             storage::piecesIn(*database, static_cast<PieceState>(state)))
+        for (const storage::PieceInState& piece : storage::piecesIn(database, static_cast<PieceState>(state)))
             count += piece.count;
         if (count > 0)
             print(std::to_string(count) + " " + std::string(schedule::name(static_cast<PieceState>(state))));
@@ -135,7 +118,10 @@ Subcommand receiptCommand()
         {databaseOption(), stationOption(), personOption()},
         1,
         1,
-        receive};
+        [](const QCommandLineParser& options) {
+            return inShop(options,
+                          [&](const storage::Database& database) { return receive(options, database); });
+        }};
 }
 
 Subcommand remakeCommand()
@@ -149,7 +135,10 @@ Subcommand remakeCommand()
         {databaseOption(), stationOption(), personOption()},
         0,
         0,
-        remake};
+        [](const QCommandLineParser& options) {
+            return inShop(options,
+                          [&](const storage::Database& database) { return remake(options, database); });
+        }};
 }
 
 Subcommand statusCommand()
@@ -161,7 +150,7 @@ Subcommand statusCommand()
             {databaseOption()},
             0,
             0,
-            status};
+            [](const QCommandLineParser& options) { return inShop(options, status); }};
 }
 
 } // namespace lapwright::command

@@ -1,8 +1,17 @@
 #include "catalogue.h"
 #include "command.h"
+#include "documents/compare.h"
+#include "documents/entered.h"
 #include "documents/order.h"
 #include "incoming.h"
+#include "input.h"
 #include "storage/document_file.h"
+#include "storage/piece_events.h"
+#include "storage/shop_state.h"
+
+#include <algorithm>
+#include <iterator>
+#include <optional>
 
 namespace lapwright::command {
 
@@ -29,30 +38,31 @@ class Receiver {
 public:
     Receiver(const storage::Database& database, const pieces::Catalogue& catalogue,
              const QCommandLineParser& options)
-        : database_(database), catalogue_(catalogue), options_(options)
+        : database_(database), catalogue_(catalogue), options_(options), style_(styleOf(options))
     {
     }
 
     void take(const std::string& path)
     {
-        const auto text = storage::readDocument(path);
-        if (!text.ok())
-            return refuse(text.errors());
-        const auto order = documents::readOrder(*text);
-        if (!order.ok())
-            return refuse(order.errorsWithin(path));
-        Derived derived = deriveAgain(*order, catalogue_);
-        tell(derived.differences, styleOf(options_));
+        const auto received = receiveFrom(path, documents::readOrder);
+        if (!received.ok())
+            return refuse(received.errors());
+        const documents::OrderDocument& order = received->document;
+        const Derived derived = deriveAgain(order, catalogue_);
+        tell(derived.differences, nameOf(path) + " and what the shop derives from its runs", style_);
         if (rules::anyBlocks(derived.order.findings)) {
-            tell(path + ": the runs of this order have findings that block; it is not taken in:");
-            tell(derived.order.findings, styleOf(options_));
+            tell(derived.order.findings, nameOf(path), style_);
+            tell(nameOf(path) + ": not taken in, because its runs have findings that block");
             return raise(Exit::Blocked);
         }
-        const storage::Stamp stamp = stampOf(options_);
-        const Arrival arrival = storage::receiveOrder(database_, incoming(*order, *text, derived), stamp,
-                                                      options_.isSet("accept"));
-        print(order->value.job.name + ", revision " + std::to_string(order->value.revision) + ": " +
+        tell(enteredOf(derived.order.findings), nameOf(path), style_);
+        const std::optional<Standing> before = standingBefore(order.value);
+        const Arrival arrival = storage::receiveOrder(database_, incoming(order, received->text, derived),
+                                                      stampOf(options_), options_.isSet("accept"));
+        print(order.value.job.name + ", revision " + std::to_string(order.value.revision) + ": " +
               words(arrival.outcome));
+        if (before)
+            tellRevision(*before, derived.order);
         for (const std::string& reason : arrival.reasons)
             tell("  " + reason);
         if (arrival.outcome == Arrival::Outcome::Waits) {
@@ -64,6 +74,47 @@ public:
     [[nodiscard]] Exit worst() const { return worst_; }
 
 private:
+    struct Standing {
+        pieces::Order order;
+        schedule::PieceCounts made;
+    };
+
+    /// The revision that counts now and what is made of it, where the one that comes is a later one.
+    [[nodiscard]] std::optional<Standing> standingBefore(const pieces::Order& order) const
+    {
+        const auto standing = storage::derivedOrder(database_, order.id);
+        if (!standing)
+            return std::nullopt;
+        auto before = documents::readOrder(*standing);
+        if (!before.ok())
+            throw storage::StorageFailure(before.errors().front().sentence());
+        if (before->value.revision >= order.revision)
+            return std::nullopt;
+        return Standing{std::move(before->value), storage::orderCounts(database_, order.id)};
+    }
+
+    void tellRevision(const Standing& before, const pieces::Order& now) const
+    {
+        const rules::Findings changes = documents::compareRevisions(before.order, now);
+        for (std::size_t state = static_cast<std::size_t>(schedule::PieceState::Cut);
+             state < schedule::pieceStates; ++state)
+            if (before.made.in[state] > 0)
+                tell("  already " + std::string(schedule::name(static_cast<schedule::PieceState>(state))) +
+                     ": " + std::to_string(before.made.in[state]));
+        tell("  from revision " + std::to_string(before.order.revision) + " to " +
+             std::to_string(now.revision) + (changes.empty() ? ": nothing that is made changes" : ":"));
+        tell(changes, style_);
+    }
+
+    /// Texts as entered that say something else than their values: the shop's last chance to ask.
+    static rules::Findings enteredOf(const rules::Findings& findings)
+    {
+        rules::Findings entered;
+        std::copy_if(findings.begin(), findings.end(), std::back_inserter(entered),
+                     [](const rules::Finding& finding) { return finding.code == documents::enteredCode; });
+        return entered;
+    }
+
     void refuse(const std::vector<Error>& errors)
     {
         tell(errors);
@@ -78,28 +129,35 @@ private:
     const storage::Database& database_;
     const pieces::Catalogue& catalogue_;
     const QCommandLineParser& options_;
+    const Style style_;
     Exit worst_ = Exit::Done;
 };
 
-Exit run(const QCommandLineParser& options)
+Exit receiveAll(const QCommandLineParser& options, const storage::Database& database)
 {
-    const auto database = openShop(options);
     const auto catalogue = loadCatalogue(libraryFolders(options));
-    if (!database.ok() || !catalogue.ok()) {
-        tell(database.ok() ? catalogue.errors() : database.errors());
-        return database.ok() ? Exit::BadInput : Exit::CouldNot;
+    if (!catalogue.ok()) {
+        tell(catalogue.errors());
+        return Exit::BadInput;
     }
-    Receiver receiver(*database, *catalogue, options);
+    Receiver receiver(database, *catalogue, options);
     for (const QString& given : options.positionalArguments()) {
         const auto paths = storage::documentsAt(given.toStdString(), ".json");
         if (!paths.ok()) {
             tell(paths.errors());
             return Exit::BadInput;
         }
+        if (paths->empty())
+            tell(given.toStdString() + ": found no .json file, expected orders");
         for (const std::string& path : *paths)
             receiver.take(path);
     }
     return receiver.worst();
+}
+
+Exit run(const QCommandLineParser& options)
+{
+    return inShop(options, [&](const storage::Database& database) { return receiveAll(options, database); });
 }
 
 } // namespace

@@ -1,9 +1,9 @@
-#include "pieces/takeoff.h"
 #include "catalogue.h"
 #include "command.h"
 #include "documents/job.h"
 #include "documents/order.h"
 #include "incoming.h"
+#include "input.h"
 #include "pieces/why.h"
 #include "storage/document_file.h"
 
@@ -59,19 +59,17 @@ Result<OrderDocument> withIdentity(pieces::Order order, const documents::Extras&
         document.extras.inside["job"] = extras;
     if (path.empty() || path == "-" || !QFileInfo::exists(QString::fromStdString(path)))
         return document;
-    const auto text = storage::readDocument(path);
-    if (!text.ok())
-        return text.errors();
-    const auto before = documents::readOrder(*text);
+    const auto before = readFrom(path, documents::readOrder);
     if (!before.ok())
-        return before.errorsWithin(path);
+        return before.errors();
     if (before->value.id != document.value.id)
         return Error{path, "an order of another job (" + before->value.job.name + ")", "another file name"};
     document.value.revision = before->value.revision;
     document.value.previousHash = before->value.previousHash;
-    if (documents::revisionHash(document) != documents::revisionHash(*before)) {
+    std::string hash = documents::revisionHash(*before);
+    if (documents::revisionHash(document) != hash) {
         document.value.revision = before->value.revision + 1;
-        document.value.previousHash = documents::revisionHash(*before);
+        document.value.previousHash = std::move(hash);
     }
     return document;
 }
@@ -89,14 +87,9 @@ Exit explainMark(const pieces::Order& order, const std::string& mark, const Styl
 
 Exit run(const QCommandLineParser& options)
 {
-    const auto text = storage::readDocument(argument(options));
-    if (!text.ok()) {
-        tell(text.errors());
-        return Exit::BadInput;
-    }
-    const auto job = documents::readJob(*text);
+    const auto job = readFrom(argument(options), documents::readJob);
     if (!job.ok()) {
-        tell(job.errorsWithin(argument(options)));
+        tell(job.errors());
         return Exit::BadInput;
     }
     const auto catalogue = loadCatalogue(libraryFolders(options));
@@ -105,28 +98,31 @@ Exit run(const QCommandLineParser& options)
         return Exit::BadInput;
     }
     const Style style = styleOf(options);
-    const pieces::Order order = pieces::takeoff(job->value, *catalogue);
+    pieces::Order order = takeOff(job->value, *catalogue);
     if (options.isSet("why"))
         return explainMark(order, command::text(options, "why"), style);
     const std::string path = command::text(options, "output");
-    const auto document = withIdentity(order, job->extras, path);
+    const auto document = withIdentity(std::move(order), job->extras, path);
     if (!document.ok()) {
         tell(document.errors());
         return Exit::BadInput;
     }
-    tell(order.findings, style);
+    const rules::Findings& findings = document->value.findings;
+    tell(findings, nameOf(argument(options)), style);
+    const std::string text =
+        path.empty() && !options.isSet("json") ? std::string() : documents::writeOrder(*document);
     if (!path.empty()) {
-        const auto written = storage::writeDocument(path, documents::writeOrder(*document));
+        const auto written = storage::writeDocument(path, text);
         if (!written.ok()) {
             tell(written.errors());
             return Exit::CouldNot;
         }
     }
     if (options.isSet("json"))
-        print(documents::writeOrder(*document));
+        print(text);
     else if (path != "-")
         printSummary(document->value, style);
-    return rules::anyBlocks(order.findings) ? Exit::Blocked : Exit::Done;
+    return rules::anyBlocks(findings) ? Exit::Blocked : Exit::Done;
 }
 
 } // namespace

@@ -1,38 +1,19 @@
-"""Guards: the shop's whole day through the real program and a real database, from two measured houses to a remake,
-and that bad input is refused with its exit status, file and place and leaves nothing behind. All data is invented."""
+"""Guards: the shop's whole day through the real program and a real database, from two measured houses to a remake.
+All data is invented."""
 import json
-import pathlib
-import subprocess
-import sys
-import tempfile
 import unittest
 import xml.dom.minidom
 
-PROGRAM = pathlib.Path(sys.argv.pop(1)).resolve()
-CASES = pathlib.Path(__file__).parent / "cases"
+from program import CASES, Program
+
 ORDERS = ("alder", "birch")
 
 
-class Shop(unittest.TestCase):
-    def setUp(self):
-        folder = tempfile.TemporaryDirectory()
-        self.addCleanup(folder.cleanup)
-        self.folder = pathlib.Path(folder.name)
-
-    def run_program(self, *arguments, status=0):
-        done = subprocess.run([PROGRAM, *map(str, arguments)], cwd=self.folder, capture_output=True, text=True, timeout=300)
-        self.assertEqual(done.returncode, status, done.stdout + done.stderr)
-        return done
-
-    def shop(self, *arguments, status=0):
-        return self.run_program(*arguments, "--db", "shop.db", status=status)
-
+class Day(Program):
     def take_off(self):
         for name in ORDERS:
             self.run_program("takeoff", CASES / f"{name}.job.json", "-o", f"{name}.order.json")
 
-
-class Day(Shop):
     def test_a_measure_a_foot_off_is_found(self):
         report = json.loads(self.run_program("closure", CASES / "alder-a-foot-wrong.job.json", "--json", status=1).stdout)[0]
         self.assertFalse(report["closes"])
@@ -86,37 +67,6 @@ class Day(Shop):
         self.assertIn("remake 1 of " + events[0]["mark"], self.shop("remake").stdout)
         self.assertIn("nothing is waiting", self.shop("remake").stdout)
         self.assertIn(": 1 pieces from", self.shop("plan", "--time", "1").stdout)
-
-
-class BadInput(Shop):
-    def refused(self, text, *expected):
-        (self.folder / "bad.json").write_text(text)
-        done = self.run_program("takeoff", "bad.json", "-o", "order.json", status=2)
-        for words in ("bad.json", *expected):
-            self.assertIn(words, done.stderr)
-        self.assertFalse((self.folder / "order.json").exists())
-
-    def changed(self, change):
-        job = json.loads((CASES / "alder.job.json").read_text())
-        change(job)
-        return json.dumps(job)
-
-    def test_documents_that_are_wrong(self):
-        self.refused('{"format": ', "line 1")
-        self.refused(self.changed(lambda job: job.update(version=9)), "version")
-        self.refused(self.changed(lambda job: job.update(format="lapwright/load")), "lapwright/job")
-        self.refused(self.changed(lambda job: job["chains"][0]["runs"][0].update(kind="eaves")), "/chains/0/runs/0/kind", "eave")
-
-    def test_absurd_lengths_block(self):
-        (self.folder / "long.json").write_text(self.changed(
-            lambda job: job["chains"][0]["runs"][0]["lengths"][0].update(mm=274320.0, entered="900'")))
-        self.assertIn("BLOCKS", self.run_program("takeoff", "long.json", status=1).stderr)
-
-    def test_usage(self):
-        self.run_program("takeoff", status=2)
-        self.run_program("no-such-thing", status=2)
-        self.run_program("plan", "--db", self.folder / "nowhere" / "shop.db", status=3)
-        self.run_program("takeoff", "missing.json", status=2)
 
 
 if __name__ == "__main__":

@@ -1,0 +1,25 @@
+"""Runs the built program in a folder of its own; what the tests of the command share. All data is invented."""
+import pathlib
+import subprocess
+import sys
+import tempfile
+import unittest
+
+PROGRAM = pathlib.Path(sys.argv.pop(1)).resolve()
+CASES = pathlib.Path(__file__).parent / "cases"
+
+
+class Program(unittest.TestCase):
+    def setUp(self):
+        folder = tempfile.TemporaryDirectory()
+        self.addCleanup(folder.cleanup)
+        self.folder = pathlib.Path(folder.name)
+
+    def run_program(self, *arguments, status=0, text=None):
+        done = subprocess.run([PROGRAM, *map(str, arguments)], cwd=self.folder, input=text, capture_output=True,
+                              text=True, timeout=300)
+        self.assertEqual(done.returncode, status, done.stdout + done.stderr)
+        return done
+
+    def shop(self, *arguments, status=0, text=None):
+        return self.run_program(*arguments, "--db", "shop.db", status=status, text=text)

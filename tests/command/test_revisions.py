@@ -1,0 +1,114 @@
+"""Guards: orders and their revisions, taken in through the real program in any sequence and any number of times, end
+in the same state; a revision shows what it changes and what is already made, and asks before that becomes scrap; a
+claimed number that does not follow from the runs is shown. All data is invented."""
+import copy
+import itertools
+import json
+import sqlite3
+import unittest
+
+from program import CASES, Program
+
+JOB = json.loads((CASES / "alder.job.json").read_text())
+
+
+def longer(job, feet):
+    job["chains"][1]["runs"][0]["lengths"][0].update(mm=304.8 * feet, entered=f"{feet}'")
+
+
+class Revisions(Program):
+    def revisions(self):
+        """Three revisions of one order: the ridge is 16 ft, then 30 ft, then 12 ft and in another note."""
+        for number, feet in enumerate((16, 30, 12), 1):
+            job = copy.deepcopy(JOB)
+            longer(job, feet)
+            (self.folder / "job.json").write_text(json.dumps(job))
+            self.run_program("takeoff", "job.json", "-o", "order.json")
+            (self.folder / f"revision-{number}.json").write_bytes((self.folder / "order.json").read_bytes())
+        return [f"revision-{number}.json" for number in (1, 2, 3)]
+
+    def state(self, database):
+        connection = sqlite3.connect(self.folder / database)
+        self.addCleanup(connection.close)
+        return [connection.execute(query).fetchall() for query in (
+            "SELECT id, revision, hash, previous_hash, document, derived FROM orders ORDER BY id, revision",
+            "SELECT order_id, mark, length_nm, girth_nm, make, count FROM pieces WHERE withdrawn = 0 ORDER BY mark",
+            "SELECT mark, state, count FROM piece_counts WHERE count > 0 ORDER BY mark, state",
+            "SELECT * FROM quarantine")]
+
+    def test_a_job_taken_off_again_is_the_same_revision(self):
+        self.revisions()
+        before = (self.folder / "order.json").read_bytes()
+        self.run_program("takeoff", "job.json", "-o", "order.json")
+        self.assertEqual((self.folder / "order.json").read_bytes(), before)
+        order = json.loads(before)
+        self.assertEqual(order["revision"], 3)
+        self.assertEqual(len(order["previous_hash"]), 64)
+
+    def test_any_sequence_any_number_of_times_ends_the_same(self):
+        files = self.revisions()
+        self.run_program("receive", *files, "--db", "wanted.db")
+        wanted = self.state("wanted.db")
+        self.assertEqual([row[1] for row in wanted[0]], [1, 2, 3])
+        self.assertEqual(wanted[0][1][3], wanted[0][0][2], "revision 2 carries the hash of revision 1")
+        self.assertEqual(wanted[3], [])
+        for number, sequence in enumerate(itertools.permutations(files)):
+            database = f"{number}.db"
+            self.run_program("receive", *sequence, sequence[0], sequence[1], "--db", database)
+            self.run_program("receive", ".", "--db", database, status=2)  # job.json is no order
+            self.assertEqual(self.state(database), wanted, sequence)
+
+    def test_a_revision_says_what_it_changes(self):
+        files = self.revisions()
+        self.shop("receive", files[0])
+        told = self.shop("receive", files[1]).stderr
+        for words in ("from revision 1 to 2:", "run R1: length was 16' 0\", is now 30' 0\"", "mark R1.3: is new"):
+            self.assertIn(words, told)
+        self.assertNotIn("E1", told)
+
+    def test_a_revision_after_cutting_asks(self):
+        files = self.revisions()
+        self.shop("receive", files[0])
+        self.shop("plan", "--stock", CASES / "shop.stock.json", "--time", "1")
+        self.shop("made", "cut")
+        told = self.shop("receive", files[1], status=1)
+        self.assertIn("revision 2: waits for a person", told.stdout)
+        for words in ("already cut: 16", "R1.2 changes, but 1 of it is cut or folded and would be scrap", "--accept"):
+            self.assertIn(words, told.stderr)
+        before = self.state("shop.db")
+        self.shop("receive", files[1], status=1)
+        self.assertEqual(self.state("shop.db")[:3], before[:3])
+        self.assertIn("taken in", self.shop("receive", files[1], "--accept").stdout)
+        self.assertIn("already here", self.shop("receive", files[1]).stdout)
+
+    def test_another_content_of_a_revision_waits(self):
+        files = self.revisions()
+        self.shop("receive", files[0])
+        forged = json.loads((self.folder / files[0]).read_text())
+        forged["job"]["customer"] = "Somebody else"
+        (self.folder / "forged.json").write_text(json.dumps(forged))
+        self.assertIn("revision 1 is here with another content",
+                      self.shop("receive", "forged.json", "--accept", status=1).stderr)
+        second = json.loads((self.folder / files[1]).read_text())
+        second["previous_hash"] = "0" * 64
+        (self.folder / "stray.json").write_text(json.dumps(second))
+        self.assertIn("was made from another revision 1 than the one that is here",
+                      self.shop("receive", "stray.json", status=1).stderr)
+
+    def test_claimed_numbers_are_derived_again(self):
+        self.run_program("takeoff", CASES / "alder.job.json", "-o", "order.json")
+        order = json.loads((self.folder / "order.json").read_text())
+        order["pieces"][0]["blank_length_mm"] += 25.4
+        order["profiles"][0]["profile"]["bends"][0]["turn_degrees"] = 12
+        order["profiles"][0]["girth_mm"] -= 25.4
+        (self.folder / "claims.json").write_text(json.dumps(order))
+        told = self.shop("receive", "claims.json").stderr
+        for words in ("claims.json and what the shop derives", "mark E1.1: length of the blank: the order says",
+                      "turn of bend 1: the order says 12°", "girth: the order says"):
+            self.assertIn(words, told)
+        made = sqlite3.connect(self.folder / "shop.db").execute("SELECT length_nm FROM pieces WHERE mark = 'E1.1'").fetchone()
+        self.assertEqual(made[0], round(1e6 * (order["pieces"][0]["blank_length_mm"] - 25.4)))
+
+
+if __name__ == "__main__":
+    unittest.main()
