@@ -30,6 +30,50 @@ private slots:
                     .front()
                     .twoPeople);
     }
+    void whatNestsGoesTogether()
+    {
+        const site::Material slate{"steel", "26 ga", "Slate"}, ivory{"steel", "26 ga", "Ivory"};
+        const auto piece = [](const char* order, const site::Material& material, const char* mark,
+                              const char* profile) {
+            return ReadyPiece{order, "House", material, {mark, 2, "E1", profile, Length::feet(5)}, 1.0};
+        };
+        const std::vector<Bundle> bundles =
+            bundle({piece("one", slate, "E1.1", "P1"), piece("one", slate, "E2.1", "P2"),
+                    piece("one", slate, "E3.1", "P1"), piece("one", ivory, "E4.1", "P1"),
+                    piece("two", slate, "E1.1", "P1")},
+                   {});
+        QCOMPARE(bundles.size(), std::size_t{4});
+        std::vector<std::string> labels;
+        for (const Bundle& one : bundles)
+            labels.push_back(one.label);
+        QCOMPARE(labels, (std::vector<std::string>{"B1", "B2", "B3", "B4"}));
+        QCOMPARE(bundles[0].pieces.size(), std::size_t{2});
+        QCOMPARE(bundles[0].pieces[1].mark, std::string("E3.1"));
+        QCOMPARE(bundles[0].kilograms, 4.0);
+        QVERIFY(!bundles[0].twoPeople);
+        QVERIFY(bundles[2].material == ivory);
+        QCOMPARE(bundles[3].order, std::string("two"));
+        QVERIFY(bundle({}, {}).empty());
+    }
+    void aFullBundleIsFollowedByAnother()
+    {
+        BundleLimits limits;
+        limits.mostKilograms = 10.0;
+        const auto bundles = bundle({{"one", "House", {}, {"E1.1", 7, "E1", "P1", Length::feet(5)}, 3.0},
+                                     {"one", "House", {}, {"E1.2", 1, "E1", "P1", Length::feet(5)}, 12.0}},
+                                    limits);
+        std::vector<double> kilograms;
+        for (const Bundle& one : bundles)
+            kilograms.push_back(one.kilograms);
+        QCOMPARE(kilograms, (std::vector<double>{9.0, 9.0, 3.0, 12.0}));
+    }
+    void aPieceWithoutMassIsStillLoaded()
+    {
+        const auto bundles =
+            bundle({{"one", "House", {}, {"E1.1", 50, "E1", "P1", Length::feet(5)}, 0.0}}, {});
+        QCOMPARE(bundles.size(), std::size_t{1});
+        QCOMPARE(bundles.front().pieces.front().count, std::int64_t{50});
+    }
     void nothingIsLostOrDoubled()
     {
         std::mt19937 random(3);

@@ -42,6 +42,47 @@ private slots:
         QCOMPARE(after(counts, {Kind::Advance, PieceState::Cut, 2}).errors().front().sentence(),
                  std::string("found 1 ordered, expected at least 2"));
     }
+    void aCrewLeadCorrectsWhatWasReceived()
+    {
+        PieceCounts counts;
+        counts.of(PieceState::Received) = 3;
+        counts = after(counts, {Kind::Advance, PieceState::Damaged, 2}).value();
+        QCOMPARE(counts.of(PieceState::Received), 1);
+        QCOMPARE(counts.of(PieceState::Damaged), 2);
+        QVERIFY(!after(counts, {Kind::Advance, PieceState::Wrong, 2}).ok());
+        // What is still on the truck goes first, then what was said to be received.
+        counts.of(PieceState::Loaded) = 1;
+        counts = after(counts, {Kind::Advance, PieceState::Short, 2}).value();
+        QCOMPARE(counts.of(PieceState::Loaded), 0);
+        QCOMPARE(counts.of(PieceState::Received), 0);
+        QCOMPARE(counts.awaitingRemake(), 4);
+    }
+    void whatIsShortCannotBeReceivedAfterwards()
+    {
+        PieceCounts counts;
+        counts.of(PieceState::Short) = 1;
+        QVERIFY(!after(counts, {Kind::Advance, PieceState::Received, 1}).ok());
+        QVERIFY(!after(counts, {Kind::Advance, PieceState::Ordered, 1}).ok());
+    }
+    void scrapIsOrderedAgain()
+    {
+        PieceCounts counts;
+        counts.of(PieceState::Folded) = 2;
+        counts = after(counts, {Kind::Scrap, PieceState::Folded, 1}).value();
+        QCOMPARE(counts.of(PieceState::Folded), 1);
+        QCOMPARE(counts.of(PieceState::Ordered), 1);
+        for (const PieceState state : {PieceState::Ordered, PieceState::Loaded, PieceState::Received})
+            QVERIFY(!after(counts, {Kind::Scrap, state, 1}).ok());
+        QVERIFY(!after(counts, {Kind::Scrap, PieceState::Cut, 1}).ok());
+    }
+    void everyStateHasItsWord()
+    {
+        for (std::size_t state = 0; state < pieceStates; ++state) {
+            const std::string_view word = name(static_cast<PieceState>(state));
+            QVERIFY(pieceState(word).value() == static_cast<PieceState>(state));
+        }
+        QCOMPARE(pieceState("lost").errors().front().found, std::string("lost"));
+    }
     void randomEventsKeepTheCount()
     {
         std::mt19937 random(20261125);
