@@ -191,6 +191,8 @@ bool Placement::place(const LabelWish& wish, std::vector<Shape>& onto)
         return Box{wish.target + (extent + gap) * heading, halfWidth, halfHeight, 0.0};
     };
     for (const Care care : {Care::Full, Care::AnyApproach, Care::AcrossLines}) {
+        if (care == Care::AcrossLines && !wish.mayCrossLines)
+            return false;
         for (double gap = wish.gap; gap < std::min(wish.gap + 2.0 * ringStep, wish.reach) + 0.1;
              gap += ringStep)
             for (const Point& heading : wish.directions)

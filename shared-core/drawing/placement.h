@@ -32,6 +32,8 @@ struct LabelWish {
     double reach = 1e6;
     /// Lines this close to the target may be crossed to get at it.
     double ignore = 1.5;
+    /// Where nothing else is left, the line to the target may cross others.
+    bool mayCrossLines = true;
 };
 
 class Placement {

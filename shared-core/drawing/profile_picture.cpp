@@ -3,6 +3,7 @@
 #include "drawing/marks.h"
 #include "drawing/palette.h"
 #include "drawing/placement.h"
+#include "drawing/profile_frame.h"
 #include "drawing/section.h"
 #include "drawing/text.h"
 #include "measure/rounding.h"
@@ -15,12 +16,9 @@ namespace lapwright::drawing {
 
 namespace {
 
-constexpr double margin = 4.0;
 constexpr double labelSize = 3.0;
 /// Room around the section for its dimensions.
 constexpr double apron = 14.0;
-constexpr double headHeight = 13.0;
-constexpr double footHeight = 14.0;
 
 const char* hemName(trim::HemKind kind)
 {
@@ -40,8 +38,7 @@ public:
     Painter(const trim::Profile& profile, const ProfilePicture& picture)
         : profile_(profile),
           picture_(picture), page_{0.0, 0.0, inMillimetres(picture.width), inMillimetres(picture.height)},
-          field_{margin, margin + headHeight, page_.right - margin, page_.bottom - margin - footHeight},
-          placement_(field_)
+          field_(fieldOf(page_)), placement_(field_)
     {
     }
 
@@ -55,10 +52,9 @@ public:
         for (std::size_t i = 0; i < section_.legs.size(); ++i)
             dimensionLeg(i);
         nameAngles();
-        nameHems();
         nameEdges();
-        head();
-        foot();
+        nameHems();
+        addProfileFrame(frame(), shapes_);
         DisplayList list;
         list.width = picture_.width;
         list.height = picture_.height;
@@ -176,8 +172,14 @@ private:
     void dimensionLeg(std::size_t leg)
     {
         const std::string text = write(profile_.legs[leg].length, picture_.style);
+        // Close by, on either side, before beyond a label that stands there already.
         for (const double side : sidesOf(leg))
             for (const double offset : {5.5, 4.0, 7.5, 9.5})
+                for (const double start : {1.4, offset - 2.0})
+                    if (tryDimension(section_.legs[leg].measured, side * offset, start, text))
+                        return;
+        for (const double side : sidesOf(leg))
+            for (const double offset : {16.0, 19.0})
                 for (const double start : {1.4, offset - 2.0})
                     if (tryDimension(section_.legs[leg].measured, side * offset, start, text))
                         return;
@@ -191,7 +193,7 @@ private:
                       (section_.drawnThickness / 2.0) * sidesOf(leg).front() * normal;
         wish.directions = {sidesOf(leg).front() * normal, sidesOf(leg).back() * normal};
         wish.approach = normal;
-        place(wish);
+        place({wish});
     }
 
     /// Dimension line at `offset` to the left of the leg with its text beside it, if there is room for all of
@@ -259,29 +261,34 @@ private:
             inside.nearby = 5.0;
             if (placement_.place(inside, shapes_))
                 continue;
-            wish.reach = 1e6;
-            place(wish);
+            place({wish});
         }
     }
 
     void nameHems()
     {
         std::size_t drawn = 0;
-        for (const auto& hem : {profile_.startHem, profile_.endHem}) {
+        for (const auto* at : {&profile_.startHem, &profile_.endHem}) {
+            const std::optional<trim::Hem>& hem = *at;
             if (!hem)
                 continue;
             const DrawnHem& shape = section_.hems[drawn++];
-            LabelWish wish;
-            wish.text = write(hem->flat, picture_.style) + " " + hemName(hem->kind);
-            wish.size = labelSize - 0.3;
-            wish.role = Role::Dimension;
-            wish.target = onPage(shape.middle);
-            const Point outwards = wish.target - centre_;
-            wish.directions = {outwards, quarter(outwards), -1.0 * quarter(outwards)};
-            wish.nearby = 0.0;
-            wish.ignore = 2.6;
-            wish.gap = 3.0;
-            place(wish);
+            const bool isStart = at == &profile_.startHem;
+            const Segment& leg = (isStart ? section_.legs.front() : section_.legs.back()).measured;
+            LabelWish fold;
+            fold.text = write(hem->flat, picture_.style) + " " + hemName(hem->kind);
+            fold.size = labelSize - 0.3;
+            fold.role = Role::Dimension;
+            fold.nearby = 0.0;
+            fold.ignore = 2.6;
+            fold.gap = 3.0;
+            LabelWish flat = fold;
+            flat.target = onPage(shape.middle);
+            const Point outwards = flat.target - centre_;
+            flat.directions = {outwards, quarter(outwards), -1.0 * quarter(outwards)};
+            fold.target = onPage(shape.edge);
+            fold.directions = {flipped(isStart ? leg.from - leg.to : leg.to - leg.from)};
+            place({flat, fold});
         }
     }
 
@@ -304,7 +311,7 @@ private:
         wish.approach = flipped(normal);
         wish.gap = 2.4;
         wish.nearby = 0.0;
-        place(wish);
+        place({wish});
     }
 
     void nameEdges()
@@ -322,91 +329,31 @@ private:
             wish.nearby = 2.0;
             wish.ignore = 2.6;
             wish.gap = 1.2;
-            place(wish);
+            place({wish});
         }
     }
 
-    void place(const LabelWish& wish)
+    /// One label at the first of several places that has room: near by before far away, across no line before
+    /// across one.
+    void place(std::vector<LabelWish> wishes)
     {
-        if (!placement_.place(wish, shapes_))
-            leftOut_.push_back(wish.text);
-    }
-
-    void head()
-    {
-        const double width = page_.width() - 2.0 * margin;
-        const double left = width * 0.66;
-        shapes_.emplace_back(words(Role::Title, shortened(profile_.name, 4.4, left, true),
-                                   {margin, margin + 4.2}, 4.4, Anchor::Start, true));
-        std::string facts;
-        const auto add = [&](const std::string& fact) {
-            if (!fact.empty())
-                facts += (facts.empty() ? "" : " \xC2\xB7 ") + fact;
-        };
-        if (picture_.girth)
-            add("girth " + write(*picture_.girth, picture_.style));
-        add(picture_.metal);
-        if (picture_.thickness > Length())
-            add(writeThickness(picture_.thickness, picture_.style));
-        shapes_.emplace_back(
-            words(Role::Label, shortened(facts, labelSize, width), {margin, margin + 9.2}, labelSize));
-        swatch(width);
-        const double below = margin + 11.2;
-        shapes_.emplace_back(line(Role::Note, {margin, below}, {page_.right - margin, below}, 0.2));
-    }
-
-    /// The colour's name with a piece of the band, upper right.
-    void swatch(double width)
-    {
-        const std::string name = picture_.colourName.empty()
-                                     ? "coloured face"
-                                     : "colour: " + shortened(picture_.colourName, labelSize, 30.0);
-        const double right = page_.right - margin;
-        shapes_.emplace_back(words(Role::Label, name, {right, margin + 3.8}, labelSize, Anchor::End));
-        const double end = right - textWidth(name, labelSize) - 1.5;
-        const double start = std::max(end - 9.0, right - 0.34 * width);
-        const double middle = margin + 2.8;
-        shapes_.emplace_back(box(Role::ColouredFace, {start, middle - 1.1, end, middle + 1.1},
-                                 Stroke{0.2, Dash::Solid, {}}, Fill{true, picture_.colour, Hatch::None}));
-        shapes_.emplace_back(Path{Role::ColouredFace,
-                                  {{start + 1.0, middle}, {end - 0.6, middle}},
-                                  false,
-                                  Stroke{0.4, Dash::Dotted, contrasting(picture_.colour)},
-                                  {}});
-    }
-
-    [[nodiscard]] std::vector<std::string> notes() const
-    {
-        std::vector<std::string> said{std::string("Outside lengths. ") +
-                                      (picture_.angles == AngleShown::Fold
-                                           ? "Fold angles: 0\xC2\xB0 is flat."
-                                           : "Included angles: 180\xC2\xB0 is flat.")};
-        const double real = inMillimetres(picture_.thickness) * scale_;
-        if (section_.drawnThickness > real * 1.05)
-            said.back() += " Metal drawn thicker than it is.";
-        if (!section_.trueToScale)
-            said.back() += " Shortest parts drawn larger.";
-        for (const std::string& missing : leftOut_)
-            said.back() += " No room for: " + missing + ".";
-        return said;
-    }
-
-    void foot()
-    {
-        const double top = page_.bottom - margin - footHeight + 3.0;
-        shapes_.emplace_back(line(Role::Note, {margin, top}, {page_.right - margin, top}, 0.2));
-        addScaleBar(shapes_, {margin, top + 4.6}, scale_, 40.0,
-                    picture_.style.unit == LengthUnit::Millimetres);
-        shapes_.emplace_back(words(Role::Label, "scale " + scaleName(scale_),
-                                   {page_.right - margin, top + 4.6}, 2.6, Anchor::End));
-        double base = top + 8.6;
-        for (const std::string& note : notes())
-            for (const std::string& row : wrapped(note, 2.3, page_.width() - 2.0 * margin)) {
-                if (base > page_.bottom - 1.0)
+        constexpr double anywhere = 1e6;
+        for (const auto& [reach, mayCross] : {std::pair(10.0, false), std::pair(20.0, false),
+                                              std::pair(10.0, true), std::pair(anywhere, true)})
+            for (LabelWish& wish : wishes) {
+                wish.reach = reach;
+                wish.mayCrossLines = mayCross;
+                if (placement_.place(wish, shapes_))
                     return;
-                shapes_.emplace_back(words(Role::Note, row, {margin, base}, 2.3));
-                base += 3.0;
             }
+        leftOut_.push_back(wishes.front().text);
+    }
+
+    [[nodiscard]] ProfileFrame frame() const
+    {
+        const double real = inMillimetres(picture_.thickness) * scale_;
+        return {profile_.name,         picture_, page_, scale_, section_.drawnThickness > real * 1.05,
+                !section_.trueToScale, leftOut_};
     }
 
     [[nodiscard]] std::string description() const
