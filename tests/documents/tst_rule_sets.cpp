@@ -107,7 +107,8 @@ class RuleSetsTest : public QObject {
 private slots:
     void allShippedSetsAreRead()
     {
-        for (const char* id : {"irc-flashing", "ibc-flashing", "ufgs-sheet-metal", "cda-copper"})
+        for (const char* id :
+             {"irc-flashing", "ibc-flashing", "ufgs-sheet-metal", "cda-copper", "trade-manuals"})
             QVERIFY2(sets.count(id) == 1, id);
     }
     void everyClauseAtItsBoundary()
@@ -253,6 +254,83 @@ private slots:
             facts["face_height"] = inches(row.most + 0.0625);
             QVERIFY(found("cda-copper", facts, "CDA A4050 Table 9.7A") >= 1);
         }
+    }
+    // UFGS 07600 (ufgscriteriadocreport.tpub.com/07600): 3.1.4 cleats at 12 in on sheets from 18 in; 3.1.6
+    // unsoldered laps 3 in; 3.1.11 base flashing 8 in up the wall; 3.1.12 counterflashing 2 in into masonry,
+    // turned up 1/4 in; 3.1.15 nails at 3 in, hooked edge 3/4 in; 3.1.16 drip edge nailed at 10 in, 3 in
+    // back.
+    void theGuideSpecification()
+    {
+        const auto at = [](const char* number, Facts facts) {
+            return found("ufgs-sheet-metal", facts, std::string("UFGS 07600 ") + number);
+        };
+        QCOMPARE(at("3.1.4", {{"girth", inches(18)}, {"cleat_spacing", inches(12)}}), std::size_t{0});
+        QCOMPARE(at("3.1.4", {{"girth", inches(18)}, {"cleat_spacing", inches(12.1)}}), std::size_t{1});
+        QCOMPARE(at("3.1.4", {{"girth", inches(17.9)}, {"cleat_spacing", inches(12.1)}}), std::size_t{0});
+        const Facts lapped{{"lap_sealed", false}, {"trim", text("ridge-cap")}, {"lap", inches(2.9)}};
+        QCOMPARE(at("3.1.6", lapped), std::size_t{1});
+        const Facts steps{{"lap_sealed", false}, {"trim", text("step-flashing")}, {"lap", inches(2)}};
+        QCOMPARE(at("3.1.6", steps), std::size_t{0});
+        const Facts base{{"trim", text("headwall-apron")},
+                         {"wall_height", inches(7.9)},
+                         {"roof_width", inches(4)},
+                         {"lap", inches(3)}};
+        QCOMPARE(at("3.1.11", base), std::size_t{1});
+        const Facts counter{
+            {"trim", text("counterflashing")}, {"masonry_depth", inches(2)}, {"leg.turn_up", inches(0.2)}};
+        QCOMPARE(at("3.1.12", counter), std::size_t{1});
+        const Facts stop{{"run_kind", text("gravel_edge")},
+                         {"fastener_spacing", inches(3)},
+                         {"fastener_rows", std::int64_t{2}},
+                         {"leg.kick", inches(0.7)}};
+        QCOMPARE(at("3.1.15", stop), std::size_t{1});
+        const Facts drip{{"trim", text("rake-drip-edge")},
+                         {"fastener_spacing", inches(10.1)},
+                         {"deck_width", inches(3.1)}};
+        QCOMPARE(at("3.1.16", drip), std::size_t{2});
+    }
+    // SMACNA, Architectural Sheet Metal Manual, 5th edition, quoted in Snips 85054: cover 4 in, base 10 in up
+    // the wall, joints lapped 4 in. ARCA TP-8.2 (arcaonline.ca/node/89): aluminium 0.021 to 0.044 in, copper
+    // 16 to 20 oz, coated steel from 0.50 mm, stainless from 0.36 mm, faces over 10 in divided. New Zealand
+    // code of practice (metalroofing.org.nz): end laps 100 mm sealed, 150 mm not; ridge cover 130 mm. DIN
+    // 18339, quoted at nedzink.com: zinc 8 m at copings and roof edges, 6 m at eaves.
+    void tradeManuals()
+    {
+        const auto at = [](const std::string& number, Facts facts) {
+            return found("trade-manuals", facts, number);
+        };
+        const auto thick = [&](const char* metal, double millimetres) {
+            return at("ARCA TP-8.2", {{"metal", text(metal)},
+                                      {"thickness", Length::nanometres(std::llround(millimetres * 1e6))}});
+        };
+        QCOMPARE(at("SMACNA counterflashing", {{"trim", text("counterflashing")}, {"leg.face", inches(3.9)}}),
+                 std::size_t{1});
+        QCOMPARE(
+            at("SMACNA base flashing", {{"trim", text("sidewall-flashing")}, {"wall_height", inches(10)}}),
+            std::size_t{0});
+        QCOMPARE(thick("aluminium-3105", 0.019 * 25.4), std::size_t{1});
+        QCOMPARE(thick("aluminium-3105", 0.032 * 25.4), std::size_t{0});
+        QCOMPARE(thick("aluminium-3105", 0.050 * 25.4), std::size_t{1});
+        QCOMPARE(thick("copper", 0.0216 * 25.4), std::size_t{0});
+        QCOMPARE(thick("copper", 0.0323 * 25.4), std::size_t{1});
+        QCOMPARE(thick("galvanised-steel", 0.49), std::size_t{1});
+        QCOMPARE(thick("stainless-304", 0.36), std::size_t{0});
+        QCOMPARE(at("ARCA TP-8.2", {{"run_kind", text("fascia")}, {"face_height", inches(10.1)}}),
+                 std::size_t{1});
+        for (const bool sealed : {true, false})
+            for (const int millimetres : {99, 100, 149, 150})
+                QCOMPARE(at("NZMRM CoP flashing laps", {{"run_kind", text("ridge")},
+                                                        {"lap_sealed", sealed},
+                                                        {"lap", Length::millimetres(millimetres)}}),
+                         std::size_t{millimetres < (sealed ? 100 : 150) ? 1u : 0u});
+        const auto zinc = [&](const char* kind, int millimetres) {
+            return at("DIN 18339", {{"metal", text("zinc")},
+                                    {"run_kind", text(kind)},
+                                    {"joint_interval", Length::millimetres(millimetres)}});
+        };
+        QCOMPARE(zinc("parapet", 8'000), std::size_t{0});
+        QCOMPARE(zinc("parapet", 8'001), std::size_t{1});
+        QCOMPARE(zinc("eave", 6'001), std::size_t{1});
     }
     void namesOfFactsAreChecked()
     {

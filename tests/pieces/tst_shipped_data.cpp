@@ -130,6 +130,10 @@ private slots:
                     for (const rules::Finding& finding : order.findings) {
                         const std::string said = lapwright::say(finding.statement, {});
                         QVERIFY2(said.find('{') == std::string::npos, said.c_str());
+                        // What, and unless it only informs, what to do.
+                        QVERIFY2(!said.empty() && (finding.weight == rules::Weight::Informs ||
+                                                   !finding.remedy.text.empty()),
+                                 finding.code.c_str());
                     }
                     findings += order.findings.size();
                     ++orders;
