@@ -69,9 +69,9 @@ public:
         list.height = picture_.height;
         list.title = "Fold step " + std::to_string(picture_.number) + " of " +
                      std::to_string(picture_.count) + ", " + picture_.profile;
-        list.description = action() + ", gauge " + write(section_.gaugeSetting, picture_.style) + ", " +
-                           angleText(step_.foldAngle) + ", " + colourText() + ", " + wordsFor(step_.move) +
-                           ".";
+        list.description = stepAction(step_) + ", gauge " + write(section_.gaugeSetting, picture_.style) +
+                           ", " + angleText(step_.foldAngle) + ", " + colourText() + ", " +
+                           wordsFor(step_.move) + ".";
         list.shapes = std::move(shapes_);
         return list;
     }
@@ -276,19 +276,6 @@ private:
     }
     [[nodiscard]] std::string colourText() const { return step_.colourUp ? "colour up" : "colour down"; }
 
-    [[nodiscard]] std::string action() const
-    {
-        switch (step_.action) {
-        case fold::Action::Fold:
-            return step_.direction == fold::Direction::Up ? "Fold up" : "Fold down";
-        case fold::Action::PreBend:
-            return step_.direction == fold::Direction::Up ? "Pre-bend the hem up" : "Pre-bend the hem down";
-        case fold::Action::Flatten:
-            return step_.openGap > Length() ? "Press the hem, leave a gap" : "Flatten the hem";
-        }
-        return "";
-    }
-
     void nameParts()
     {
         placement_.block(shapes_);
@@ -335,8 +322,8 @@ private:
     {
         const double left = page_.right - margin - panelWidth;
         double row = margin + 15.0;
-        shapes_.emplace_back(words(Role::Title, shortened(action(), 4.6, panelWidth, true), {left, row}, 4.6,
-                                   Anchor::Start, true));
+        shapes_.emplace_back(words(Role::Title, shortened(stepAction(step_), 4.6, panelWidth, true),
+                                   {left, row}, 4.6, Anchor::Start, true));
         row += 11.0;
         const auto large = [&](Role role, const std::string& name, const std::string& value) {
             shapes_.emplace_back(words(Role::Note, name, {left, row}, 3.0));
@@ -410,9 +397,12 @@ private:
     {
         std::string note = "Operator to the right. Dashed: as laid in. Sheet drawn thicker than it is";
         note += break_.to > break_.from ? ", a flat part behind left out." : ".";
-        shapes_.emplace_back(words(Role::Note,
-                                   shortened(note + " Scale " + scaleName(scale_) + ".", 2.3, view_.width()),
-                                   {margin, page_.bottom - 2.6}, 2.3));
+        double base = page_.bottom - 5.4;
+        for (const std::string& part :
+             wrapped(note + " Scale " + scaleName(scale_) + ".", 2.3, view_.width())) {
+            shapes_.emplace_back(words(Role::Note, part, {margin, base}, 2.3));
+            base += 2.9;
+        }
     }
 
     const fold::FoldStep& step_;
@@ -430,6 +420,20 @@ private:
 };
 
 } // namespace
+
+std::string stepAction(const fold::FoldStep& step)
+{
+    const bool up = step.direction == fold::Direction::Up;
+    switch (step.action) {
+    case fold::Action::Fold:
+        return up ? "Fold up" : "Fold down";
+    case fold::Action::PreBend:
+        return up ? "Pre-bend the hem up" : "Pre-bend the hem down";
+    case fold::Action::Flatten:
+        return step.openGap > Length() ? "Press the hem, leave a gap" : "Flatten the hem";
+    }
+    return "";
+}
 
 DisplayList foldStepPicture(const fold::FoldStep& step, const fold::StepPicture& section,
                             const FoldStepPicture& picture)

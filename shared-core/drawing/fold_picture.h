@@ -24,6 +24,9 @@ struct FoldStepPicture {
     Length height = Length::millimetres(130);
 };
 
+/// What is done in a step: "Fold up".
+[[nodiscard]] std::string stepAction(const fold::FoldStep& step);
+
 /// One fold step: the section in the machine (operator to the right) with the sheet laid in (dashed) and
 /// folded, the coloured face as a dotted band, the back gauge with its setting, the angle, and the beam where
 /// it ends; beside it in large letters what to set and how to lay the sheet, and the step's cautions. The

@@ -54,7 +54,8 @@ struct FoldStep {
     friend bool operator==(const FoldStep&, const FoldStep&) = default;
 };
 
-/// One flag per thing that must hold; all are true in a plan that planFold returns.
+/// One flag per thing that must hold, found from the plan's steps (replay.h); all are true in a plan that
+/// planFold returns.
 struct Feasibility {
     bool everyBendMade = false;
     bool withinLength = false;

@@ -2,8 +2,9 @@
 
 #include "fold/blank.h"
 #include "fold/refuse.h"
+#include "fold/replay.h"
 #include "fold/search.h"
-#include "fold/springback.h"
+#include "fold/suggest.h"
 #include "measure/rounding.h"
 
 #include <algorithm>
@@ -104,6 +105,12 @@ void appendStep(const Problem& problem, const CostModel& cost, StepChecker& chec
     }
 }
 
+Feasibility flagsOf(const Problem& problem, const FoldPlan& plan)
+{
+    return replay(plan, problem.blank, problem.machine, problem.settings, problem.pieceLength,
+                  capacityFor(problem.machine->capacity, problem.metal.tensileStrengthPascals));
+}
+
 FoldPlan planFrom(const Problem& problem, const CostModel& cost, StepChecker& checker, const Found& found,
                   std::size_t face)
 {
@@ -131,7 +138,7 @@ FoldPlan planFrom(const Problem& problem, const CostModel& cost, StepChecker& ch
         plan.cautions.push_back({"{metal} may crack in a closed hem: use an open or teardrop hem.",
                                  {{"metal", problem.metal.name}}});
     plan.cautions.push_back({"Sheet edges cut: wear gloves. The machine's own manual and guards rule.", {}});
-    plan.feasibility = {true, true, true, true, true, true, true, true};
+    plan.feasibility = flagsOf(problem, plan);
     return plan;
 }
 
@@ -143,37 +150,13 @@ Outcome withFace(const Problem& problem, std::size_t face)
         FoldPlan flatPiece;
         flatPiece.machine = problem.machine->id;
         flatPiece.kilograms = problem.kilograms;
-        flatPiece.feasibility = {true, true, true, true, true, true, true, true};
+        flatPiece.feasibility = flagsOf(problem, flatPiece);
         return flatPiece;
     }
     const Found found = search(checker, cost, problem.machine->displayStep, problem.settings.flattenInset);
     if (found.complete)
         return planFrom(problem, cost, checker, found, face);
     return refusalFrom(checker, found, problem.machine, face);
-}
-
-/// What would help, found by trying it.
-void suggest(const Problem& problem, Refusal& refusal)
-{
-    if (problem.settings.beamFace) {
-        for (std::size_t face = 0; face < problem.machine->beamFaces.size(); ++face) {
-            if (face == *problem.settings.beamFace ||
-                !std::holds_alternative<FoldPlan>(withFace(problem, face)))
-                continue;
-            refusal.suggestions.push_back({"Fit the {face} beam face: with it the profile can be folded.",
-                                           {{"face", problem.machine->beamFaces[face].name}}});
-            break;
-        }
-    }
-    if (refusal.obstacle == Obstacle::Flattening)
-        refusal.suggestions.push_back(
-            {"Make the hem on another machine first, or choose an open hem this clamp can leave.", {}});
-    if (problem.blank.lines.size() > 2)
-        refusal.suggestions.push_back(
-            {"Split the profile into two pieces that join at bend {bend}, or use another machine.",
-             {{"bend", static_cast<std::int64_t>(refusal.line.value_or(0) + 1)}}});
-    else
-        refusal.suggestions.push_back({"Use another machine.", {}});
 }
 
 Outcome planOn(const Problem& problem)
@@ -220,7 +203,8 @@ Result<Outcome> planFold(const trim::Profile& profile, const trim::FlatPattern& 
         refusal.statement = {"{count} bends and hem edges are more than the {most} the planner orders.",
                              {{"count", static_cast<std::int64_t>(flat.lines.size())},
                               {"most", static_cast<std::int64_t>(mostBendLines)}}};
-        refusal.suggestions.push_back({"Split the profile into two pieces.", {}});
+        if (settings.findSuggestions)
+            suggest(refusal, profile, metal, sheet, machine, pieceLength, settings);
         return Outcome(refusal);
     }
     Result<Blank> blank = makeBlank(profile, flat, metal, sheet, machine, settings);
@@ -240,7 +224,7 @@ Result<Outcome> planFold(const trim::Profile& profile, const trim::FlatPattern& 
         kilograms >= settings.twoPeopleFromKilograms || pieceLength >= settings.twoPeopleFromLength};
     Outcome outcome = planOn(problem);
     if (Refusal* refusal = std::get_if<Refusal>(&outcome); refusal != nullptr && settings.findSuggestions)
-        suggest(problem, *refusal);
+        suggest(*refusal, profile, metal, sheet, machine, pieceLength, settings);
     return outcome;
 }
 
@@ -263,6 +247,7 @@ Result<std::vector<MachineOutcome>> chooseMachine(const trim::Profile& profile, 
             return first->milliseconds < second->milliseconds;
         return first != nullptr && second == nullptr;
     });
+    suggestMachines(outcomes, machines);
     return outcomes;
 }
 

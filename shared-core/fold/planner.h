@@ -26,7 +26,7 @@ struct MachineOutcome {
 };
 
 /// Plans the profile on every machine: those that can make it first, least handling time first (ties: order
-/// of the list), then the refusals in the order of the list.
+/// of the list), then the refusals in the order of the list, each saying which machine can.
 [[nodiscard]] Result<std::vector<MachineOutcome>>
 chooseMachine(const trim::Profile& profile, const trim::FlatPattern& flat, const metal::Metal& metal,
               const metal::Sheet& sheet, const std::vector<Machine>& machines, Length pieceLength,

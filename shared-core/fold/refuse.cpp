@@ -96,7 +96,6 @@ std::optional<Refusal> refusedAlways(const Blank& blank, const metal::Metal& met
         refusal.statement = {
             "The piece is {length} long, the machine folds {most}: {over} too long.",
             {{"length", pieceLength}, {"most", machine->bendingLength}, {"over", *refusal.overBy}}};
-        refusal.suggestions.push_back({"Make it in shorter pieces with a lap.", {}});
         return refusal;
     }
     const Length most = capacityFor(machine->capacity, metal.tensileStrengthPascals);

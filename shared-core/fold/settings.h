@@ -52,7 +52,7 @@ struct Settings {
     std::vector<MeasuredSpringback> measuredSpringback;
     /// Index of the beam face to use; none: the planner chooses, the usual one if it will do.
     std::optional<std::size_t> beamFace;
-    /// A refusal tries the other faces and hems to see what would help.
+    /// A refusal plans what might help (suggest.h) and says what does.
     bool findSuggestions = true;
 };
 

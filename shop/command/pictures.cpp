@@ -6,10 +6,6 @@
 
 namespace lapwright::command {
 
-namespace {
-
-/// A colour for a name that no data file gives a value for: told apart, and never too light for the paper.
-/// The name is always written beside it.
 drawing::Colour colourOf(const std::string& name)
 {
     std::uint32_t hash = 2'166'136'261U;
@@ -20,8 +16,6 @@ drawing::Colour colourOf(const std::string& name)
     };
     return {channel(0), channel(8), channel(16)};
 }
-
-} // namespace
 
 std::string profileSvg(const pieces::OrderedProfile& profile, const metal::Metal& metal, const Style& style)
 {

@@ -46,17 +46,6 @@ Run time(const trim::Profile& profile, const fold::Machine& machine, bool check)
     return run;
 }
 
-/// A long panel edge of small ribs: shallow turns to and fro, which a folder can make in many orders.
-trim::Profile ribbed(std::mt19937& random, int bends)
-{
-    std::vector<Part> parts;
-    for (int i = 0; i <= bends; ++i) {
-        const double turn = 10.0 + static_cast<double>(random() % 25);
-        parts.push_back({30.0 + static_cast<double>(random() % 60), random() % 2 == 0 ? turn : -turn});
-    }
-    return profile(parts);
-}
-
 bool report(const char* name, std::vector<Run> runs)
 {
     std::sort(runs.begin(), runs.end(),

@@ -175,4 +175,32 @@ inline trim::Profile randomProfile(std::mt19937& random, int most, int least = 1
     return profile(parts, start, end);
 }
 
+/// A long panel edge of small ribs: shallow turns to and fro, which a folder can make in many orders.
+inline trim::Profile ribbed(std::mt19937& random, int bends)
+{
+    std::vector<Part> parts;
+    for (int i = 0; i <= bends; ++i) {
+        const double turn = 10.0 + static_cast<double>(random() % 25);
+        parts.push_back({30.0 + static_cast<double>(random() % 60), random() % 2 == 0 ? turn : -turn});
+    }
+    return profile(parts);
+}
+
+/// A profile that is the same from both ends, or of few lengths: gauge settings come again.
+inline trim::Profile evenProfile(std::mt19937& random, int bends)
+{
+    std::vector<Part> parts;
+    for (int i = 0; i <= bends; ++i)
+        parts.push_back({25.0 * static_cast<double>(1 + random() % 4), random() % 2 == 0 ? 90.0 : -90.0});
+    if (random() % 2 == 0)
+        for (int i = 0; i <= bends / 2; ++i) {
+            parts[static_cast<std::size_t>(bends - i)].millimetres =
+                parts[static_cast<std::size_t>(i)].millimetres;
+            if (i < bends - 1 - i)
+                parts[static_cast<std::size_t>(bends - 1 - i)].turnAfterDegrees =
+                    parts[static_cast<std::size_t>(i)].turnAfterDegrees;
+        }
+    return profile(parts);
+}
+
 } // namespace foldcases

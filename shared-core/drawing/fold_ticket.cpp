@@ -1,0 +1,279 @@
+#include "drawing/fold_ticket.h"
+
+#include "drawing/fold_picture.h"
+#include "drawing/marks.h"
+#include "drawing/move_marks.h"
+#include "drawing/palette.h"
+#include "drawing/text.h"
+#include "drawing/ticket_page.h"
+#include "measure/rounding.h"
+
+#include <algorithm>
+
+namespace lapwright::drawing {
+
+namespace {
+
+constexpr std::size_t checkColumns = 4;
+constexpr double checkRow = 5.2;
+/// One line of the table of steps.
+constexpr double stepRow = 11.6;
+
+const char* endInWords(fold::End end)
+{
+    return end == fold::End::Start ? "first edge" : "last edge";
+}
+
+class TicketPainter {
+public:
+    TicketPainter(const trim::Profile& profile, const trim::FlatPattern& flat, const fold::FoldPlan& plan,
+                  const fold::FoldPictures& pictures, const FoldTicket& ticket)
+        : profile_(profile), flat_(flat), plan_(plan), pictures_(pictures), ticket_(ticket),
+          pages_("Fold ticket, " + profile.name, ticket.job)
+    {
+    }
+
+    std::vector<DisplayList> paint()
+    {
+        facts();
+        pieces();
+        finished();
+        checks();
+        steps();
+        cautions();
+        stepPictures();
+        return pages_.take();
+    }
+
+private:
+    [[nodiscard]] std::string length(Length value) const { return write(value, ticket_.style); }
+    [[nodiscard]] std::string angle(Angle fold) const
+    {
+        return write(ticket_.angles == AngleShown::Fold ? fold : halfTurn - fold);
+    }
+
+    void facts()
+    {
+        const double row = pages_.down(5.0);
+        const double swatch = pages_.left() + 8.0;
+        pages_.add(box(Role::ColouredFace, {pages_.left(), row - 2.6, swatch, row + 0.2},
+                       Stroke{0.2, Dash::Solid, {}}, Fill{true, ticket_.colour, Hatch::None}));
+        std::string text = ticket_.colourName.empty() ? "coloured face" : ticket_.colourName;
+        for (const std::string& fact : {ticket_.metal, writeThickness(ticket_.thickness, ticket_.style),
+                                        "girth " + length(flat_.girth)})
+            text += (fact.empty() ? "" : " \xC2\xB7 ") + fact;
+        pages_.add(words(Role::Label, shortened(text, 3.4, pages_.right() - swatch - 2.0),
+                         {swatch + 2.0, row}, 3.4));
+        std::string machine = ticket_.machine;
+        if (!ticket_.beamFace.empty())
+            machine += ", beam face " + ticket_.beamFace;
+        pages_.text(Role::Label, machine, 3.8, true);
+    }
+
+    void pieces()
+    {
+        std::int64_t count = 0;
+        std::string marks;
+        for (const TicketPieces& piece : ticket_.pieces) {
+            count += piece.count;
+            marks += (marks.empty() ? "" : ";  ") + piece.mark + ": " + std::to_string(piece.count) + " of " +
+                     length(piece.length);
+        }
+        if (count > 0)
+            pages_.text(Role::Title, std::to_string(count) + (count == 1 ? " piece" : " pieces"), 4.6, true);
+        if (!marks.empty())
+            pages_.text(Role::Label, marks, 3.8, false);
+        pages_.rule();
+    }
+
+    void finished()
+    {
+        ProfilePicture picture;
+        picture.thickness = ticket_.thickness;
+        picture.metal = ticket_.metal;
+        picture.colour = ticket_.colour;
+        picture.colourName = ticket_.colourName;
+        picture.style = ticket_.style;
+        picture.angles = ticket_.angles;
+        picture.width = nearestFromMillimetres(pages_.right() - pages_.left());
+        // What is left when everything else of the first page has its room.
+        const double rest = pages_.room() - checkRoom() - cautionRoom() -
+                            static_cast<double>(plan_.steps.size()) * (stepRow + TicketPages::ruleHeight) -
+                            14.0;
+        picture.height = nearestFromMillimetres(std::clamp(rest, 72.0, 105.0));
+        pages_.picture(profilePicture(profile_, picture));
+    }
+
+    /// What to measure on the finished piece: name and value.
+    [[nodiscard]] std::vector<std::pair<std::string, std::string>> measured() const
+    {
+        std::vector<std::pair<std::string, std::string>> all;
+        if (profile_.startHem)
+            all.emplace_back("first hem", length(profile_.startHem->flat));
+        for (std::size_t i = 0; i < profile_.legs.size(); ++i) {
+            all.emplace_back(profile_.legs[i].name, length(profile_.legs[i].length));
+            if (i < profile_.bends.size())
+                all.emplace_back("bend", angle(magnitude(profile_.bends[i].turn)));
+        }
+        if (profile_.endHem)
+            all.emplace_back("last hem", length(profile_.endHem->flat));
+        return all;
+    }
+
+    [[nodiscard]] double checkRoom() const
+    {
+        const auto rows = (measured().size() + checkColumns - 1) / checkColumns;
+        return 8.0 + checkRow * static_cast<double>(rows);
+    }
+
+    void checks()
+    {
+        pages_.rule();
+        pages_.text(Role::Title,
+                    "Check the finished piece: outside lengths within " + length(ticket_.legTolerance) +
+                        ", angles within " + write(ticket_.angleTolerance),
+                    3.6, true);
+        const auto cells = measured();
+        const double width = (pages_.right() - pages_.left()) / checkColumns;
+        for (std::size_t i = 0; i < cells.size(); i += checkColumns) {
+            const double row = pages_.down(checkRow);
+            for (std::size_t k = i; k < std::min(i + checkColumns, cells.size()); ++k) {
+                const double left = pages_.left() + width * static_cast<double>(k - i);
+                const auto& [name, value] = cells[k];
+                pages_.add(box(Role::Note, {left, row - 2.5, left + 2.5, row}, Stroke{0.2, Dash::Solid, {}},
+                               std::nullopt));
+                const double room = width - 8.0 - textWidth(value, 3.2, true);
+                const std::string shown = shortened(name, 3.0, room);
+                pages_.add(words(Role::Label, shown, {left + 4.0, row}, 3.0));
+                pages_.add(words(Role::Dimension, value, {left + 5.4 + textWidth(shown, 3.0), row}, 3.2,
+                                 Anchor::Start, true));
+            }
+        }
+    }
+
+    void steps()
+    {
+        pages_.rule();
+        for (std::size_t i = 0; i < plan_.steps.size(); ++i) {
+            if (pages_.room() < stepRow) {
+                pages_.next();
+                pages_.rule();
+            }
+            step(i, plan_.steps[i]);
+        }
+    }
+
+    void step(std::size_t index, const fold::FoldStep& step)
+    {
+        const double row = pages_.down(stepRow), left = pages_.left();
+        const auto cell = [&](double x, double width, Role role, const std::string& text, double size,
+                              double above) {
+            pages_.add(words(role, shortened(text, size, width, true), {left + x, row - above}, size,
+                             Anchor::Start, true));
+        };
+        cell(0.0, 9.0, Role::Title, std::to_string(index + 1), 5.0, 3.0);
+        const std::string setting = length(step.gaugeSetting);
+        const double size = std::min(6.4, 6.4 * 41.0 / textWidth(setting, 6.4, true));
+        cell(10.0, 42.0, Role::Gauge, setting, size, 4.2);
+        pages_.add(words(Role::Note, onDisplay(step), {left + 10.0, row - 0.8}, 2.4));
+        cell(54.0, 46.0, Role::Label, stepAction(step), 3.6, 5.4);
+        cell(54.0, 46.0, Role::AngleMark, stepAngle(step), 3.6, 0.9);
+        cell(102.0, 24.0, Role::Label, step.colourUp ? "colour up" : "colour down", 3.2, 5.4);
+        cell(102.0, 24.0, Role::Label, std::string(endInWords(step.endToGauge)), 3.2, 0.9);
+        addMoveMark(pages_.shapes(), {left + 127.0, row - stepRow - 0.4}, step.move, ticket_.colour);
+        const double beside = left + 154.0;
+        double base = row - 7.4;
+        for (const std::string& part : wrapped(moveInWords(step), 3.2, 0.86 * (pages_.right() - beside))) {
+            pages_.add(words(Role::Movement, part, {beside, base}, 3.2, Anchor::Start, true));
+            base += 3.7;
+        }
+        pages_.rule();
+    }
+
+    [[nodiscard]] std::string onDisplay(const fold::FoldStep& step) const
+    {
+        return writeExact(step.gaugeSetting, LengthUnit::Millimetres) + " from the " +
+               endInWords(step.endToGauge);
+    }
+
+    [[nodiscard]] std::string stepAngle(const fold::FoldStep& step) const
+    {
+        if (step.action == fold::Action::Flatten)
+            return step.openGap > Length() ? "gap " + length(step.openGap) : "closed";
+        std::string text = angle(step.foldAngle);
+        if (magnitude(step.angleToSet - step.foldAngle) > Angle::degrees(0.005))
+            text += "  set " + angle(step.angleToSet);
+        return text;
+    }
+
+    [[nodiscard]] std::string moveInWords(const fold::FoldStep& step) const
+    {
+        std::string text = wordsFor(step.move);
+        return step.lift > Length::millimetres(3) ? text + ", lift " + length(step.lift) + " over the bed"
+                                                  : text;
+    }
+
+    /// Each said once.
+    [[nodiscard]] std::vector<std::string> said() const
+    {
+        std::vector<std::string> all;
+        const auto add = [&](const Phrase& caution) {
+            const std::string text = say(caution, ticket_.style);
+            if (std::find(all.begin(), all.end(), text) == all.end())
+                all.push_back(text);
+        };
+        for (const fold::FoldStep& step : plan_.steps)
+            for (const Phrase& caution : step.cautions)
+                if (caution.text.rfind("Lift by", 0) != 0) // said with its step
+                    add(caution);
+        for (const Phrase& caution : plan_.cautions)
+            add(caution);
+        return all;
+    }
+
+    [[nodiscard]] double cautionRoom() const { return 5.0 * static_cast<double>(said().size()); }
+
+    void cautions()
+    {
+        for (const std::string& text : said())
+            pages_.text(Role::Caution, text, 3.2, true);
+    }
+
+    void stepPictures()
+    {
+        for (std::size_t i = 0; i < pictures_.stepCount(); ++i) {
+            FoldStepPicture picture;
+            picture.number = i + 1;
+            picture.count = pictures_.stepCount();
+            picture.profile = profile_.name;
+            picture.machine = ticket_.machine;
+            picture.style = ticket_.style;
+            picture.angles = ticket_.angles;
+            picture.colour = ticket_.colour;
+            picture.colourName = ticket_.colourName;
+            picture.width = nearestFromMillimetres(pages_.right() - pages_.left());
+            picture.height = Length::millimetres(124);
+            if (i == 0)
+                pages_.next();
+            pages_.picture(foldStepPicture(plan_.steps[i], pictures_.step(i), picture));
+        }
+    }
+
+    const trim::Profile& profile_;
+    const trim::FlatPattern& flat_;
+    const fold::FoldPlan& plan_;
+    const fold::FoldPictures& pictures_;
+    const FoldTicket& ticket_;
+    TicketPages pages_;
+};
+
+} // namespace
+
+std::vector<DisplayList> foldTicket(const trim::Profile& profile, const trim::FlatPattern& flat,
+                                    const fold::FoldPlan& plan, const fold::FoldPictures& pictures,
+                                    const FoldTicket& ticket)
+{
+    return TicketPainter(profile, flat, plan, pictures, ticket).paint();
+}
+
+} // namespace lapwright::drawing

@@ -1,0 +1,58 @@
+#include "catalogue.h"
+#include "command.h"
+#include "measure/rounding.h"
+#include "pieces/why.h"
+#include "unfold.h"
+
+#include <nlohmann/json.hpp>
+
+#include <cstdio>
+
+/// `girth`: one computation on one profile document.
+namespace lapwright::command {
+
+namespace {
+
+Exit girth(const QCommandLineParser& options)
+{
+    const auto catalogue = loadCatalogue(libraryFolders(options));
+    const auto unfolded =
+        catalogue.ok() ? unfold(argument(options), *catalogue) : Result<Unfolded>(catalogue.errors());
+    if (!unfolded.ok()) {
+        tell(unfolded.errors());
+        return Exit::BadInput;
+    }
+    const Style style = styleOf(options);
+    const trim::FlatPattern& flat = unfolded->flat;
+    if (options.isSet("json")) {
+        nlohmann::json lines = nlohmann::json::array();
+        for (const trim::BendLine& line : flat.lines)
+            lines.push_back({{"position_mm", inMillimetres(line.position)},
+                             {"turn_degrees", line.turn.inDegrees()},
+                             {"deduction_mm", inMillimetres(line.deduction)}});
+        print(nlohmann::json{{"girth_mm", inMillimetres(flat.girth)}, {"lines", lines}}.dump(2));
+        return Exit::Done;
+    }
+    std::fputs(pieces::writeDerivation(flat.derivation, style).c_str(), stdout);
+    print("girth " + write(flat.girth, style));
+    for (const trim::BendLine& line : flat.lines)
+        print("  bend line at " + write(line.position, style) + ", " + write(magnitude(line.turn)));
+    return Exit::Done;
+}
+
+} // namespace
+
+Subcommand girthCommand()
+{
+    return {
+        "girth",
+        "PROFILE",
+        "unfold one profile: girth, bend lines, and how they come about",
+        "PROFILE is a profile document (lapwright/profile) that names its metal and gauge, or - for standard input.",
+        {},
+        1,
+        1,
+        girth};
+}
+
+} // namespace lapwright::command

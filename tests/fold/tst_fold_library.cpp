@@ -1,0 +1,150 @@
+// Guards: every shipped trim in every shipped metal on every shipped machine is planned, and the plan holds
+// when it is folded again; or it is refused with a reason a person can follow: the bend, the part in the way,
+// by how much, and what was found to help.
+#include "fold_cases.h"
+
+#include "documents/machine.h"
+#include "documents/metal.h"
+#include "fold/check.h"
+#include "trim/trim_library.h"
+
+#include <QtTest>
+
+#include <filesystem>
+#include <numbers>
+
+using namespace foldcases;
+using fold::FoldPlan;
+using fold::Obstacle;
+using fold::Refusal;
+
+namespace {
+
+std::string textOf(const std::filesystem::path& path)
+{
+    std::ifstream file(path);
+    return {std::istreambuf_iterator<char>(file), {}};
+}
+
+std::vector<metal::Metal> metals()
+{
+    std::vector<metal::Metal> all;
+    for (const auto& entry :
+         std::filesystem::directory_iterator(LAPWRIGHT_SOURCE_DIR "/shared-core/metal-library"))
+        if (entry.path().extension() == ".json")
+            all.push_back(documents::readMetal(textOf(entry.path())).value().value);
+    return all;
+}
+
+trim::Site siteFor(const trim::Template& trim, const metal::Metal& metal, const metal::Sheet& sheet)
+{
+    const double slope = Slope::twelfths(6).angle().inRadians();
+    const bool change = trim.suits.front() == site::RunKind::SlopeChange;
+    const bool hip = trim.suits.front() == site::RunKind::Hip;
+    const bool inside = trim.suits.front() == site::RunKind::InsideCorner;
+    const double other = change ? Slope::twelfths(9).angle().inRadians() : slope;
+    const double crease = std::acos(std::cos(slope) * std::cos(slope)); // square in plan
+    trim::Site site;
+    site.angles[trim::AngleMeasure::Slope] = Angle::radians(slope);
+    site.angles[trim::AngleMeasure::OtherSlope] = Angle::radians(other);
+    site.angles[trim::AngleMeasure::CreaseTurn] = Angle::radians(hip ? -crease : crease);
+    site.angles[trim::AngleMeasure::WallTurn] =
+        Angle::radians((inside ? -1.0 : 1.0) * std::numbers::pi / 2.0);
+    for (const trim::MeasureDeclaration& measure : trim.measures)
+        if (!measure.byDefault)
+            site.measures[measure.name] = measure.least + (measure.most - measure.least) / 4;
+    site.thickness = sheet.thickness;
+    site.insideRadius = trim::ownInsideRadius(metal, sheet);
+    return site;
+}
+
+/// What is missing in a refusal for a person to follow it; empty if nothing.
+std::string notToldBy(const Refusal& refusal)
+{
+    const std::string said = say(refusal.statement, {LengthUnit::Millimetres, 16, 1});
+    std::string missing;
+    if (said.find(refusal.obstacle == Obstacle::BendingLength || refusal.obstacle == Obstacle::Capacity
+                      ? "machine"
+                      : nameOf(refusal.obstacle)) == std::string::npos)
+        missing += "does not name the part; ";
+    const bool hasAmount = refusal.overBy || refusal.overByAngle;
+    const bool needsNone =
+        refusal.obstacle == Obstacle::Flattening || refusal.obstacle == Obstacle::FoldsOneWayOnly;
+    if (!hasAmount && !needsNone)
+        missing += "does not say by how much; ";
+    return missing.empty() ? missing : missing + said;
+}
+
+} // namespace
+
+class FoldLibraryTest : public QObject {
+    Q_OBJECT
+private slots:
+    void everyTrimMetalAndMachine()
+    {
+        std::map<std::string, int> outcomes;
+        int checked = 0;
+        const Length length = Length::feet(4);
+        std::vector<fold::Machine> folders;
+        for (const std::string& id : machineIds())
+            folders.push_back(machine(id));
+        for (const auto& [id, trim] : trim_library::trims())
+            for (const metal::Metal& metal : metals()) {
+                const metal::Sheet& sheet = metal.sheets[metal.sheets.size() / 2];
+                const trim::Resolution resolved = trim::resolve(trim, siteFor(trim, metal, sheet));
+                if (!resolved.profile) {
+                    ++outcomes["no profile"];
+                    continue;
+                }
+                const auto flat = trim::flatPattern(*resolved.profile, metal, sheet);
+                if (!flat) {
+                    ++outcomes["no flat left in a leg"];
+                    continue;
+                }
+                fold::Settings settings;
+                settings.findSuggestions = false;
+                for (const fold::Machine& folder : folders) {
+                    const std::string where = id + ", " + metal.id + " " + sheet.gauge + ", " + folder->id;
+                    const auto outcome =
+                        fold::planFold(*resolved.profile, *flat, metal, sheet, folder, length, settings);
+                    QVERIFY2(outcome.ok(), (where + ": " + tell(outcome)).c_str());
+                    if (const auto* refusal = std::get_if<Refusal>(&*outcome)) {
+                        ++outcomes[folder->id + " refused: " + nameOf(refusal->obstacle)];
+                        const std::string missing = notToldBy(*refusal);
+                        QVERIFY2(missing.empty(), (where + ": " + missing).c_str());
+                        continue;
+                    }
+                    ++outcomes[folder->id + " planned"];
+                    const auto& plan = std::get<FoldPlan>(*outcome);
+                    QVERIFY2(plan.feasibility.all(), where.c_str());
+                    if (!qEnvironmentVariableIsSet("LAPWRIGHT_LONG") && ++checked % 8 != 0)
+                        continue;
+                    const auto check = fold::checkPlan(*resolved.profile, *flat, metal, sheet, folder, plan,
+                                                       length, settings);
+                    QVERIFY2(check->problems.empty() && check->feasibility.all(),
+                             (where + ": " + (check->problems.empty() ? "flags" : check->problems.front()) +
+                              " " + tell(outcome))
+                                 .c_str());
+                }
+            }
+        for (const auto& [what, count] : outcomes)
+            qInfo("%4d %s", count, what.c_str());
+        QCOMPARE(outcomes["no profile"], 0);
+        QVERIFY(outcomes["long-folder-up planned"] > 50);
+    }
+
+    void shippedMachinesReadAsTheTestsReadThem()
+    {
+        for (const std::string& id : machineIds()) {
+            const auto document =
+                documents::readMachine(textOf(LAPWRIGHT_SOURCE_DIR "/shared-core/machines/" + id + ".json"));
+            QVERIFY2(document.ok(), id.c_str());
+            fold::MachineDescription plain = describe(id);
+            plain.note = document->value.note;
+            QVERIFY(document->value == plain);
+        }
+    }
+};
+
+QTEST_APPLESS_MAIN(FoldLibraryTest)
+#include "tst_fold_library.moc"
