@@ -99,7 +99,7 @@ private:
         // What is left when everything else of the first page has its room.
         const double rest = pages_.room() - checkRoom() - cautionRoom() -
                             static_cast<double>(plan_.steps.size()) * (stepRow + TicketPages::ruleHeight) -
-                            14.0;
+                            20.0;
         picture.height = nearestFromMillimetres(std::clamp(rest, 72.0, 105.0));
         pages_.picture(profilePicture(profile_, picture));
     }
@@ -153,14 +153,28 @@ private:
 
     void steps()
     {
-        pages_.rule();
+        stepsHead();
         for (std::size_t i = 0; i < plan_.steps.size(); ++i) {
             if (pages_.room() < stepRow) {
                 pages_.next();
-                pages_.rule();
+                stepsHead();
             }
             step(i, plan_.steps[i]);
         }
+    }
+
+    void stepsHead()
+    {
+        pages_.rule();
+        const double row = pages_.down(3.0);
+        const std::pair<double, const char*> columns[] = {{0.0, "step"},
+                                                          {10.0, "gauge"},
+                                                          {54.0, "fold, angle"},
+                                                          {102.0, "lies, to the gauge"},
+                                                          {154.0, "first"}};
+        for (const auto& [x, name] : columns)
+            pages_.add(words(Role::Note, name, {pages_.left() + x, row}, 2.6));
+        pages_.rule();
     }
 
     void step(std::size_t index, const fold::FoldStep& step)

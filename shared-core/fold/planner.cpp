@@ -8,6 +8,7 @@
 #include "measure/rounding.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace lapwright::fold {
 
@@ -38,8 +39,9 @@ void addCautions(const Problem& problem, FoldStep& step)
         step.cautions.push_back(
             {"Lift by {lift} while laying in: a folded edge hangs below the sheet.", {{"lift", step.lift}}});
     if (step.twoPeople)
-        step.cautions.push_back({"Two people: {mass} kg, {length} long.",
-                                 {{"mass", problem.kilograms}, {"length", problem.pieceLength}}});
+        step.cautions.push_back(
+            {"Two people: {mass} kg, {length} long.",
+             {{"mass", std::round(10.0 * problem.kilograms) / 10.0}, {"length", problem.pieceLength}}});
 }
 
 FoldStep stepFor(const Problem& problem, StepChecker& checker, Made made, const Chosen& chosen)

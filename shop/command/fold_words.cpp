@@ -1,5 +1,7 @@
 #include "fold_words.h"
 
+#include "fold/settings.h"
+
 namespace lapwright::command {
 
 namespace {
@@ -27,7 +29,7 @@ std::string actionInWords(const fold::FoldStep& step)
     case fold::Action::PreBend:
         return "pre-bend the hem to ";
     case fold::Action::Flatten:
-        return step.openGap > Length() ? "press the hem to its gap" : "flatten the hem";
+        return step.openGap > Length() ? "press the hem to a gap of " : "flatten the hem";
     }
     return "";
 }
@@ -37,9 +39,15 @@ std::string stepInWords(const fold::FoldStep& step, const Style& style)
     std::string line =
         moveInWords(step.move) + "gauge " + write(step.gaugeSetting, style) + ", " + actionInWords(step);
     if (step.action != fold::Action::Flatten)
-        line += write(step.foldAngle) + " (set " + write(step.angleToSet) + ")";
+        line += write(step.foldAngle);
+    if (magnitude(step.angleToSet - step.foldAngle) > Angle::degrees(0.005))
+        line += " (set " + write(step.angleToSet) + ")";
+    if (step.action == fold::Action::Flatten && step.openGap > Length())
+        line += write(step.openGap, style);
     line += step.colourUp ? ", colour up" : ", colour down";
     line += step.endToGauge == fold::End::Start ? ", first edge to the gauge" : ", last edge to the gauge";
+    if (step.lift > fold::Settings().slidesOver)
+        line += ", lift " + write(step.lift, style) + " over the bed";
     return line + (step.twoPeople ? ", two people" : "");
 }
 

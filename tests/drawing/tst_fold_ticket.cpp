@@ -89,8 +89,8 @@ private slots:
                     std::string::npos);
         }
         for (const char* wanted : {"3 pieces",
-                                   "E1 \xC3\x97 2",
-                                   "E2",
+                                   "E1: 2 of 10' 0\"",
+                                   "E2: 1 of 6' 0\"",
                                    "Alder Lane 12",
                                    "barn red",
                                    "Long folder, up only",

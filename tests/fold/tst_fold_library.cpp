@@ -109,7 +109,7 @@ private slots:
                         fold::planFold(*resolved.profile, *flat, metal, sheet, folder, length, settings);
                     QVERIFY2(outcome.ok(), (where + ": " + tell(outcome)).c_str());
                     if (const auto* refusal = std::get_if<Refusal>(&*outcome)) {
-                        ++outcomes[folder->id + " refused: " + nameOf(refusal->obstacle)];
+                        ++outcomes[folder->id + " refused: " + id + ", " + nameOf(refusal->obstacle)];
                         const std::string missing = notToldBy(*refusal);
                         QVERIFY2(missing.empty(), (where + ": " + missing).c_str());
                         continue;

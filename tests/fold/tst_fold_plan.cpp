@@ -93,6 +93,57 @@ private slots:
         QVERIFY(!plan(angle, machine("long-folder-up"), {}, Length()).ok());
     }
 
+    void spoiltMachinesAreRefusedOrUsed()
+    {
+        // Each number of a good machine in turn becomes one that no machine has: an error, or an outcome.
+        const double unknown = std::numeric_limits<double>::quiet_NaN();
+        const Length lengths[] = {Length(), -Length::millimetres(5), Length::nanometres(1),
+                                  Length::millimetres(100'000), Length::millimetres(1'000'000'000)};
+        const trim::Profile drip = profile({{50, -90}, {38, 35}, {38, 0}}, {}, closedHem(trim::Side::Right));
+        int refused = 0, used = 0;
+        const auto attempt = [&](const fold::MachineDescription& description) {
+            const Result<fold::Machine> made = fold::Machine::make(description);
+            made.ok() ? ++used : ++refused;
+            if (made.ok())
+                QVERIFY(plan(drip, *made).ok());
+        };
+        for (const std::string& id : machineIds()) {
+            const fold::MachineDescription good = describe(id);
+            for (const Length length : lengths) {
+                for (Length fold::MachineDescription::*field :
+                     {&fold::MachineDescription::bendingLength, &fold::MachineDescription::clampOpening,
+                      &fold::MachineDescription::throat, &fold::MachineDescription::displayStep,
+                      &fold::MachineDescription::leastLeg, &fold::MachineDescription::largestOpenHem}) {
+                    fold::MachineDescription spoilt = good;
+                    spoilt.*field = length;
+                    attempt(spoilt);
+                }
+                for (fold::Outline fold::MachineDescription::*outline :
+                     {&fold::MachineDescription::bed, &fold::MachineDescription::clamp})
+                    for (std::size_t corner = 0; corner < (good.*outline).size(); ++corner) {
+                        fold::MachineDescription spoilt = good;
+                        (spoilt.*outline)[corner].x = length;
+                        attempt(spoilt);
+                        spoilt = good;
+                        (spoilt.*outline)[corner].y = length;
+                        attempt(spoilt);
+                    }
+            }
+            for (const double number : {unknown, 0.0, -1.0, 180.0, 1e300}) {
+                fold::MachineDescription spoilt = good;
+                spoilt.largestFoldAngle = Angle::degrees(number);
+                QVERIFY(!fold::Machine::make(spoilt).ok());
+                spoilt = good;
+                spoilt.capacity.tensileStrengthPascals = number;
+                attempt(spoilt);
+            }
+            fold::MachineDescription noFace = good;
+            noFace.beamFaces.clear();
+            QVERIFY(!fold::Machine::make(noFace).ok());
+        }
+        QVERIFY2(refused > 200 && used > 100, qPrintable(QString("%1 %2").arg(refused).arg(used)));
+    }
+
     void tooLongTooThick()
     {
         const trim::Profile angle = profile({{50, 90}, {50, 0}});
