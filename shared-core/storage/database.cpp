@@ -18,7 +18,7 @@ std::string describe(const QSqlError& error)
 
 int versionOf(const Database& database)
 {
-    QSqlQuery query = database.run("PRAGMA user_version");
+    QSqlQuery query = database.query("PRAGMA user_version");
     query.next();
     return query.value(0).toInt();
 }
@@ -26,7 +26,7 @@ int versionOf(const Database& database)
 void secure(const Database& database)
 {
     database.run("PRAGMA busy_timeout = 10000");
-    QSqlQuery mode = database.run("PRAGMA journal_mode = WAL");
+    QSqlQuery mode = database.query("PRAGMA journal_mode = WAL");
     if (!mode.next() || mode.value(0).toString() != "wal")
         throw StorageFailure("the file system does not allow a write-ahead log (is it a network share?)");
     mode.finish();
@@ -87,7 +87,12 @@ Database::~Database()
     QSqlDatabase::removeDatabase(connection_);
 }
 
-QSqlQuery Database::run(const QString& statement, const QVariantList& values) const
+void Database::run(const QString& statement, const QVariantList& values) const
+{
+    [[maybe_unused]] const QSqlQuery done = query(statement, values);
+}
+
+QSqlQuery Database::query(const QString& statement, const QVariantList& values) const
 {
     QSqlQuery query(QSqlDatabase::database(connection_));
     query.setForwardOnly(true);

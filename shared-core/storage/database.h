@@ -34,7 +34,9 @@ public:
     ~Database();
 
     /// Runs one statement with its values in order. Throws StorageFailure if the database refuses.
-    QSqlQuery run(const QString& statement, const QVariantList& values = {}) const;
+    void run(const QString& statement, const QVariantList& values = {}) const;
+    /// The same, for what it answers: rows to step through, or how many it changed.
+    [[nodiscard]] QSqlQuery query(const QString& statement, const QVariantList& values = {}) const;
 
     /// Runs `work` in one write transaction, taken at once so that two stations never deadlock: all of it is
     /// on the disk when this returns, or none of it if `work` throws.
@@ -60,6 +62,8 @@ private:
         explicit Transaction(const Database& database);
         Transaction(const Transaction&) = delete;
         Transaction& operator=(const Transaction&) = delete;
+        Transaction(Transaction&&) = delete;
+        Transaction& operator=(Transaction&&) = delete;
         ~Transaction();
         void commit();
 

@@ -52,7 +52,7 @@ struct Change {
 
 std::map<std::string, OrderedPiece> standingPieces(const Database& database, const std::string& order)
 {
-    QSqlQuery query = database.run(
+    QSqlQuery query = database.query(
         "SELECT " + pieceColumns() + " FROM pieces p WHERE order_id = ? AND withdrawn = 0", {text(order)});
     std::map<std::string, OrderedPiece> pieces;
     while (query.next()) {
@@ -188,13 +188,13 @@ std::vector<std::string> brokenLinks(const Database& database, const IncomingOrd
 {
     const std::string number = std::to_string(order.revision);
     std::vector<std::string> reasons;
-    QSqlQuery before = database.run("SELECT hash FROM orders WHERE id = ? AND revision = ?",
-                                    {text(order.id), qint64(order.revision - 1)});
+    QSqlQuery before = database.query("SELECT hash FROM orders WHERE id = ? AND revision = ?",
+                                      {text(order.id), qint64(order.revision - 1)});
     if (before.next() && before.value(0).toString() != text(order.previousHash))
         reasons.push_back("revision " + number + " was made from another revision " +
                           std::to_string(order.revision - 1) + " than the one that is here");
-    QSqlQuery after = database.run("SELECT previous_hash FROM orders WHERE id = ? AND revision = ?",
-                                   {text(order.id), qint64(order.revision + 1)});
+    QSqlQuery after = database.query("SELECT previous_hash FROM orders WHERE id = ? AND revision = ?",
+                                     {text(order.id), qint64(order.revision + 1)});
     if (after.next() && after.value(0).toString() != text(order.hash))
         reasons.push_back("revision " + std::to_string(order.revision + 1) +
                           ", which is here, was made from another revision " + number);
@@ -203,8 +203,8 @@ std::vector<std::string> brokenLinks(const Database& database, const IncomingOrd
 
 Arrival receiveInside(const Database& database, const IncomingOrder& order, const Stamp& stamp, bool accept)
 {
-    QSqlQuery same = database.run("SELECT hash FROM orders WHERE id = ? AND revision = ?",
-                                  {text(order.id), qint64(order.revision)});
+    QSqlQuery same = database.query("SELECT hash FROM orders WHERE id = ? AND revision = ?",
+                                    {text(order.id), qint64(order.revision)});
     if (same.next()) {
         if (same.value(0).toString() == text(order.hash))
             return {Arrival::Outcome::AlreadyHere, {}};
@@ -214,7 +214,7 @@ Arrival receiveInside(const Database& database, const IncomingOrder& order, cons
     std::vector<std::string> broken = brokenLinks(database, order);
     if (!broken.empty() && !accept)
         return wait(database, order, stamp, std::move(broken));
-    QSqlQuery latest = database.run("SELECT MAX(revision) FROM orders WHERE id = ?", {text(order.id)});
+    QSqlQuery latest = database.query("SELECT MAX(revision) FROM orders WHERE id = ?", {text(order.id)});
     latest.next();
     if (latest.value(0).toLongLong() > order.revision) {
         saveOrder(database, order, stamp);
@@ -240,9 +240,9 @@ Arrival receiveOrder(const Database& database, const IncomingOrder& order, const
 std::vector<OrderSummary> currentOrders(const Database& database)
 {
     QSqlQuery query =
-        database.run("SELECT o.id, o.revision, o.job_name, o.customer, o.wanted_by, o.derived FROM orders o"
-                     " WHERE o.revision = (SELECT MAX(revision) FROM orders m WHERE m.id = o.id)"
-                     " ORDER BY o.wanted_by = '', o.wanted_by, o.job_name, o.id");
+        database.query("SELECT o.id, o.revision, o.job_name, o.customer, o.wanted_by, o.derived FROM orders o"
+                       " WHERE o.revision = (SELECT MAX(revision) FROM orders m WHERE m.id = o.id)"
+                       " ORDER BY o.wanted_by = '', o.wanted_by, o.job_name, o.id");
     std::vector<OrderSummary> orders;
     while (query.next()) {
         const auto string = [&](int column) { return query.value(column).toString().toStdString(); };

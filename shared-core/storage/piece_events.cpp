@@ -25,9 +25,9 @@ void saveCounts(const Database& database, const LoggedEvent& event, const schedu
 std::vector<PieceInState> select(const Database& database, const QString& countExpression,
                                  const QString& where, const QVariantList& values)
 {
-    QSqlQuery query = database.run("SELECT p.order_id, " + countExpression + " AS standing, " +
-                                       pieceColumns() + " FROM " + where + " ORDER BY p.rowid",
-                                   values);
+    QSqlQuery query = database.query("SELECT p.order_id, " + countExpression + " AS standing, " +
+                                         pieceColumns() + " FROM " + where + " ORDER BY p.rowid",
+                                     values);
     std::vector<PieceInState> found;
     while (query.next())
         found.push_back(
@@ -53,11 +53,11 @@ schedule::PieceCounts countsFrom(QSqlQuery query)
 
 Result<bool> logEvent(const Database& database, const LoggedEvent& event, const Stamp& stamp)
 {
-    QSqlQuery known = database.run("SELECT 1 FROM piece_events WHERE id = ?", {text(event.id)});
+    QSqlQuery known = database.query("SELECT 1 FROM piece_events WHERE id = ?", {text(event.id)});
     if (known.next())
         return false;
-    QSqlQuery piece = database.run("SELECT 1 FROM pieces WHERE order_id = ? AND mark = ?",
-                                   {text(event.order), text(event.mark)});
+    QSqlQuery piece = database.query("SELECT 1 FROM pieces WHERE order_id = ? AND mark = ?",
+                                     {text(event.order), text(event.mark)});
     if (!piece.next())
         return Error{"mark " + event.mark, "no such piece in order " + event.order, "a mark of that order"};
     const schedule::PieceCounts before = pieceCounts(database, event.order, event.mark);
@@ -76,13 +76,13 @@ Result<bool> logEvent(const Database& database, const LoggedEvent& event, const 
 
 schedule::PieceCounts pieceCounts(const Database& database, const std::string& order, const std::string& mark)
 {
-    return countsFrom(database.run("SELECT state, count FROM piece_counts WHERE order_id = ? AND mark = ?",
-                                   {text(order), text(mark)}));
+    return countsFrom(database.query("SELECT state, count FROM piece_counts WHERE order_id = ? AND mark = ?",
+                                     {text(order), text(mark)}));
 }
 
 schedule::PieceCounts orderCounts(const Database& database, const std::string& order)
 {
-    return countsFrom(database.run(
+    return countsFrom(database.query(
         "SELECT state, SUM(count) FROM piece_counts WHERE order_id = ? GROUP BY state", {text(order)}));
 }
 

@@ -18,14 +18,14 @@ std::optional<std::string> firstText(QSqlQuery query)
 /// Inserts a row of `table` unless its id is there.
 bool insertOnce(const Database& database, const QString& statement, const QVariantList& values)
 {
-    return database.run(statement + " ON CONFLICT (id) DO NOTHING", values).numRowsAffected() > 0;
+    return database.query(statement + " ON CONFLICT (id) DO NOTHING", values).numRowsAffected() > 0;
 }
 
 } // namespace
 
 std::optional<std::string> stockDocument(const Database& database)
 {
-    return firstText(database.run("SELECT value FROM settings WHERE key = ?", {stockKey}));
+    return firstText(database.query("SELECT value FROM settings WHERE key = ?", {stockKey}));
 }
 
 void saveStockDocument(const Database& database, const std::string& document)
@@ -50,8 +50,8 @@ void replacePlans(const Database& database, const std::vector<StoredPlan>& plans
 std::vector<StoredPlan> waitingPlans(const Database& database)
 {
     QSqlQuery query =
-        database.run("SELECT id, metal, gauge, colour, document FROM plans WHERE state = 'planned'"
-                     " ORDER BY made_at, metal, gauge, colour, id");
+        database.query("SELECT id, metal, gauge, colour, document FROM plans WHERE state = 'planned'"
+                       " ORDER BY made_at, metal, gauge, colour, id");
     std::vector<StoredPlan> plans;
     while (query.next()) {
         const auto string = [&](int column) { return query.value(column).toString().toStdString(); };
@@ -74,12 +74,12 @@ bool saveLoad(const Database& database, const std::string& id, const std::string
 
 std::optional<std::string> loadDocument(const Database& database, const std::string& id)
 {
-    return firstText(database.run("SELECT document FROM loads WHERE id = ?", {text(id)}));
+    return firstText(database.query("SELECT document FROM loads WHERE id = ?", {text(id)}));
 }
 
 std::vector<std::string> loadDocuments(const Database& database)
 {
-    QSqlQuery query = database.run("SELECT document FROM loads ORDER BY made_at, id");
+    QSqlQuery query = database.query("SELECT document FROM loads ORDER BY made_at, id");
     std::vector<std::string> documents;
     while (query.next())
         documents.push_back(query.value(0).toString().toStdString());
@@ -96,8 +96,16 @@ bool saveReceipt(const Database& database, const std::string& id, const std::str
 
 std::optional<std::string> derivedOrder(const Database& database, const std::string& order)
 {
-    return firstText(database.run("SELECT derived FROM orders WHERE id = ? ORDER BY revision DESC LIMIT 1",
-                                  {text(order)}));
+    return firstText(database.query("SELECT derived FROM orders WHERE id = ? ORDER BY revision DESC LIMIT 1",
+                                    {text(order)}));
+}
+
+std::optional<std::int64_t> currentRevision(const Database& database, const std::string& order)
+{
+    QSqlQuery query = database.query("SELECT MAX(revision) FROM orders WHERE id = ?", {text(order)});
+    if (!query.next() || query.value(0).isNull())
+        return std::nullopt;
+    return query.value(0).toLongLong();
 }
 
 } // namespace lapwright::storage

@@ -4,6 +4,7 @@
 #include "storage/database.h"
 #include "storage/orders.h"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -40,5 +41,7 @@ void markCut(const Database& database, const std::string& plan);
 
 /// The order as this shop derives it, at the revision that counts.
 [[nodiscard]] std::optional<std::string> derivedOrder(const Database& database, const std::string& order);
+/// The revision of the order that counts; nothing if no such order is here.
+[[nodiscard]] std::optional<std::int64_t> currentRevision(const Database& database, const std::string& order);
 
 } // namespace lapwright::storage

@@ -92,11 +92,13 @@ private slots:
     {
         const Database database = Database::open(freshPath()).value();
         QVERIFY(!derivedOrder(database, "o").has_value());
+        QVERIFY(!currentRevision(database, "o").has_value());
         IncomingOrder order{"o", 2, "hash2", "hash1", "House", "Customer", "", "doc 2", "derived 2", {}};
         QCOMPARE(receiveOrder(database, order, early, false).outcome, Arrival::Outcome::Taken);
         order = {"o", 1, "hash1", "", "House", "Customer", "", "doc 1", "derived 1", {}};
         QCOMPARE(receiveOrder(database, order, late, false).outcome, Arrival::Outcome::Superseded);
         QCOMPARE(*derivedOrder(database, "o"), std::string("derived 2"));
+        QCOMPARE(*currentRevision(database, "o"), std::int64_t{2});
     }
     void countsOfAnOrderAddUpItsMarks()
     {
