@@ -55,7 +55,10 @@ public:
 
     PieceDifferences run()
     {
-        comparePieces();
+        compareMarks(first_.pieces, second_.pieces,
+                     [this](const auto& first, const auto& second) { comparePiece(first, second); });
+        compareMarks(first_.siteCuts, second_.siteCuts,
+                     [this](const auto& first, const auto& second) { compareSiteCut(first, second); });
         compareAccessories();
         return std::move(found_);
     }
@@ -68,24 +71,33 @@ private:
             found_.changed.push_back({place_, aspect, what, first, second});
     }
 
-    void comparePieces()
+    /// Calls `both` for what has the same mark in both lists, and notes the rest.
+    template <class Marked, class Both>
+    void compareMarks(const std::vector<Marked>& first, const std::vector<Marked>& second, const Both& both)
     {
-        std::unordered_map<std::string_view, const pieces::Piece*> before;
-        for (const pieces::Piece& piece : first_.pieces)
-            before.emplace(piece.mark, &piece);
-        std::set<std::string_view> met;
-        for (const pieces::Piece& piece : second_.pieces) {
-            const auto found = before.find(piece.mark);
+        std::unordered_map<std::string_view, const Marked*> before;
+        for (const Marked& one : first)
+            before.emplace(one.mark, &one);
+        for (const Marked& one : second) {
+            const auto found = before.find(one.mark);
             if (found == before.end()) {
-                found_.onlyInSecond.push_back(piece.mark);
+                found_.onlyInSecond.push_back(one.mark);
                 continue;
             }
-            met.insert(piece.mark);
-            comparePiece(*found->second, piece);
+            both(*found->second, one);
+            before.erase(found);
         }
-        for (const pieces::Piece& piece : first_.pieces)
-            if (met.count(piece.mark) == 0)
-                found_.onlyInFirst.push_back(piece.mark);
+        for (const Marked& one : first)
+            if (before.count(one.mark) > 0)
+                found_.onlyInFirst.push_back(one.mark);
+    }
+
+    void compareSiteCut(const pieces::SiteCut& first, const pieces::SiteCut& second)
+    {
+        place_ = "mark " + second.mark;
+        compare("site_cut", "length cut on site", first.length, second.length);
+        compare("site_cut", "stock length it is cut from", first.stock, second.stock);
+        compare("site_cut", "what is left of the stock length", first.left, second.left);
     }
 
     void comparePiece(const pieces::Piece& first, const pieces::Piece& second)
@@ -173,7 +185,8 @@ private:
         }
         for (const auto& [key, counts] : all) {
             const auto& [run, trim, name] = key;
-            place_ = "run " + run + ", " + trim;
+            place_ = "run ";
+            place_.append(run).append(", ").append(trim);
             compare("accessory", name + ", count", counts.first, counts.second);
             compare("accessory", name + ", length", counts.firstLength, counts.secondLength);
         }

@@ -26,8 +26,9 @@ struct PieceDifferences {
 
 /// Compares pieces by their marks: length, count, hand, ends, cuts; the profiles they are folded from, each
 /// pair of profiles once: metal, gauge, colour, girth, legs, turns, radii, hems, coloured face; accessories
-/// by name, run and trim. Lengths within a micrometre and angles within a millionth of a degree are the same:
-/// two machines may round the last digit differently, and nothing is cut or folded so finely.
+/// by name, run and trim; the guide for cutting on site. Lengths within a micrometre and angles within a
+/// millionth of a degree are the same: two machines may round the last digit differently, and nothing is cut
+/// or folded so finely.
 [[nodiscard]] PieceDifferences comparePieces(const pieces::Order& first, const pieces::Order& second);
 
 } // namespace lapwright::documents

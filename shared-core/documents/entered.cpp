@@ -66,7 +66,7 @@ private:
             check(*run.levelRun, place);
         for (const site::TrimChoice& choice : run.trims)
             for (const auto& [name, measured] : choice.measures)
-                check(measured, place + ", " + name);
+                check(measured, std::string(place).append(", ").append(name));
     }
 
     void checkCorner(const site::Corner& corner, const std::string& place)

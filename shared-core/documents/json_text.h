@@ -18,7 +18,7 @@ struct Limits {
     std::size_t bytes = std::size_t{256} << 20;
     std::size_t depth = 64;
     /// Numbers, texts, lists and objects together: bounds the memory a small text of brackets could claim.
-    std::size_t values = 40'000'000;
+    std::size_t values = 20'000'000;
 };
 
 /// Refused, with line, column and JSON pointer in the place: text that is not UTF-8 JSON, members named

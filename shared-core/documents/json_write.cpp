@@ -179,7 +179,7 @@ private:
     /// Calls `separator(place)` behind each comma and colon of the value that begins at `at`; stops behind
     /// the value, or where `separator` says no. Returns where it stopped.
     template <class Separator>
-    std::size_t walk(std::size_t at, const Separator& separator) const
+    [[nodiscard]] std::size_t walk(std::size_t at, const Separator& separator) const
     {
         for (std::size_t depth = 0; at < in_.size();) {
             const char letter = in_[at];

@@ -156,6 +156,22 @@ private slots:
         QCOMPARE(QString::fromStdString(findings.front().code), "documents.derived." + code);
         QCOMPARE(findings.front().weight, rules::Weight::Warns);
     }
+    void theGuideForCuttingOnSiteIsCompared()
+    {
+        site::Job fromStock = job();
+        fromStock.policy = site::PiecePolicy::StockLengths;
+        const pieces::Order derived = order(fromStock);
+        QVERIFY(derived.siteCuts.size() > 1);
+        QVERIFY(compareDerived(derived, derived).empty());
+        pieces::Order claimed = derived;
+        claimed.siteCuts[0].length -= Length::inches(1);
+        claimed.siteCuts.pop_back();
+        const std::vector<std::string> told = lines(compareDerived(claimed, derived));
+        QCOMPARE(told.size(), std::size_t{2});
+        QVERIFY(told[0].find("mark " + derived.siteCuts[0].mark + ": length cut on site: the order says") ==
+                0);
+        QVERIFY(told[1].find("mark " + derived.siteCuts.back().mark + ": follows from the runs") == 0);
+    }
     void theLastDigitIsNoDifference()
     {
         const pieces::Order derived = order(job());
