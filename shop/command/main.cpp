@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cstdio>
 
 using namespace lapwright::command;
 
@@ -73,6 +74,15 @@ int runSubcommand(const Subcommand& subcommand, QStringList arguments)
     return static_cast<int>(subcommand.run(parser));
 }
 
+/// The exit status once all results have left the program: a full disk behind standard output is no success.
+int delivered(int status)
+{
+    if (std::fflush(stdout) == 0 && std::ferror(stdout) == 0)
+        return status;
+    tell("standard output: found no room to write, expected a place that takes the result");
+    return static_cast<int>(Exit::CouldNot);
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -82,11 +92,11 @@ int main(int argc, char** argv)
     const QStringList arguments = QCoreApplication::arguments();
     if (arguments.size() < 2 || arguments[1] == "--help" || arguments[1] == "-h" || arguments[1] == "help") {
         printOverview();
-        return arguments.size() < 2 ? static_cast<int>(Exit::BadInput) : 0;
+        return delivered(arguments.size() < 2 ? static_cast<int>(Exit::BadInput) : 0);
     }
     if (arguments[1] == "--version") {
         print("lapwright " LAPWRIGHT_VERSION);
-        return 0;
+        return delivered(0);
     }
     const auto& all = subcommands();
     const auto chosen =
@@ -94,7 +104,7 @@ int main(int argc, char** argv)
     if (chosen == all.end())
         return fail("no subcommand " + arguments[1] + "; see lapwright --help");
     try {
-        return runSubcommand(*chosen, arguments);
+        return delivered(runSubcommand(*chosen, arguments));
     } catch (const lapwright::storage::StorageFailure& failure) {
         tell(std::string("lapwright: the database would not: ") + failure.what());
         return static_cast<int>(Exit::CouldNot);

@@ -82,14 +82,12 @@ private:
     /// The revision that counts now and what is made of it, where the one that comes is a later one.
     [[nodiscard]] std::optional<Standing> standingBefore(const pieces::Order& order) const
     {
-        const auto standing = storage::derivedOrder(database_, order.id);
-        if (!standing)
+        const auto revision = storage::currentRevision(database_, order.id);
+        if (!revision || *revision >= order.revision)
             return std::nullopt;
-        auto before = documents::readOrder(*standing);
+        auto before = documents::readOrder(storage::derivedOrder(database_, order.id).value());
         if (!before.ok())
             throw storage::StorageFailure(before.errors().front().sentence());
-        if (before->value.revision >= order.revision)
-            return std::nullopt;
         return Standing{std::move(before->value), storage::orderCounts(database_, order.id)};
     }
 

@@ -49,14 +49,14 @@ void printSummary(const pieces::Order& order, const Style& style)
 }
 
 /// The order takes the job's identity. Where `path` already holds an order of it, this is its next revision,
-/// or the same one if nothing changed.
-Result<OrderDocument> withIdentity(pieces::Order order, const documents::Extras& extras,
+/// or the same one if nothing changed. What that order says beyond what this program knows stays.
+Result<OrderDocument> withIdentity(pieces::Order order, const documents::Extras& ofJob,
                                    const std::string& path)
 {
     order.id = order.job.id;
     OrderDocument document{std::move(order), {}};
-    if (!extras.empty())
-        document.extras.inside["job"] = extras;
+    if (!ofJob.empty())
+        document.extras.inside["job"] = ofJob;
     if (path.empty() || path == "-" || !QFileInfo::exists(QString::fromStdString(path)))
         return document;
     const auto before = readFrom(path, documents::readOrder);
@@ -64,6 +64,10 @@ Result<OrderDocument> withIdentity(pieces::Order order, const documents::Extras&
         return before.errors();
     if (before->value.id != document.value.id)
         return Error{path, "an order of another job (" + before->value.job.name + ")", "another file name"};
+    document.extras.members = before->extras.members;
+    for (const auto& [name, inner] : before->extras.inside)
+        if (name != "job")
+            document.extras.inside.emplace(name, inner);
     document.value.revision = before->value.revision;
     document.value.previousHash = before->value.previousHash;
     std::string hash = documents::revisionHash(*before);

@@ -1,5 +1,7 @@
 """Runs the built program in a folder of its own; what the tests of the command share. All data is invented."""
 import pathlib
+import resource
+import signal
 import subprocess
 import sys
 import tempfile
@@ -15,11 +17,15 @@ class Program(unittest.TestCase):
         self.addCleanup(folder.cleanup)
         self.folder = pathlib.Path(folder.name)
 
-    def run_program(self, *arguments, status=0, text=None):
+    def run_program(self, *arguments, status=0, text=None, largest_file=None):
+        """`largest_file`: bytes a file may grow to, as on a disk that fills up."""
+        def fill_up():
+            signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
+            resource.setrlimit(resource.RLIMIT_FSIZE, (largest_file, largest_file))
         done = subprocess.run([PROGRAM, *map(str, arguments)], cwd=self.folder, input=text, capture_output=True,
-                              text=True, timeout=300)
+                              text=True, timeout=300, preexec_fn=None if largest_file is None else fill_up)
         self.assertEqual(done.returncode, status, done.stdout + done.stderr)
         return done
 
-    def shop(self, *arguments, status=0, text=None):
-        return self.run_program(*arguments, "--db", "shop.db", status=status, text=text)
+    def shop(self, *arguments, **expected):
+        return self.run_program(*arguments, "--db", "shop.db", **expected)

@@ -2,9 +2,11 @@
 gives it, and leaves nothing half-written. All data is invented."""
 import copy
 import json
+import subprocess
+import time
 import unittest
 
-from program import CASES, Program
+from program import CASES, PROGRAM, Program
 
 DOCUMENTS = CASES.parents[1] / "documents" / "cases"
 JOB = json.loads((CASES / "alder.job.json").read_text())
@@ -178,6 +180,57 @@ class BadInput(Program):
             done = self.run_program("takeoff", CASES / "alder.job.json", "-o", place, status=2 if place == "." else 3)
             self.assertIn(place + ": found", done.stderr)
         self.assertEqual(list(self.folder.iterdir()), [])
+
+    def test_a_full_disk_leaves_what_was_there(self):
+        self.run_program("takeoff", CASES / "alder.job.json", "-o", "order.json")
+        before = (self.folder / "order.json").read_bytes()
+        name = self.written("longer.json", set_length(12497, ""))
+        done = self.run_program("takeoff", name, "-o", "order.json", status=3, largest_file=2_000)
+        self.assertIn("order.json: found", done.stderr)
+        self.assertEqual((self.folder / "order.json").read_bytes(), before)
+        self.assertEqual(sorted(file.name for file in self.folder.iterdir()), ["longer.json", "order.json"])
+        self.shop("status")
+        self.assertIn("the database would not", self.shop("receive", "order.json", status=3, largest_file=40_000).stderr)
+        self.assertEqual(self.shop("status").stdout, "", "the order is not half there")
+        self.assertIn("taken in", self.shop("receive", "order.json").stdout)
+
+    def test_results_that_do_not_get_out_are_no_success(self):
+        for arguments in (["takeoff", CASES / "alder.job.json"], ["takeoff", CASES / "alder.job.json", "-o", "-"],
+                          ["closure", CASES / "alder.job.json"], ["--help"]):
+            with open("/dev/full", "w") as full:
+                done = subprocess.run([PROGRAM, *map(str, arguments)], stdout=full, stderr=subprocess.PIPE, text=True)
+            self.assertEqual(done.returncode, 3, done.stderr)
+            self.assertIn("standard output: found", done.stderr)
+
+    def test_killed_at_any_instant_leaves_one_whole_order(self):
+        jobs = []
+        for number, feet in enumerate((40, 41)):
+            job = copy.deepcopy(JOB)
+            job["chains"] = []
+            for house in range(60):
+                for chain in copy.deepcopy(JOB["chains"]):
+                    chain["id"] += str(house)
+                    for run in chain["runs"]:
+                        run["id"] += f"h{house}"
+                    job["chains"].append(chain)
+            job["chains"][0]["runs"][0]["lengths"][0].update(mm=304.8 * feet, entered="")
+            jobs.append(self.folder / f"{number}.job.json")
+            jobs[-1].write_text(json.dumps(job))
+        order = self.folder / "order.json"
+        self.run_program("takeoff", jobs[0], "-o", order)
+        started = time.monotonic()
+        self.run_program("takeoff", jobs[1], "-o", self.folder / "other.json")
+        whole_run = time.monotonic() - started
+        killed = 0
+        for attempt in range(12):
+            process = subprocess.Popen([PROGRAM, "takeoff", jobs[attempt % 2], "-o", order],
+                                       stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+            time.sleep(whole_run * (0.4 + 0.06 * attempt))
+            process.kill()
+            killed += process.wait() != 0
+            json.loads(order.read_text())
+        self.assertGreater(killed, 0)
+        self.run_program("takeoff", jobs[0], "-o", order)
 
     def test_an_order_that_is_there_outlives_a_bad_job(self):
         self.run_program("takeoff", CASES / "alder.job.json", "-o", "order.json")

@@ -45,6 +45,23 @@ class Revisions(Program):
         self.assertEqual(order["revision"], 3)
         self.assertEqual(len(order["previous_hash"]), 64)
 
+    def test_what_only_a_later_program_understands_stays(self):
+        self.run_program("takeoff", CASES / "alder.job.json", "-o", "order.json")
+        order = json.loads((self.folder / "order.json").read_text())
+        order["photos"] = 12
+        order["pieces"][0]["chalk"] = "see sketch"
+        (self.folder / "order.json").write_text(json.dumps(order))
+        self.run_program("takeoff", CASES / "alder.job.json", "-o", "order.json")
+        self.assertEqual(json.loads((self.folder / "order.json").read_text()), order)
+        job = copy.deepcopy(JOB)
+        longer(job, 12)
+        job["weather"] = "dry"
+        (self.folder / "job.json").write_text(json.dumps(job))
+        self.run_program("takeoff", "job.json", "-o", "order.json")
+        again = json.loads((self.folder / "order.json").read_text())
+        self.assertEqual((again["revision"], again["photos"], again["job"]["weather"]), (2, 12, "dry"))
+        self.assertEqual(again["pieces"][0]["chalk"], "see sketch")
+
     def test_any_sequence_any_number_of_times_ends_the_same(self):
         files = self.revisions()
         self.run_program("receive", *files, "--db", "wanted.db")
