@@ -18,9 +18,11 @@ template <class V, Like<schedule::ShopStock> T>
 void describe(V& fields, T& stock)
 {
     fields("shop", stock.shop, std::string());
-    fields("machine", stock.machine, std::string());
+    fields("machines", stock.machines, std::vector<std::string>());
+    fields("colours", stock.colours, {});
     fields("items", stock.items);
     fields("rules", stock.rules, cutting::ShopRules());
+    fields("cut_step_mm", stock.cutStep, schedule::ShopStock().cutStep);
 }
 
 template <class V, Like<schedule::LoadedPiece> T>

@@ -3,6 +3,7 @@
 #include "cutting/problem.h"
 #include "site/job.h"
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -22,8 +23,13 @@ struct ShopStock {
     std::string shop; ///< name, for tickets
     std::vector<StockItem> items;
     cutting::ShopRules rules;
-    /// Id of the folding machine the fold programs are made for.
-    std::string machine;
+    /// Girths and lengths of blanks are rounded up to whole steps of this before they are cut: what a slitter
+    /// or shear can be set to. 1/64 in is common practice, no source.
+    Length cutStep = Length::nanometres(396'875);
+    /// Ids of the folding machines that stand in the shop; empty: all that are known.
+    std::vector<std::string> machines;
+    /// What the colours on the racks look like, by name: "#5b6770" for red, green and blue.
+    std::map<std::string, std::string> colours;
 
     friend bool operator==(const ShopStock&, const ShopStock&) = default;
 };
