@@ -115,17 +115,23 @@ Exit run(const QCommandLineParser& options)
     const Style style = styleOf(options);
     tell(documents::enteredThatDiffer(job->value), nameOf(argument(options)), style);
     bool allClose = true;
+    int open = 0;
     nlohmann::json all = nlohmann::json::array();
     for (const site::Chain& chain : job->value.chains) {
         const ClosureReport report = site::closureReport(chain, job->value.tolerance);
         allClose = allClose && closes(report);
         if (options.isSet("json"))
             all.push_back(asJson(chain, report, style));
+        else if (report.verdict == ClosureReport::Verdict::Open)
+            ++open;
         else
             printReport(chain, report, style);
     }
     if (options.isSet("json"))
         print(all.dump(2));
+    else if (open > 0)
+        print(std::to_string(open) + (open == 1 ? " open chain has" : " open chains have") +
+              " nothing to close");
     return allClose ? Exit::Done : Exit::Blocked;
 }
 

@@ -139,6 +139,16 @@ void tell(const rules::Findings& findings, const std::string& document, const St
     tell(findings, style);
 }
 
+std::string counted(std::int64_t count, const std::string& what)
+{
+    return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
+}
+
+std::string describe(const site::Material& material)
+{
+    return material.gauge + " " + material.metal + ", " + material.colour;
+}
+
 std::string now()
 {
     return QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString();

@@ -3,12 +3,14 @@
 #include "measure/result.h"
 #include "measure/writing.h"
 #include "rules/finding.h"
+#include "site/job.h"
 #include "storage/orders.h"
 
 #include <QCommandLineParser>
 #include <QString>
 #include <QStringList>
 
+#include <cstdint>
 #include <functional>
 #include <optional>
 #include <string>
@@ -74,6 +76,10 @@ void tell(const rules::Findings& findings, const Style& style);
 /// The same after a line that names the document they are about and counts them by weight; nothing if there
 /// are none.
 void tell(const rules::Findings& findings, const std::string& document, const Style& style);
+/// "1 piece", "3 pieces".
+[[nodiscard]] std::string counted(std::int64_t count, const std::string& what);
+/// "24 ga galvanised-steel, Slate".
+[[nodiscard]] std::string describe(const site::Material& material);
 
 /// Runs `work` on the database named with --db. None named is bad usage; one that cannot be opened is
 /// CouldNot. Both are told.

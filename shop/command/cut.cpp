@@ -27,7 +27,7 @@ Exit run(const QCommandLineParser& options)
     if (options.isSet("json")) {
         print(documents::writeCutPlan({document, {}}));
     } else {
-        for (const std::string& line : patternsInWords(document, style))
+        for (const std::string& line : patternsInWords(document, keysOf(document.problem), style))
             print(line);
         print(summaryInWords(document, style));
     }

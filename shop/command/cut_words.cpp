@@ -1,5 +1,7 @@
 #include "cut_words.h"
 
+#include "command.h"
+
 #include <chrono>
 #include <map>
 
@@ -74,12 +76,13 @@ std::string stockInWords(const documents::CutProblem& problem, const cutting::Pl
     return line;
 }
 
-std::string stripInWords(const documents::CutPlan& plan, const cutting::Strip& strip, const Style& style)
+std::string stripInWords(const documents::CutPlan& plan, const cutting::Strip& strip,
+                         const std::vector<std::string>& names, const Style& style)
 {
     std::string line = "    strip " + write(strip.width, style) + ":";
     for (const cutting::Crosscut& crosscut : strip.crosscuts) {
         const cutting::Blank& blank = plan.problem.blanks[crosscut.blank];
-        line += " " + std::to_string(crosscut.count) + " x " + blank.key + " " +
+        line += " " + std::to_string(crosscut.count) + " x " + names[crosscut.blank] + " " +
                 write(crosscut.turned ? blank.girth : blank.length, style) + ";";
     }
     return strip.rest > Length() ? line + " left " + write(strip.rest, style) : line;
@@ -87,15 +90,24 @@ std::string stripInWords(const documents::CutPlan& plan, const cutting::Strip& s
 
 } // namespace
 
+std::vector<std::string> keysOf(const documents::CutProblem& problem)
+{
+    std::vector<std::string> keys;
+    for (const cutting::Blank& blank : problem.blanks)
+        keys.push_back(blank.key);
+    return keys;
+}
+
 std::string summaryInWords(const documents::CutPlan& plan, const Style& style)
 {
     const cutting::Waste& waste = plan.plan.waste;
     const double wasted = waste.stock > 0.0 ? 1.0 - (waste.blanks + waste.remnants) / waste.stock : 0.0;
     return stockInWords(plan.problem, plan.plan, style) + ", " + proofInWords(plan.plan) + ", " +
-           percent(wasted) + " waste, " + std::to_string(plan.plan.setups) + " slitter setups";
+           percent(wasted) + " waste, " + counted(plan.plan.setups, "slitter setup");
 }
 
-std::vector<std::string> patternsInWords(const documents::CutPlan& plan, const Style& style)
+std::vector<std::string> patternsInWords(const documents::CutPlan& plan,
+                                         const std::vector<std::string>& names, const Style& style)
 {
     std::vector<std::string> lines;
     for (const cutting::Pattern& pattern : plan.plan.patterns) {
@@ -103,7 +115,7 @@ std::vector<std::string> patternsInWords(const documents::CutPlan& plan, const S
         lines.push_back(std::to_string(pattern.count) + " x " + stock.key + ", " + write(stock.width, style) +
                         " by " + write(pattern.length, style));
         for (const cutting::Strip& strip : pattern.strips)
-            lines.push_back(stripInWords(plan, strip, style));
+            lines.push_back(stripInWords(plan, strip, names, style));
     }
     for (const cutting::NewRemnant& remnant : plan.plan.remnants)
         lines.push_back("keep: remnant " + remnant.label + ", " + write(remnant.width, style) + " by " +

@@ -104,7 +104,7 @@ std::vector<Error> writeTicket(const std::string& folder, const Unfolded& piece,
     drawing::FoldTicket ticket;
     ticket.metal = piece.stuff.metal.name + ", " + piece.stuff.sheet.gauge;
     ticket.thickness = piece.stuff.sheet.thickness;
-    ticket.colour = colourOf(piece.profile.material.colour);
+    ticket.colour = unknownColour;
     ticket.colourName = piece.profile.material.colour;
     ticket.machine = machine->name;
     if (machine->beamFaces.size() > 1)

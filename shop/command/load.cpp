@@ -1,6 +1,7 @@
 #include "command.h"
 #include "documents/order.h"
 #include "documents/shop.h"
+#include "load_words.h"
 #include "measure/rounding.h"
 #include "storage/document_file.h"
 #include "storage/piece_events.h"
@@ -30,18 +31,6 @@ std::vector<schedule::ReadyPiece> readyPieces(const storage::Database& database)
                          static_cast<double>(piece.grams) / 1000.0});
     }
     return ready;
-}
-
-void printLoad(const schedule::Load& load, const Style& style)
-{
-    for (const schedule::Bundle& bundle : load.bundles) {
-        print(bundle.label + "  " + bundle.job + ", " + bundle.material.gauge + " " + bundle.material.metal +
-              ", " + bundle.material.colour + ", " + QString::number(bundle.kilograms, 'f', 1).toStdString() +
-              " kg" + (bundle.twoPeople ? ", two people" : ""));
-        for (const schedule::LoadedPiece& piece : bundle.pieces)
-            print("    " + std::to_string(piece.count) + " of " + piece.mark + ", " +
-                  write(piece.length, style) + (piece.run.empty() ? "" : ", for run " + piece.run));
-    }
 }
 
 Exit makeLoad(const QCommandLineParser& options, const storage::Database& database)
@@ -82,7 +71,8 @@ Exit makeLoad(const QCommandLineParser& options, const storage::Database& databa
     if (options.isSet("json"))
         print(document);
     else
-        printLoad(load, styleOf(options));
+        for (const std::string& line : loadInWords(load, styleOf(options)))
+            print(line);
     return Exit::Done;
 }
 

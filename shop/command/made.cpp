@@ -44,14 +44,11 @@ void consume(schedule::ShopStock& stock, const storage::StoredPlan& stored, cons
             *item->stock.count -= std::min(*item->stock.count, pattern.count);
     }
     for (const cutting::NewRemnant& remnant : plan.plan.remnants)
-        for (std::int64_t each = 0; each < remnant.count; ++each) {
-            int serial = 1;
-            std::string label;
-            do
-                label = "R" + std::to_string(serial++);
-            while (find(label) != stock.items.end());
+        for (std::int64_t each = 1; each <= remnant.count; ++each) {
             cutting::Stock left;
-            left.key = label;
+            left.key = remnant.count == 1 ? remnant.label : remnant.label + "." + std::to_string(each);
+            while (find(left.key) != stock.items.end())
+                left.key += "'";
             left.kind = cutting::StockKind::Remnant;
             left.width = remnant.width;
             left.length = remnant.length;
@@ -99,7 +96,7 @@ Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp)
             storage::saveStockDocument(database, documents::writeStock(*stock));
             storage::markCut(database, stored.id);
         });
-        print("cut: " + stored.material.gauge + " " + stored.material.metal + ", " + stored.material.colour);
+        print("cut: " + describe(stored.material));
     }
     return all ? Exit::Done : Exit::Blocked;
 }
@@ -117,7 +114,7 @@ Exit advanceAll(const storage::Database& database, PieceState from, PieceState t
             moved += piece.count;
         }
     });
-    print(std::to_string(moved) + " pieces " + std::string(schedule::name(to)));
+    print(counted(moved, "piece") + " " + std::string(schedule::name(to)));
     return all ? Exit::Done : Exit::Blocked;
 }
 

@@ -1,23 +1,29 @@
 #include "pictures.h"
 
+#include "drawing/fold_ticket.h"
 #include "drawing/plan_picture.h"
 #include "drawing/profile_picture.h"
 #include "drawing/svg.h"
 
 namespace lapwright::command {
 
-drawing::Colour colourOf(const std::string& name)
+Pictures::Pictures(const schedule::ShopStock& stock, const Style& style)
+    : colours_(stock.colours), style_(style)
 {
-    std::uint32_t hash = 2'166'136'261U;
-    for (const char character : name)
-        hash = (hash ^ static_cast<unsigned char>(character)) * 16'777'619U;
-    const auto channel = [&](unsigned shift) {
-        return static_cast<std::uint8_t>(40U + ((hash >> shift) & 0xFFU) / 2U);
-    };
-    return {channel(0), channel(8), channel(16)};
 }
 
-std::string profileSvg(const pieces::OrderedProfile& profile, const metal::Metal& metal, const Style& style)
+drawing::Colour Pictures::colourOf(const std::string& name) const
+{
+    const auto colour = colours_.find(name);
+    if (colour == colours_.end())
+        return unknownColour;
+    // The schema of the stock document holds it to "#rrggbb".
+    const unsigned long value = std::stoul(colour->second.substr(1), nullptr, 16);
+    return {static_cast<std::uint8_t>(value >> 16U), static_cast<std::uint8_t>((value >> 8U) & 0xFFU),
+            static_cast<std::uint8_t>(value & 0xFFU)};
+}
+
+std::string Pictures::profile(const pieces::OrderedProfile& profile, const metal::Metal& metal) const
 {
     drawing::ProfilePicture picture;
     picture.thickness = profile.thickness;
@@ -25,14 +31,40 @@ std::string profileSvg(const pieces::OrderedProfile& profile, const metal::Metal
     picture.colour = colourOf(profile.material.colour);
     picture.colourName = profile.material.colour;
     picture.girth = profile.girth;
-    picture.style = style;
+    picture.style = style_;
     return drawing::toSvg(drawing::profilePicture(profile.profile, picture));
 }
 
-std::string planSvg(const pieces::Order& order, const Style& style)
+std::vector<std::string> Pictures::foldTicket(const pieces::Order& order, std::size_t profile,
+                                              const FoldProgram& program, const fold::Machine& machine,
+                                              const fold::FoldPictures& pictures) const
+{
+    const pieces::OrderedProfile& ordered = order.profiles[profile];
+    const fold::FoldPlan& plan = *program.plan();
+    drawing::FoldTicket ticket;
+    ticket.job = order.job.name;
+    ticket.metal = program.stuff.metal.name + ", " + program.stuff.sheet.gauge;
+    ticket.thickness = ordered.thickness;
+    ticket.colour = colourOf(ordered.material.colour);
+    ticket.colourName = ordered.material.colour;
+    ticket.machine = machine->name;
+    if (machine->beamFaces.size() > 1)
+        ticket.beamFace = machine->beamFaces[plan.beamFace].name;
+    for (const pieces::Piece& piece : order.pieces)
+        if (piece.profile == profile)
+            ticket.pieces.push_back({piece.mark, piece.count, piece.blankLength});
+    ticket.style = style_;
+    std::vector<std::string> pages;
+    for (const drawing::DisplayList& page :
+         drawing::foldTicket(ordered.profile, program.flat, plan, pictures, ticket))
+        pages.push_back(drawing::toSvg(page));
+    return pages;
+}
+
+std::string Pictures::plan(const pieces::Order& order) const
 {
     drawing::PlanPicture picture;
-    picture.style = style;
+    picture.style = style_;
     for (const pieces::RunTakeoff& run : order.runs) {
         if (run.pieceCount == 0)
             continue;

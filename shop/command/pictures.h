@@ -1,23 +1,47 @@
 #pragma once
 
 #include "drawing/display_list.h"
+#include "fold/machine.h"
+#include "fold/picture.h"
+#include "fold_programs.h"
 #include "measure/writing.h"
 #include "metal/metal.h"
 #include "pieces/order.h"
+#include "schedule/stock.h"
 
+#include <cstddef>
+#include <map>
 #include <string>
+#include <vector>
 
-/// Pictures of an order as SVG.
 namespace lapwright::command {
 
-/// A colour for a name that no data file gives a value for: told apart, and never too light for the paper.
-/// The name is always written beside it.
-[[nodiscard]] drawing::Colour colourOf(const std::string& name);
+/// What a colour looks like that no data file knows; its name is written beside it.
+inline constexpr drawing::Colour unknownColour{140, 140, 140};
 
-/// The profile in section with its dimensions.
-[[nodiscard]] std::string profileSvg(const pieces::OrderedProfile& profile, const metal::Metal& metal,
-                                     const Style& style);
-/// The chains of the order's job, with the marks of the pieces on each run.
-[[nodiscard]] std::string planSvg(const pieces::Order& order, const Style& style);
+/// Pictures of orders as SVG, in the shop's units and with the colours as its stock document says they look;
+/// any other is unknownColour.
+class Pictures {
+public:
+    Pictures(const schedule::ShopStock& stock, const Style& style);
+
+    /// The profile in section with its dimensions.
+    [[nodiscard]] std::string profile(const pieces::OrderedProfile& profile, const metal::Metal& metal) const;
+    /// The fold ticket of one profile of the order, page by page. Precondition: `pictures` are of `plan`.
+    [[nodiscard]] std::vector<std::string> foldTicket(const pieces::Order& order, std::size_t profile,
+                                                      const FoldProgram& program,
+                                                      const fold::Machine& machine,
+                                                      const fold::FoldPictures& pictures) const;
+    /// The chains of the order's job, with the marks of the pieces on each run.
+    [[nodiscard]] std::string plan(const pieces::Order& order) const;
+
+    [[nodiscard]] const Style& style() const { return style_; }
+
+private:
+    [[nodiscard]] drawing::Colour colourOf(const std::string& name) const;
+
+    std::map<std::string, std::string> colours_;
+    Style style_;
+};
 
 } // namespace lapwright::command

@@ -2,11 +2,18 @@
 #include "cut_words.h"
 #include "cutting/solve.h"
 #include "documents/cut.h"
+#include "documents/order.h"
 #include "documents/shop.h"
+#include "fold_programs.h"
 #include "input.h"
+#include "measure/rounding.h"
+#include "shop_stock.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
+#include <QRegularExpression>
+
+#include <algorithm>
 #include <map>
 
 namespace lapwright::command {
@@ -32,8 +39,9 @@ documents::CutProblem problemOf(const site::Material& material,
 {
     documents::CutProblem problem;
     for (const storage::PieceInState& piece : pieces)
-        problem.blanks.push_back({piece.order + "/" + piece.piece.mark, piece.piece.girth, piece.piece.length,
-                                  piece.count, false, 0, 0});
+        problem.blanks.push_back({piece.order + "/" + piece.piece.mark,
+                                  roundUp(piece.piece.girth, stock.cutStep),
+                                  roundUp(piece.piece.length, stock.cutStep), piece.count, false, 0, 0});
     for (const schedule::StockItem& item : stock.items)
         if (item.material == material && item.stock.count != std::int64_t{0})
             problem.stocks.push_back(item.stock);
@@ -49,17 +57,63 @@ std::int64_t piecesOf(const std::vector<storage::PieceInState>& pieces)
     return count;
 }
 
+/// Labels for new remnants, "R22" and on: one past the highest number a remnant on the shelf bears.
+class RemnantNames {
+public:
+    explicit RemnantNames(const schedule::ShopStock& stock)
+    {
+        for (const schedule::StockItem& item : stock.items) {
+            const QRegularExpressionMatch match =
+                QRegularExpression("^R-?(\\d{1,9})\\b").match(QString::fromStdString(item.stock.key));
+            if (match.hasMatch())
+                last_ = std::max(last_, match.captured(1).toLongLong());
+        }
+    }
+
+    void give(cutting::Plan& plan)
+    {
+        for (cutting::NewRemnant& remnant : plan.remnants)
+            remnant.label = "R" + std::to_string(++last_);
+    }
+
+private:
+    long long last_ = 0;
+};
+
+/// What no machine of the shop can fold is told before metal is cut for it. True if all can be folded.
+bool allFold(const storage::Database& database, const FoldPrograms& programs)
+{
+    bool all = true;
+    for (const storage::OrderSummary& summary : storage::currentOrders(database)) {
+        const auto order = documents::readOrder(summary.derived);
+        if (!order.ok())
+            throw storage::StorageFailure(order.errors().front().sentence());
+        for (std::size_t profile = 0; profile < order->value.profiles.size(); ++profile) {
+            const auto program = programs.of(order->value, profile);
+            if (!program.ok())
+                throw storage::StorageFailure(program.errors().front().sentence());
+            if (!program->has_value() || (*program)->plan() != nullptr)
+                continue;
+            all = false;
+            tell("BLOCKS  " + nameOf(order->value, profile) + ": no machine of the shop can fold it");
+            for (const std::string& line : inWords((*program)->outcome, {}))
+                tell("        " + line);
+        }
+    }
+    return all;
+}
+
 class Planner {
 public:
     Planner(const schedule::ShopStock& stock, const cutting::Settings& settings, const Style& style)
-        : stock_(stock), settings_(settings), style_(style)
+        : stock_(stock), names_(stock), settings_(settings), style_(style)
     {
     }
 
     void plan(const site::Material& material, const std::vector<storage::PieceInState>& pieces)
     {
         const documents::CutProblem wanted = problemOf(material, pieces, stock_);
-        const std::string name = material.gauge + " " + material.metal + ", " + material.colour;
+        const std::string name = describe(material);
         const cutting::Admission admission = documents::admit(wanted);
         for (const cutting::Refusal& refusal : admission.refusals)
             tell("BLOCKS  " + name + ": " + refusal.key + ": " + say(refusal.reason, style_));
@@ -72,9 +126,9 @@ public:
             tell("BLOCKS  " + name + ": stock does not suffice for " + std::to_string(missing.count) +
                  " of " + problem.blanks[missing.blank].key);
         complete_ = complete_ && plan.notCut.empty();
+        names_.give(plan);
         documents::CutPlan document{problem, std::move(plan)};
-        print(name + ": " + std::to_string(piecesOf(pieces)) + " pieces from " +
-              summaryInWords(document, style_));
+        print(name + ": " + counted(piecesOf(pieces), "piece") + " from " + summaryInWords(document, style_));
         plans_.push_back({newUuid(), material,
                           documents::writeCutPlan({std::move(document), {}}, documents::Layout::Canonical)});
     }
@@ -84,6 +138,7 @@ public:
 
 private:
     const schedule::ShopStock& stock_;
+    RemnantNames names_;
     const cutting::Settings& settings_;
     const Style style_;
     std::vector<storage::StoredPlan> plans_;
@@ -100,13 +155,12 @@ Result<schedule::ShopStock> stockFor(const storage::Database& database, const QC
         storage::saveStockDocument(database, given->text);
         return given->document.value;
     }
-    const auto standing = storage::stockDocument(database);
-    if (!standing)
+    auto standing = standingStock(database);
+    if (!standing.ok())
+        return standing.errors();
+    if (!standing->has_value())
         return Error{"", "no stock", "--stock with the shop's stock document, at least the first time"};
-    const auto stock = documents::readStock(*standing);
-    if (!stock.ok())
-        return stock.errorsWithin("stock in the database");
-    return stock->value;
+    return **std::move(standing);
 }
 
 Exit planAll(const QCommandLineParser& options, const cutting::Settings& settings,
@@ -117,13 +171,19 @@ Exit planAll(const QCommandLineParser& options, const cutting::Settings& setting
         tell(stock.errors());
         return Exit::BadInput;
     }
+    const auto programs = FoldPrograms::forShop(database, libraryFolders(options));
+    if (!programs.ok()) {
+        tell(programs.errors());
+        return Exit::BadInput;
+    }
+    const bool folds = allFold(database, *programs);
     Planner planner(*stock, settings, styleOf(options));
     for (const auto& [material, pieces] : batchesOf(database))
         planner.plan(material, pieces);
     storage::replacePlans(database, planner.plans(), stampOf(options));
     if (planner.plans().empty())
         print("nothing to cut");
-    return planner.complete() ? Exit::Done : Exit::Blocked;
+    return planner.complete() && folds ? Exit::Done : Exit::Blocked;
 }
 
 Exit run(const QCommandLineParser& options)
@@ -147,7 +207,7 @@ Subcommand planCommand()
         "batch all pieces still to be cut by metal, gauge and colour, and plan the cuts",
         "Pieces of all orders that are not yet cut are batched by metal, gauge and colour and planned from the "
         "stock, remnants first where that is worth it. Each plan says how far it can be from the least. Planning "
-        "again replaces every plan that is not cut.",
+        "again replaces every plan that is not cut. Profiles that no machine of the shop can fold are told first.",
         {databaseOption(),
          {"stock", "The stock document (lapwright/stock); kept in the database, needed the first time.",
           "STOCK"},

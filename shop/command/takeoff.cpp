@@ -23,29 +23,42 @@ std::string padded(const std::string& text, int width)
     return QString::fromStdString(text).leftJustified(width).toStdString();
 }
 
+/// Pieces that follow one another and differ in nothing but their ordinal stand in one line.
+bool alike(const pieces::Piece& one, const pieces::Piece& other)
+{
+    return one.run == other.run && one.profile == other.profile && one.blankLength == other.blankLength &&
+           one.count == other.count && one.spare == other.spare;
+}
+
 void printSummary(const pieces::Order& order, const Style& style)
 {
     print(order.job.name + ", " + order.job.address);
     print("");
-    print(padded("mark", 10) + padded("trim", 24) + padded("profile", 9) + padded("girth", 12) +
+    print(padded("mark", 18) + padded("trim", 32) + padded("profile", 9) + padded("girth", 12) +
           padded("length", 16) + "count");
     double kilograms = 0.0;
     std::int64_t count = 0;
-    for (const pieces::Piece& piece : order.pieces) {
+    for (std::size_t first = 0, next = 0; first < order.pieces.size(); first = next) {
+        const pieces::Piece& piece = order.pieces[first];
+        std::int64_t together = 0;
+        for (next = first; next < order.pieces.size() && alike(piece, order.pieces[next]); ++next)
+            together += order.pieces[next].count;
+        const std::string& last = order.pieces[next - 1].mark;
         const pieces::OrderedProfile& profile = order.profiles[piece.profile];
-        print(padded(piece.mark, 10) + padded(profile.profile.name, 24) + padded(profile.id, 9) +
+        print(padded(piece.mark == last ? last : piece.mark + " to " + last, 18) +
+              padded(profile.profile.name, 32) + padded(profile.id, 9) +
               padded(write(profile.girth, style), 12) + padded(write(piece.blankLength, style), 16) +
-              std::to_string(piece.count));
-        kilograms += kilogramsEach(order, piece) * static_cast<double>(piece.count);
-        count += piece.count;
+              std::to_string(together));
+        kilograms += kilogramsEach(order, piece) * static_cast<double>(together);
+        count += together;
     }
     print("");
     const std::string unit = style.unit == LengthUnit::Millimetres
                                  ? QString::number(kilograms, 'f', 1).toStdString() + " kg"
                                  : QString::number(kilograms / 0.45359237, 'f', 0).toStdString() + " lb";
-    print(std::to_string(count) + " pieces of " + std::to_string(order.profiles.size()) + " profiles, " +
-          unit + ", " + order.job.material.gauge + " " + order.job.material.metal + ", " +
-          order.job.material.colour);
+    print(counted(count, "piece") + " of " +
+          counted(static_cast<std::int64_t>(order.profiles.size()), "profile") + ", " + unit + ", " +
+          describe(order.job.material));
 }
 
 /// The order takes the job's identity. Where `path` already holds an order of it, this is its next revision,

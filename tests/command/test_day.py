@@ -66,7 +66,7 @@ class Day(Program):
         self.assertIn("0 pieces received, 0 short", self.shop("receipt", "receipt.json").stdout)
         self.assertIn("remake 1 of " + events[0]["mark"], self.shop("remake").stdout)
         self.assertIn("nothing is waiting", self.shop("remake").stdout)
-        self.assertIn(": 1 pieces from", self.shop("plan", "--time", "1").stdout)
+        self.assertIn(": 1 piece from", self.shop("plan", "--time", "1").stdout)
 
 
 if __name__ == "__main__":

@@ -1,0 +1,101 @@
+#include "cut_tickets.h"
+
+#include "command.h"
+#include "cut_words.h"
+#include "cutting/checker.h"
+#include "drawing/cut_map.h"
+#include "drawing/svg.h"
+#include "storage/shop_state.h"
+
+#include <map>
+#include <set>
+
+namespace lapwright::command {
+
+namespace {
+
+/// Each order that a plan serves under one letter, so that a mark on a sheet says which house it is for.
+class ServedOrders {
+public:
+    ServedOrders(const storage::Database& database, const documents::CutProblem& problem)
+    {
+        std::set<std::string> served;
+        for (const cutting::Blank& blank : problem.blanks)
+            served.insert(orderOf(blank));
+        for (const storage::OrderSummary& order : storage::currentOrders(database))
+            if (served.contains(order.id))
+                add(order);
+    }
+
+    /// "A E1.2"; only the mark where the plan serves one order.
+    [[nodiscard]] std::string nameOf(const cutting::Blank& blank) const
+    {
+        const std::string mark = blank.key.substr(blank.key.find('/') + 1);
+        const auto letters = letters_.find(orderOf(blank));
+        return letters == letters_.end() || letters_.size() == 1 ? mark : letters->second + " " + mark;
+    }
+
+    [[nodiscard]] const std::string& inWords() const { return words_; }
+
+private:
+    static std::string orderOf(const cutting::Blank& blank)
+    {
+        return blank.key.substr(0, blank.key.find('/'));
+    }
+
+    void add(const storage::OrderSummary& order)
+    {
+        std::string letters;
+        for (std::size_t number = letters_.size() + 1; number > 0; number = (number - 1) / 26)
+            letters.insert(letters.begin(), static_cast<char>('A' + (number - 1) % 26));
+        letters_[order.id] = letters;
+        words_ += letters + "  " + order.jobName +
+                  (order.wantedBy.empty() ? "" : ", wanted by " + order.wantedBy) + "\n";
+    }
+
+    std::map<std::string, std::string> letters_;
+    std::string words_;
+};
+
+void drawPatterns(const cutting::Problem& problem, const documents::CutPlan& plan, int number,
+                  const drawing::CutMapPicture& picture, TicketFolder& folder)
+{
+    for (std::size_t pattern = 0; pattern < plan.plan.patterns.size(); ++pattern)
+        folder.write("cut", number, "svg",
+                     drawing::toSvg(drawing::cutMap(problem, plan.plan, pattern, picture)),
+                     "map-" + std::to_string(pattern + 1));
+}
+
+void print(const storage::Database& database, const storage::StoredPlan& stored, int number,
+           const Style& style, TicketFolder& folder)
+{
+    const auto plan = documents::readCutPlan(stored.document);
+    if (!plan.ok())
+        throw storage::StorageFailure(plan.errors().front().sentence());
+    const cutting::Admission admission = documents::admit(plan->value.problem);
+    if (!admission.problem || !cutting::check(*admission.problem, plan->value.plan).feasibility.cuttable())
+        throw storage::StorageFailure("cut plan " + stored.id + " does not pass its check");
+    const ServedOrders orders(database, plan->value.problem);
+    drawing::CutMapPicture picture;
+    picture.style = style;
+    picture.material = describe(stored.material);
+    for (const cutting::Blank& blank : plan->value.problem.blanks)
+        picture.names.push_back(orders.nameOf(blank));
+    std::string text = "CUT TICKET  " + describe(stored.material) + "\n" +
+                       summaryInWords(plan->value, style) + "\n\n" + orders.inWords() + "\n";
+    for (const std::string& line : patternsInWords(plan->value, picture.names, style))
+        text += line + "\n";
+    folder.write("cut", number, "txt", text + "\n" + cautionsAtTheMachine());
+    drawPatterns(*admission.problem, plan->value, number, picture, folder);
+}
+
+} // namespace
+
+void printCutTickets(const storage::Database& database, const Style& style, TicketFolder& folder)
+{
+    int number = 0;
+    for (const storage::StoredPlan& stored : storage::waitingPlans(database))
+        print(database, stored, ++number, style, folder);
+}
+
+} // namespace lapwright::command

@@ -1,0 +1,97 @@
+#include "fold_programs.h"
+
+#include "catalogue.h"
+#include "fold/check.h"
+#include "shop_stock.h"
+
+#include <algorithm>
+
+namespace lapwright::command {
+
+namespace {
+
+Result<std::vector<fold::Machine>> chosen(const std::vector<fold::Machine>& machines,
+                                          const std::vector<std::string>& ids)
+{
+    std::vector<fold::Machine> result;
+    for (const std::string& id : ids) {
+        const auto found = std::find_if(machines.begin(), machines.end(),
+                                        [&](const fold::Machine& machine) { return machine->id == id; });
+        if (found == machines.end()) {
+            std::string known;
+            for (const fold::Machine& machine : machines)
+                known += (known.empty() ? "" : ", ") + machine->id;
+            return Error{"machines of the stock document", id, "one of " + known};
+        }
+        result.push_back(*found);
+    }
+    return result;
+}
+
+std::optional<Length> longestOf(const pieces::Order& order, std::size_t profile)
+{
+    std::optional<Length> longest;
+    for (const pieces::Piece& piece : order.pieces)
+        if (piece.profile == profile)
+            longest = std::max(longest.value_or(piece.blankLength), piece.blankLength);
+    return longest;
+}
+
+} // namespace
+
+Result<FoldPrograms> FoldPrograms::forShop(const storage::Database& database,
+                                           const std::vector<std::string>& libraryFolders)
+{
+    auto catalogue = loadCatalogue(libraryFolders);
+    if (!catalogue.ok())
+        return catalogue.errors();
+    auto machines = loadMachines(libraryFolders);
+    if (!machines.ok())
+        return machines.errors();
+    const auto stock = standingStock(database);
+    if (!stock.ok())
+        return stock.errors();
+    if (stock->has_value() && !(*stock)->machines.empty())
+        machines = chosen(*machines, (*stock)->machines);
+    if (!machines.ok())
+        return machines.errors();
+    return FoldPrograms(*std::move(catalogue), *std::move(machines));
+}
+
+Result<std::optional<FoldProgram>> FoldPrograms::of(const pieces::Order& order, std::size_t profile) const
+{
+    const pieces::OrderedProfile& ordered = order.profiles[profile];
+    const std::string place = nameOf(order, profile);
+    const std::optional<Length> longest = longestOf(order, profile);
+    if (!longest)
+        return std::optional<FoldProgram>();
+    const auto stuff = stuffOf(ordered.material, catalogue_);
+    if (!stuff.ok())
+        return stuff.errorsWithin(place);
+    auto flat = trim::flatPattern(ordered.profile, stuff->metal, stuff->sheet);
+    if (!flat.ok())
+        return flat.errorsWithin(place);
+    auto outcomes = fold::chooseMachine(ordered.profile, *flat, stuff->metal, stuff->sheet, machines_,
+                                        *longest, fold::Settings{});
+    if (!outcomes.ok())
+        return outcomes.errorsWithin(place);
+    fold::MachineOutcome& best = outcomes->front();
+    FoldProgram program{*stuff, *std::move(flat), best.machine, *longest, std::move(best.outcome)};
+    if (const fold::FoldPlan* plan = program.plan()) {
+        const auto check = fold::checkPlan(ordered.profile, program.flat, stuff->metal, stuff->sheet,
+                                           machines_[best.machine], *plan, *longest, fold::Settings{});
+        if (!check.ok())
+            return check.errorsWithin(place);
+        if (!check->problems.empty())
+            return Error{place, "a fold plan that does not pass its check: " + check->problems.front(),
+                         "a plan that does; this is a fault of the program"};
+    }
+    return std::optional<FoldProgram>(std::move(program));
+}
+
+std::string nameOf(const pieces::Order& order, std::size_t profile)
+{
+    return order.job.name + ", " + order.profiles[profile].id + " " + order.profiles[profile].profile.name;
+}
+
+} // namespace lapwright::command

@@ -1,0 +1,72 @@
+#include "fold_tickets.h"
+
+#include "command.h"
+#include "fold/picture.h"
+#include "storage/database.h"
+
+namespace lapwright::command {
+
+namespace {
+
+/// The pieces of an order that are folded from one profile: how many, and their marks.
+std::string piecesOf(const pieces::Order& order, std::size_t profile)
+{
+    std::string marks;
+    std::int64_t count = 0;
+    for (const pieces::Piece& piece : order.pieces) {
+        if (piece.profile != profile)
+            continue;
+        marks += (marks.empty() ? "" : ", ") + piece.mark +
+                 (piece.count > 1 ? " x" + std::to_string(piece.count) : "");
+        count += piece.count;
+    }
+    return counted(count, "piece") + ": " + marks;
+}
+
+} // namespace
+
+void FoldTickets::print(const pieces::Order& order)
+{
+    for (std::size_t profile = 0; profile < order.profiles.size(); ++profile) {
+        const auto program = programs_.of(order, profile);
+        if (!program.ok())
+            throw storage::StorageFailure(program.errors().front().sentence());
+        if (program->has_value())
+            print(order, profile, **program);
+    }
+}
+
+void FoldTickets::print(const pieces::Order& order, std::size_t index, const FoldProgram& program)
+{
+    const pieces::OrderedProfile& profile = order.profiles[index];
+    ++number_;
+    std::string text = "FOLD TICKET  " + nameOf(order, index) + "\n" + describe(profile.material) +
+                       ", girth " + lapwright::write(profile.girth, pictures_.style()) + "\n" +
+                       piecesOf(order, index) + "\nlongest " +
+                       lapwright::write(program.longest, pictures_.style()) + "\n\n";
+    for (const std::string& line : inWords(program.outcome, pictures_.style()))
+        text += line + "\n";
+    folder_.write("fold", number_, "txt", text + "\n" + cautionsAtTheMachine());
+    if (program.plan() != nullptr) {
+        draw(order, index, program);
+        return;
+    }
+    folder_.write("fold", number_, "svg", pictures_.profile(profile, program.stuff.metal), "profile");
+    allFold_ = false;
+    tell("BLOCKS  " + nameOf(order, index) + ": no machine of the shop can fold it");
+}
+
+void FoldTickets::draw(const pieces::Order& order, std::size_t index, const FoldProgram& program)
+{
+    const fold::Machine& machine = programs_.machines()[program.machine];
+    const auto pictures =
+        fold::FoldPictures::make(order.profiles[index].profile, program.flat, program.stuff.metal,
+                                 program.stuff.sheet, machine, *program.plan(), {});
+    if (!pictures.ok())
+        throw storage::StorageFailure(pictures.errors().front().sentence());
+    const auto pages = pictures_.foldTicket(order, index, program, machine, *pictures);
+    for (std::size_t page = 0; page < pages.size(); ++page)
+        folder_.write("fold", number_, "svg", pages[page], "page-" + std::to_string(page + 1));
+}
+
+} // namespace lapwright::command

@@ -1,0 +1,19 @@
+#include "shop_stock.h"
+
+#include "documents/shop.h"
+#include "storage/shop_state.h"
+
+namespace lapwright::command {
+
+Result<std::optional<schedule::ShopStock>> standingStock(const storage::Database& database)
+{
+    const auto text = storage::stockDocument(database);
+    if (!text)
+        return std::optional<schedule::ShopStock>();
+    const auto stock = documents::readStock(*text);
+    if (!stock.ok())
+        return stock.errorsWithin("stock in the database");
+    return std::optional(stock->value);
+}
+
+} // namespace lapwright::command
