@@ -1,0 +1,64 @@
+#!/usr/bin/env bash
+# One day at an invented shop with three invented houses: measured, ordered, cut, folded, loaded, checked, remade.
+# Installs what is missing, builds the command, tells the day in short, and leaves every document in demo/out/.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+source tests/tools/setup.sh
+
+ensure_packages "${build_packages[@]}" python3
+build_preset release lapwright
+
+lapwright=$PWD/build/release/shop/command/lapwright
+houses=$PWD/demo
+out=$PWD/demo/out
+rm -rf "$out"
+mkdir -p "$out"
+cd "$out"
+
+indented() { sed 's/^/    /'; }
+# Runs the command and shows what it says; a finding that blocks (status 1) is part of the story, an error is not.
+tell() {
+    local status=0
+    "$lapwright" "$@" 2>&1 | indented || status=${PIPESTATUS[0]}
+    [ "$status" -le 1 ]
+}
+
+say "1. The installer measures Larkfield House. One tape is misread by a foot, and closure finds it:"
+tell closure "$houses/larkfield-first-measure.job.json"
+echo "    E1 is measured again: 28 feet. Now:"
+tell closure "$houses/larkfield.job.json"
+
+say "2. The measured house becomes an order: what cannot be right, and which pieces"
+"$lapwright" takeoff "$houses/larkfield.job.json" -o larkfield.order.json >larkfield.pieces.txt 2>larkfield.findings.txt
+grep -E '^(BLOCKS|warns)' larkfield.findings.txt | indented || true
+sed -n '1,9p;$p' larkfield.pieces.txt | indented
+echo "    (all of them in demo/out/larkfield.pieces.txt). Every number says where it comes from:"
+"$lapwright" takeoff "$houses/larkfield.job.json" --why H1.1 2>/dev/null | tee why-H1.1.txt | sed -n '1,10p' | indented
+for house in hollin depot; do
+    "$lapwright" takeoff "$houses/$house.job.json" -o $house.order.json >$house.pieces.txt 2>$house.findings.txt
+done
+
+say "3. The shop takes the orders in (one of them twice), merges them by metal, gauge and colour, and plans the cuts"
+tell receive larkfield.order.json hollin.order.json depot.order.json hollin.order.json --db shop.db
+tell plan --db shop.db --stock "$houses/shop.stock.json"
+
+say "4. Tickets, cut maps, fold steps, label data"
+tell print --db shop.db -o tickets
+sed -n '/^FOLD/,/^4\./p' tickets/fold-01.txt | indented
+
+say "5. Cut, folded, tied into bundles and loaded"
+tell made cut --db shop.db --station slitter
+tell made folded --db shop.db --station folder
+"$lapwright" load --db shop.db -o load.json --truck "truck 1" >load.txt
+sed -n '1,4p' load.txt | indented
+echo "    … $(grep -c '^B' load.txt) bundles in demo/out/load.txt"
+
+say "6. The crew lead checks the delivery: one piece short, one damaged. The shop makes them again"
+python3 "$houses/crew_lead.py" load.json receipt.json | indented
+tell receipt receipt.json --db shop.db
+tell remake --db shop.db
+tell plan --db shop.db
+tell print --db shop.db -o remake-tickets
+tell status --db shop.db
+
+say "Everything is in demo/out/: orders, tickets and drawings, load list, receipt, remake tickets."
