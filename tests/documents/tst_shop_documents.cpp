@@ -119,7 +119,7 @@ private slots:
     {
         const auto stock = readStock(texts::ofCase("shelves.stock.json"));
         QVERIFY2(stock.ok(), firstError(stock).c_str());
-        QCOMPARE(stock->value.machine, std::string("long-folder-up"));
+        QCOMPARE(stock->value.machines, std::vector<std::string>{"long-folder-up"});
         QCOMPARE(*stock->value.rules.mostStrips, 12);
         QCOMPARE(stock->value.items.at(1).stock.kind, cutting::StockKind::Coil);
         QVERIFY(*stock->value.items[1].stock.longestCrosscut == Length::feet(12));
