@@ -76,7 +76,8 @@ bool near(Angle actual, double degrees)
     return false;
 }
 
-const std::set<std::string> hemsUpUnderTheRoofing = {"open-valley-with-centre-rib", "sidewall-flashing"};
+const std::set<std::string> hemsUpUnderTheRoofing = {"open-valley", "open-valley-with-centre-rib",
+                                                     "sidewall-flashing"};
 
 } // namespace
 
@@ -135,12 +136,17 @@ private slots:
                                                              {"sill-flashing", "face"},
                                                              {"jamb-trim", "face"},
                                                              {"eave-drip-edge-square-cut", "face"}};
-        const std::map<std::string, std::string> upwards = {
-            {"ridge-cap", "first_wing"}, {"hip-cap", "first_wing"},
-            {"headwall-apron", "roof"},  {"sidewall-flashing", "roof"},
-            {"step-flashing", "roof"},   {"slope-change", "lower"},
-            {"coping", "top"},           {"open-valley-with-centre-rib", "first_wing"},
-            {"rake-trim", "top"},        {"head-z", "ledge"}};
+        const std::map<std::string, std::string> upwards = {{"ridge-cap", "first_wing"},
+                                                            {"hip-cap", "first_wing"},
+                                                            {"headwall-apron", "roof"},
+                                                            {"sidewall-flashing", "roof"},
+                                                            {"step-flashing", "roof"},
+                                                            {"slope-change", "lower"},
+                                                            {"coping", "top"},
+                                                            {"open-valley-with-centre-rib", "first_wing"},
+                                                            {"open-valley", "first_wing"},
+                                                            {"rake-trim", "top"},
+                                                            {"head-z", "ledge"}};
         const auto looks = [](const std::string& id, const std::string& leg, bool out) {
             const Profile profile = atSixInTwelve(id);
             const std::vector<double> heading = headings(profile);
