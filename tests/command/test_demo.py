@@ -1,5 +1,6 @@
 """Guards: the figures of the demo's day. Each expected value is worked out here by hand, with plain arithmetic and none
 of the program's formulas' code. All data is invented."""
+import csv
 import json
 import math
 import pathlib
@@ -7,8 +8,10 @@ import subprocess
 import sys
 import tempfile
 import unittest
+import xml.dom.minidom
 
-PROGRAM = pathlib.Path(sys.argv.pop(1)).resolve()
+from program import PROGRAM, Program
+
 DEMO = pathlib.Path(__file__).resolve().parents[2] / "demo"
 INCH = 25.4
 
@@ -27,17 +30,7 @@ def deduction(angle, radius=R):
 CLOSED_HEM = deduction(180, 0)
 
 
-class Demo(unittest.TestCase):
-    def setUp(self):
-        folder = tempfile.TemporaryDirectory()
-        self.addCleanup(folder.cleanup)
-        self.folder = pathlib.Path(folder.name)
-
-    def run_program(self, *arguments, status=0):
-        done = subprocess.run([PROGRAM, *map(str, arguments)], cwd=self.folder, capture_output=True, text=True, timeout=300)
-        self.assertEqual(done.returncode, status, done.stdout + done.stderr)
-        return done.stdout
-
+class Demo(Program):
     def order(self, house):
         self.run_program("takeoff", DEMO / f"{house}.job.json", "-o", f"{house}.order.json")
         return json.loads((self.folder / f"{house}.order.json").read_text())
@@ -45,7 +38,7 @@ class Demo(unittest.TestCase):
 
 class Measuring(Demo):
     def closure(self, house, status):
-        report = json.loads(self.run_program("closure", DEMO / f"{house}.job.json", "--json", status=status))
+        report = json.loads(self.run_program("closure", DEMO / f"{house}.job.json", "--json", status=status).stdout)
         return next(chain for chain in report if chain["chain"] == "roof")
 
     def test_closure_finds_the_foot(self):
@@ -112,7 +105,7 @@ class Order(Demo):
             pieces = self.inches(run)
             self.assertAlmostEqual(sum(pieces), common * 12 * 1.5 + (len(pieces) - 1) * lap, places=3, msg=run)
         # Rake: 120 in level, times sqrt(1 + 1/4); mitred at the peak, so its longest point is not the line's.
-        why = self.run_program("takeoff", DEMO / "larkfield.job.json", "--why", "G1.1")
+        why = self.run_program("takeoff", DEMO / "larkfield.job.json", "--why", "G1.1").stdout
         self.assertIn("11' 2 3/16\"", why)  # 134.16 in
 
     def test_pieces_of_the_mitred_eave(self):
@@ -134,6 +127,46 @@ class Order(Demo):
         fasteners = next(one for one in self.larkfield["accessories"]
                          if one["run"] == "S1" and one["name"] == "fastener" and one["trim"] == "eave-drip-edge")
         self.assertEqual(fasteners["count"], 44 + 1)  # at most 12 in apart, both ends too
+
+
+class Shop(Demo):
+    def test_the_whole_day(self):
+        orders = {house: self.order(house) for house in ("larkfield", "hollin", "depot")}
+        pieces = sum(piece.get("count", 1) for order in orders.values() for piece in order["pieces"])
+        files = [f"{house}.order.json" for house in orders]
+        self.assertIn("already here", self.shop("receive", *files, files[0]).stdout)
+        plans = self.shop("plan", "--stock", DEMO / "shop.stock.json", "--time", "5").stdout.splitlines()
+        self.assertEqual(len(plans), 3, "one batch for each metal, gauge and colour")
+        self.shop("print", "-o", "tickets")
+        self.tickets(orders, pieces)
+        self.shop("made", "cut")
+        self.assertIn(f"{pieces} pieces folded", self.shop("made", "folded").stdout)
+        self.shop("load", "-o", "load.json")
+        subprocess.run([sys.executable, DEMO / "crew_lead.py", "load.json", "receipt.json"], cwd=self.folder, check=True,
+                       capture_output=True)
+        self.assertIn(f"{pieces - 2} pieces received, 2 short", self.shop("receipt", "receipt.json").stdout)
+        self.assertEqual(self.shop("remake").stdout.count("remake 1 of"), 2)
+        again = self.shop("plan", "--time", "1").stdout
+        self.assertEqual(again.count("1 piece from"), 2)
+
+    def tickets(self, orders, pieces):
+        tickets = self.folder / "tickets"
+        for picture in tickets.glob("*.svg"):
+            xml.dom.minidom.parse(str(picture))
+        profiles = sum(len(order["profiles"]) for order in orders.values())
+        self.assertEqual(len(list(tickets.glob("fold-??.txt"))), profiles)
+        self.assertEqual(len(list(tickets.glob("fold-??-page-1.svg"))), profiles)
+        self.assertEqual(len(list(tickets.glob("plan-??.svg"))), len(orders))
+        with open(tickets / "labels.csv", newline="") as file:
+            labels = list(csv.DictReader(file))
+        self.assertEqual(len(labels), pieces)
+        marks = {(label["job"], label["mark"]) for label in labels}
+        self.assertIn(("Larkfield House", "H1.1"), marks)
+        # Every piece is cut: each mark of each order stands in a cut ticket.
+        cut = "\n".join(ticket.read_text() for ticket in tickets.glob("cut-??.txt"))
+        for order in orders.values():
+            for piece in order["pieces"]:
+                self.assertIn(piece["mark"] + " ", cut)
 
 
 if __name__ == "__main__":
