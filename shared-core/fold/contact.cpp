@@ -55,18 +55,6 @@ bool inside(Vector point, const Edges& edges)
 
 } // namespace
 
-void Bounds::take(Vector point)
-{
-    least = {std::min(least.x, point.x), std::min(least.y, point.y)};
-    most = {std::max(most.x, point.x), std::max(most.y, point.y)};
-}
-
-bool Bounds::meets(const Bounds& other) const
-{
-    return least.x <= other.most.x && other.least.x <= most.x && least.y <= other.most.y &&
-           other.least.y <= most.y;
-}
-
 Bounds boundsOf(const std::vector<Vector>& points, std::size_t first)
 {
     Bounds bounds;
@@ -202,15 +190,21 @@ bool slidingContact(const std::vector<Vector>& points, std::size_t first, const 
     swept.take(swept.most + by);
     if (!swept.meets(barrier.bounds))
         return false;
-    for (const Edge& edge : barrier.edges) {
-        if (std::max(edge.a.x, edge.b.x) < swept.least.x || std::min(edge.a.x, edge.b.x) > swept.most.x ||
-            std::max(edge.a.y, edge.b.y) < swept.least.y || std::min(edge.a.y, edge.b.y) > swept.most.y)
+    for (std::size_t i = first; i < points.size(); ++i) {
+        const bool last = i + 1 == points.size();
+        const Vector from = points[i], to = last ? from : points[i + 1];
+        Bounds part;
+        for (const Vector corner : {from, to, from + by, to + by})
+            part.take(corner);
+        if (!part.meets(barrier.bounds))
             continue;
-        for (std::size_t i = first; i < points.size(); ++i) {
-            if (properlyCross(points[i], points[i] + by, edge.a, edge.b))
-                return true;
-            if (i + 1 < points.size() && (properlyCross(points[i], points[i + 1], edge.a, edge.b) ||
-                                          properlyCross(edge.a, edge.a - by, points[i], points[i + 1])))
+        for (const Edge& edge : barrier.edges) {
+            if (std::max(edge.a.x, edge.b.x) < part.least.x || std::min(edge.a.x, edge.b.x) > part.most.x ||
+                std::max(edge.a.y, edge.b.y) < part.least.y || std::min(edge.a.y, edge.b.y) > part.most.y)
+                continue;
+            if (properlyCross(from, from + by, edge.a, edge.b) ||
+                (!last &&
+                 (properlyCross(from, to, edge.a, edge.b) || properlyCross(edge.a, edge.a - by, from, to))))
                 return true;
         }
     }

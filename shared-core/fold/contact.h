@@ -3,6 +3,7 @@
 #include "fold/section.h"
 #include "fold/turning.h"
 
+#include <algorithm>
 #include <array>
 #include <optional>
 #include <vector>
@@ -21,8 +22,16 @@ struct Bounds {
     Vector least{1e300, 1e300};
     Vector most{-1e300, -1e300};
 
-    void take(Vector point);
-    [[nodiscard]] bool meets(const Bounds& other) const;
+    void take(Vector point)
+    {
+        least = {std::min(least.x, point.x), std::min(least.y, point.y)};
+        most = {std::max(most.x, point.x), std::max(most.y, point.y)};
+    }
+    [[nodiscard]] bool meets(const Bounds& other) const
+    {
+        return least.x <= other.most.x && other.least.x <= most.x && least.y <= other.most.y &&
+               other.least.y <= most.y;
+    }
 };
 [[nodiscard]] Bounds boundsOf(const std::vector<Vector>& points, std::size_t first);
 

@@ -59,6 +59,15 @@ int chordsFor(double angle, double middleRadius)
 Half halfSection(const Blank& blank, std::size_t line, End towards, Made made, trim::Side up)
 {
     Half half;
+    halfSection(blank, line, towards, made, up, half);
+    return half;
+}
+
+void halfSection(const Blank& blank, std::size_t line, End towards, Made made, trim::Side up, Half& half)
+{
+    half.points.clear();
+    half.isFlat.clear();
+    half.arcs.clear();
     half.points.reserve(4 * blank.lines.size() + 2);
     half.isFlat.reserve(4 * blank.lines.size() + 2);
     half.arcs.reserve(blank.lines.size());
@@ -79,7 +88,6 @@ Half halfSection(const Blank& blank, std::size_t line, End towards, Made made, t
     }
     walk.straight((forwards ? blank.girth - from.position : from.position) - reached);
     walk.finish();
-    return half;
 }
 
 Half behind(Half half)

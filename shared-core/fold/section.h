@@ -93,6 +93,9 @@ struct Half {
 /// +x from the bend line with the face `up` upwards.
 [[nodiscard]] Half halfSection(const Blank& blank, std::size_t line, End towards, Made made, trim::Side up);
 
+/// The same into a half that is used again.
+void halfSection(const Blank& blank, std::size_t line, End towards, Made made, trim::Side up, Half& into);
+
 /// The same mirrored in x: behind the bend line.
 [[nodiscard]] Half behind(Half half);
 

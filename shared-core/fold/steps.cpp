@@ -131,15 +131,17 @@ StepChecker::HalfAnswer StepChecker::judgeRear(const Half& canonical, std::size_
     const FoldLine& fold = blank_.lines[line];
     const Direction direction = directionOf(fold, placement.up);
     HalfAnswer answer = aboutPole(canonical, line, direction, true);
-    Half half = behind(canonical);
     const double inset = fold.hem ? inMillimetres(settings_.flattenInset) : 0.0;
-    if (half.points.size() > 2) {
-        answer.lift = Surroundings::liftFor(half.points);
-        answer.obstacle = around_.layingIn(half.points, direction, answer.lift);
+    if (canonical.points.size() > 2) {
+        std::vector<Vector> points = canonical.points;
+        for (Vector& point : points)
+            point.x = -point.x;
+        answer.lift = Surroundings::liftFor(points);
+        answer.obstacle = around_.layingIn(points, direction, answer.lift);
         if (!answer.obstacle && fold.hem) {
-            for (Vector& point : half.points)
+            for (Vector& point : points)
                 point.x -= inset;
-            answer.obstacle = around_.layingIn(half.points, direction, answer.lift);
+            answer.obstacle = around_.layingIn(points, direction, answer.lift);
         }
     }
     if (!answer.obstacle && deepestOf(canonical) + inset > inMillimetres(machine_->throat))
@@ -157,17 +159,20 @@ StepChecker::HalfAnswer& StepChecker::front(Made made, std::size_t line, Placeme
 {
     const End towards = otherEnd(placement.endToGauge);
     HalfAnswer& answer = fronts_[index(made, line, towards, placement.up)];
-    if (!answer.known)
-        answer = judgeFront(halfSection(blank_, line, towards, made, placement.up), line, placement);
+    if (!answer.known) {
+        halfSection(blank_, line, towards, made, placement.up, scratch_);
+        answer = judgeFront(scratch_, line, placement);
+    }
     return answer;
 }
 
 StepChecker::HalfAnswer& StepChecker::rear(Made made, std::size_t line, Placement placement)
 {
     HalfAnswer& answer = rears_[index(made, line, placement.endToGauge, placement.up)];
-    if (!answer.known)
-        answer =
-            judgeRear(halfSection(blank_, line, placement.endToGauge, made, placement.up), line, placement);
+    if (!answer.known) {
+        halfSection(blank_, line, placement.endToGauge, made, placement.up, scratch_);
+        answer = judgeRear(scratch_, line, placement);
+    }
     return answer;
 }
 

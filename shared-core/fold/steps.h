@@ -62,7 +62,7 @@ public:
     /// How far the sheet is lifted while it is laid in, for what hangs below it behind. Precondition as
     /// above.
     [[nodiscard]] Length lift(Made made, std::size_t line, Placement placement);
-    /// Whether that is work.
+    /// Whether lifting is work.
     [[nodiscard]] bool liftsOver(Made made, std::size_t line, Placement placement)
     {
         return lift(made, line, placement) > settings_.slidesOver;
@@ -100,6 +100,7 @@ private:
     std::vector<Vector> poles_;                   ///< two for each line: up and down
     std::vector<std::size_t> firstOf_;            ///< where each (line, towards) starts in the tables below
     std::vector<HalfAnswer> fronts_, rears_;
+    Half scratch_;                       ///< the half that is being judged
     std::vector<std::uint8_t> together_; ///< 0 not yet known, 1 free, 2 + the obstacle
 };
 

@@ -11,6 +11,8 @@ namespace {
 
 /// How far two pieces that are folded apart cover each other. Common practice, no source.
 constexpr Length joint = Length::inches(1);
+/// With more bends each attempt takes as long as the plan itself: only what is likely to help is tried.
+constexpr std::size_t fewBends = 7;
 
 /// One thing changed at a time, and planned.
 class Attempts {
@@ -86,6 +88,15 @@ private:
         }
     }
 
+    /// Whether it is a hem that cannot be made; the hem lines come first and last.
+    [[nodiscard]] bool atHem() const
+    {
+        const std::size_t lines =
+            profile_.bends.size() + (profile_.startHem ? 1U : 0U) + (profile_.endHem ? 1U : 0U);
+        return refusal_.line && ((profile_.startHem && *refusal_.line == 0) ||
+                                 (profile_.endHem && *refusal_.line + 1 == lines));
+    }
+
     /// The profile with every hem it has made over.
     template <class Change>
     [[nodiscard]] trim::Profile withHems(Change change) const
@@ -100,6 +111,8 @@ private:
     void otherHems()
     {
         if (!profile_.startHem && !profile_.endHem)
+            return;
+        if (!atHem() && profile_.bends.size() > fewBends)
             return;
         const Length radius = std::min(sheet_.thickness, machine_->largestOpenHem / 2);
         const trim::Profile open = withHems([radius](std::optional<trim::Hem>& hem) {
@@ -150,6 +163,8 @@ private:
         std::stable_sort(legs.begin(), legs.end(), [middle](std::size_t a, std::size_t b) {
             return std::abs(static_cast<double>(a) - middle) < std::abs(static_cast<double>(b) - middle);
         });
+        if (profile_.bends.size() > fewBends)
+            legs.resize(5);
         for (const std::size_t leg : legs) {
             const auto [first, second] = splitIn(leg);
             const bool eachBends =
