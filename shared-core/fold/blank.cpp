@@ -61,6 +61,9 @@ Result<Blank> makeBlank(const trim::Profile& profile, const trim::FlatPattern& f
         fold.middleRadius = inMillimetres(line.insideRadius) + blank.thickness / 2.0;
         fold.angle = angle.inRadians();
         fold.side = line.turn > Angle() ? trim::Side::Left : trim::Side::Right;
+        if (!fold.hem && line.bend + 1 < profile.legs.size() && !profile.legs[line.bend].name.empty() &&
+            !profile.legs[line.bend + 1].name.empty())
+            fold.between = profile.legs[line.bend].name + " and " + profile.legs[line.bend + 1].name;
         fold.chords = chordsFor(fold.angle, fold.middleRadius);
         fold.chordCosine = std::cos(fold.angle / fold.chords);
         fold.chordSine = std::sin(fold.angle / fold.chords);

@@ -63,11 +63,14 @@ double badness(const Blocked& blocked)
 
 void say(Refusal& refusal, const Blank& blank)
 {
-    const bool hem = refusal.line && blank.lines[*refusal.line].hem;
-    std::string text =
-        hem ? "The hem at bend line {bend} cannot be made" : "Bend line {bend} cannot be folded";
+    const FoldLine& fold = blank.lines[refusal.line.value_or(0)];
+    std::string text = fold.hem               ? "The hem at bend line {bend} cannot be made"
+                       : fold.between.empty() ? "Bend line {bend} cannot be folded"
+                                              : "Bend line {bend}, between {between}, cannot be folded";
     refusal.statement.values = {{"bend", static_cast<std::int64_t>(refusal.line.value_or(0) + 1)},
                                 {"part", std::string(nameOf(refusal.obstacle))}};
+    if (!fold.hem && !fold.between.empty())
+        refusal.statement.values.emplace_back("between", fold.between);
     if (!refusal.made.empty()) {
         text += " after {count} others";
         refusal.statement.values.emplace_back("count", static_cast<std::int64_t>(refusal.made.size()));

@@ -8,6 +8,7 @@
 
 #include <cmath>
 #include <cstdint>
+#include <string>
 #include <vector>
 
 /// The sheet's section in the machine, at mid thickness, in millimetres.
@@ -50,6 +51,7 @@ struct FoldLine {
     trim::Side side = trim::Side::Left; ///< the face that comes to lie inside the bend
     bool hem = false;
     End flap = End::Start; ///< of a hem: the end it folds
+    std::string between;   ///< of a plain bend: the names of its legs; empty if they have none
     /// The arc is followed with so many chords, each turning by the angle of this cosine and sine.
     int chords = 1;
     double chordCosine = 1.0;

@@ -162,6 +162,8 @@ private slots:
             QVERIFY2(outcome.ok() && std::holds_alternative<Refusal>(*outcome), tell(outcome).c_str());
             QCOMPARE(std::get<Refusal>(*outcome).obstacle, Obstacle::Clamp);
             QVERIFY(std::get<Refusal>(*outcome).overBy.has_value());
+            QVERIFY(say(std::get<Refusal>(*outcome).statement, {}).find(", between leg ") !=
+                    std::string::npos);
         }
     }
 };
