@@ -81,6 +81,19 @@ inline fold::Machine machine(const std::string& id)
     return *made;
 }
 
+/// The long folder with a clamp no deeper than its nose, under which the sheet meets itself before it meets
+/// the clamp.
+inline fold::Machine thinClamp()
+{
+    fold::MachineDescription thin = describe("long-folder-up");
+    thin.id = "thin-clamp";
+    thin.clamp = {{Length(), Length()},
+                  {millimetres(-12), millimetres(8)},
+                  {millimetres(-22), millimetres(8)},
+                  {millimetres(-22), Length()}};
+    return *fold::Machine::make(thin);
+}
+
 inline const std::vector<std::string>& machineIds()
 {
     static const std::vector<std::string> ids{"hand-brake-8", "long-folder-up", "long-folder-up-down",

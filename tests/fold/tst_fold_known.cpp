@@ -1,6 +1,9 @@
 // Guards: profiles whose folding an operator knows are planned in that way, or refused for the right reason.
 #include "fold_cases.h"
 
+#include "fold/blank.h"
+#include "fold/steps.h"
+
 #include <QtTest>
 
 #include <algorithm>
@@ -152,6 +155,32 @@ private slots:
         const Result<fold::Outcome> chosen = plan(z, machine("long-folder-up"), settings);
         QVERIFY(chosen.ok() && std::holds_alternative<FoldPlan>(*chosen));
         QCOMPARE(std::get<FoldPlan>(*chosen).beamFace, std::size_t(1));
+    }
+
+    void aBoxClosesUntilItsLipsMeet()
+    {
+        // The last fold of a box 60 mm wide, under a clamp that is nowhere in the way.
+        const metal::Metal metal = steel();
+        const fold::Machine folder = thinClamp();
+        const fold::Settings settings;
+        const auto lastFold = [&](double lip) {
+            const trim::Profile box = profile({{lip, 90}, {80, 90}, {60, 90}, {80, 90}, {lip, 0}});
+            const auto flat = trim::flatPattern(box, metal, metal.sheets[0]);
+            const auto blank = fold::makeBlank(box, *flat, metal, metal.sheets[0], folder, settings);
+            fold::StepChecker steps(*blank, folder, 0, settings);
+            return steps.explain(0b1011, 2, {fold::End::Start, Side::Left});
+        };
+        const auto isPlanned = [&](double lip) {
+            return std::holds_alternative<FoldPlan>(
+                *plan(profile({{lip, 90}, {80, 90}, {60, 90}, {80, 90}, {lip, 0}}), folder));
+        };
+        QVERIFY(isPlanned(20));
+        QVERIFY(!isPlanned(35));
+        QCOMPARE(lastFold(35).obstacle, Obstacle::Sheet);
+        QVERIFY(lastFold(35).overByAngle && *lastFold(35).overByAngle > Angle::degrees(1.0));
+        // Two lips of 29 mm leave 2 mm between them, more than the sheet is thick; of 29.9 mm they do not.
+        QVERIFY(isPlanned(29));
+        QVERIFY(!isPlanned(29.9));
     }
 
     void closedBoxIsRefused()

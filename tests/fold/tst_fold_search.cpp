@@ -136,7 +136,7 @@ private slots:
         std::mt19937 random(20'250'101);
         const std::size_t count = scaledCount(300, 10'000);
         std::map<std::string, std::size_t> outcomes;
-        std::vector<fold::Machine> folders;
+        std::vector<fold::Machine> folders{thinClamp()};
         for (const std::string& id : machineIds())
             folders.push_back(machine(id));
         for (std::size_t i = 0; i < count; ++i) {
