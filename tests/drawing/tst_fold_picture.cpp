@@ -1,6 +1,7 @@
 // Guards: the picture of every fold step shows gauge setting, angle, face, movement and cautions, off the
 // lines, for trim that an operator knows and for made-up profiles on every machine.
 #include "drawing/fold_picture.h"
+#include "drawing/machine_picture.h"
 
 #include "fold/fold_cases.h"
 #include "measure/writing.h"
@@ -121,6 +122,19 @@ private slots:
         qInfo("%d steps of %d plans drawn", steps, planned);
         QVERIFY(planned > wanted);
         QVERIFY(good);
+    }
+
+    void everyShippedMachine()
+    {
+        for (const std::string& id : foldcases::machineIds()) {
+            const DisplayList list = machinePicture(foldcases::machine(id), {});
+            keepPicture(list, QString("machine-%1").arg(QString::fromStdString(id)));
+            const QString faults = report(faultsOf(list)) + xmlError(toSvg(list));
+            QVERIFY2(faults.isEmpty(), qPrintable(QString::fromStdString(id) + ": " + faults));
+            const std::string texts = textsOf(list);
+            for (const char* wanted : {"bed", "clamp", "folding beam", "throat", "least leg", "capacity"})
+                QVERIFY2(texts.find(wanted) != std::string::npos, wanted);
+        }
     }
 
     void movesLookDifferent()
