@@ -227,10 +227,11 @@ private:
         const double row = view_.bottom + 5.5;
         const double bend = origin_.x;
         if (!section_.machine.gauge) {
-            shapes_.emplace_back(
-                words(Role::Gauge,
-                      "fold to a mark, " + write(section_.gaugeSetting, picture_.style) + " from the edge",
-                      {view_.left, row + 5.0}, 4.0, Anchor::Start, true));
+            const std::string text =
+                flattens()
+                    ? "push the folded edge under the clamp"
+                    : "fold to a mark, " + write(section_.gaugeSetting, picture_.style) + " from the edge";
+            shapes_.emplace_back(words(Role::Gauge, text, {view_.left, row + 5.0}, 4.0, Anchor::Start, true));
             return;
         }
         const Point finger{inMillimetres(section_.machine.gauge->x), 0.0};
@@ -332,7 +333,8 @@ private:
             shapes_.emplace_back(words(role, value, {left + 16.0, row}, size, Anchor::Start, true));
             row += 10.5;
         };
-        large(Role::Gauge, "gauge", write(section_.gaugeSetting, picture_.style));
+        large(Role::Gauge, section_.machine.gauge ? "gauge" : "mark",
+              write(section_.gaugeSetting, picture_.style));
         if (flattens()) {
             large(Role::AngleMark, "gap",
                   step_.openGap > Length() ? write(step_.openGap, picture_.style) : "closed");
