@@ -118,6 +118,44 @@ private slots:
         QVERIFY(near(halfTurn - total, 126.03989));
     }
 
+    void everyLegLiesAsTheBuildingNeeds()
+    {
+        // Directions of the legs at 6 in 12 (26.565°; slope change to 9 in 12, 36.870°), counter-clockwise
+        // from straight out of the building: decks and roof legs along their plane, walls and faces plumb,
+        // kicks 35° out from plumb (UFGS 07600 3.1.15: at most 45°), ledges falling 15° (New Zealand E2/AS1,
+        // at metalroofing.org.nz/node/6111), a coping's top 3° towards the roof (common practice, no source).
+        const std::map<std::string, std::vector<double>> lies{
+            {"eave-drip-edge", {-26.565, -90, -55}},
+            {"eave-drip-edge-square-cut", {-26.565, -116.565, -55}},
+            {"gutter-apron", {-26.565, -90, -65}},
+            {"rake-drip-edge", {0, -90, -55}},
+            {"rake-trim", {0, -90, -55}},
+            {"fascia-cover", {-90, -180}},
+            {"ridge-cap", {26.565, -26.565}},
+            {"hip-cap", {18.435, -18.435}},
+            {"open-valley-with-centre-rib", {-18.435, 60, -60, 18.435}},
+            {"headwall-apron", {-90, -26.565}},
+            {"sidewall-flashing", {-90, 0}},
+            {"step-flashing", {-90, 0}},
+            {"counterflashing", {-90, 0, -90, -60}},
+            {"head-z", {-90, -15, -90}},
+            {"wall-base", {-90, -15, -90, -55}},
+            {"sill-flashing", {-90, -15, -90, -55}},
+            {"outside-corner", {45, 135}},
+            {"inside-corner", {135, 45}},
+            {"jamb-trim", {90, 180}},
+            {"slope-change", {-26.565, -36.870}},
+            {"coping", {55, 90, 3, -90, -55}},
+            {"gravel-edge", {0, 45, -90, -55}}};
+        QCOMPARE(lies.size(), library().size());
+        for (const auto& [id, degrees] : lies) {
+            const std::vector<double> heading = headings(atSixInTwelve(id));
+            QCOMPARE(heading.size(), degrees.size());
+            for (std::size_t leg = 0; leg < degrees.size(); ++leg)
+                QVERIFY2(near(Angle::radians(heading[leg]), degrees[leg]), id.c_str());
+        }
+    }
+
     void theColouredFaceMeetsTheWeather()
     {
         // The leg named looks, on its coloured side, out of the building (x) or up (y).
