@@ -162,6 +162,26 @@ private slots:
         for (const rules::FactName& fact : rules::factNames)
             QVERIFY2(given.count(std::string(fact.name)) > 0, fact.name.data());
     }
+    void theLesserWingOfACapCounts()
+    {
+        // New Zealand code of practice (metalroofing.org.nz), cover C1: a ridge cap covers 130 mm each way.
+        const pieces::Catalogue data = shipped();
+        const auto tooNarrow = [&](const char* wing, int millimetres) {
+            site::Run ridge = runFor(data.trims.at("ridge-cap"), site::RunKind::Ridge);
+            ridge.trims[0].legs[wing] = Length::millimetres(millimetres);
+            site::Job job = jobOf({alone(ridge)});
+            job.material = {"galvanised-steel", "26 ga", ""};
+            job.ruleSets = {"trade-manuals"};
+            std::size_t found = 0;
+            for (const rules::Finding& finding : pieces::takeoff(job, data).findings)
+                found += finding.code.find("roof_width") != std::string::npos ? 1 : 0;
+            return found;
+        };
+        for (const char* wing : {"first_wing", "second_wing"}) {
+            QCOMPARE(tooNarrow(wing, 129), std::size_t{1});
+            QCOMPARE(tooNarrow(wing, 130), std::size_t{0});
+        }
+    }
     void copperAndAluminiumGetMovementJoints()
     {
         // UFGS 07600 3.1.10 and 3.1.26: copper every 40 ft, so 100 ft have 2 joints; aluminium gravel stops

@@ -142,6 +142,10 @@ private slots:
         QCOMPARE(countOf(order, "E1", "fastener"), std::int64_t{41});
         QCOMPARE(countOf(order, "E1", "sealant"), std::int64_t{4});
         QCOMPARE(countOf(order, "R1", "sealant"), std::int64_t{0});
+        // A bead across the girth at each of the four laps.
+        for (const pieces::Accessory& accessory : order.accessories)
+            if (accessory.run == "E1" && accessory.name == "sealant")
+                QCOMPARE(accessory.length, order.profiles[order.runs[0].profile].girth * 4);
     }
     void outsideAndInsideMitresAreCutToTheirLongestPoint()
     {
@@ -170,6 +174,10 @@ private slots:
         QCOMPARE(countOf(order, "E1", "corner tab"), std::int64_t{1});
         QCOMPARE(countOf(order, "E2", "corner tab"), std::int64_t{1});
         QCOMPARE(countOf(order, "E3", "corner tab"), std::int64_t{0});
+        // No laps in 8 ft: the bead at each mitre is counted where its tab is.
+        QCOMPARE(countOf(order, "E1", "sealant"), std::int64_t{1});
+        QCOMPARE(countOf(order, "E2", "sealant"), std::int64_t{1});
+        QCOMPARE(countOf(order, "E3", "sealant"), std::int64_t{0});
     }
     void rakesMeetInAPlumbPlaneAtThePeak()
     {
