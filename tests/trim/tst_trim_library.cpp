@@ -134,6 +134,7 @@ private slots:
             {"ridge-cap", {26.565, -26.565}},
             {"hip-cap", {18.435, -18.435}},
             {"open-valley-with-centre-rib", {-18.435, 60, -60, 18.435}},
+            {"open-valley", {-18.435, 18.435}},
             {"headwall-apron", {-90, -26.565}},
             {"sidewall-flashing", {-90, 0}},
             {"step-flashing", {-90, 0}},

@@ -35,11 +35,12 @@ private slots:
     {
         // International Residential Code: R905.2.8.5 (inspect2code.com) 2 in up the deck; R905.2.8.3
         // (online.flipbuilder.com/mewf/mima, page 462) 4 in high and wide; R905.4.6 (98905.com/119564) valley
-        // 8 in each way, rib 3/4 in high, here with sides at 30° from upright: 3/4 / cos 30° = 0.866 in, to a
-        // tenth of a millimetre. International Building Code 1507.2.8.3 (Professional Roofing, June 2019):
-        // face 1-1/2 in. UFGS 07600 (ufgscriteriadocreport.tpub.com): 3.1.11 4 in under the roofing; 3.1.12 2
-        // in into masonry, turned up 1/4 in; 3.1.15 hooked 3/4 in. New Zealand code of practice, cover C1
-        // (metalroofing.org.nz): ridge 130 mm, barge 50 mm.
+        // 8 in each way, rib 3/4 in high (R905.2.8.2 without a rib: lined 24 in wide), here with sides at 30°
+        // from upright: 3/4 / cos 30° = 0.866 in, to a tenth of a millimetre. International Building Code
+        // 1507.2.8.3 (Professional Roofing, June 2019): face 1-1/2 in. UFGS 07600
+        // (ufgscriteriadocreport.tpub.com): 3.1.11 4 in under the roofing; 3.1.12 2 in into masonry, turned
+        // up 1/4 in; 3.1.15 hooked 3/4 in. New Zealand code of practice, cover C1 (metalroofing.org.nz):
+        // ridge 130 mm, barge 50 mm.
         const std::vector<LegLimit> limits{
             {"eave-drip-edge", "deck", inches(2)},
             {"eave-drip-edge-square-cut", "deck", inches(2)},
@@ -56,6 +57,8 @@ private slots:
             {"open-valley-with-centre-rib", "second_wing", inches(8)},
             {"open-valley-with-centre-rib", "rib_up", Length::millimetres(22)},
             {"open-valley-with-centre-rib", "rib_down", Length::millimetres(22)},
+            {"open-valley", "first_wing", inches(12)},
+            {"open-valley", "second_wing", inches(12)},
             {"slope-change", "upper", inches(4)},
             {"counterflashing", "joint", inches(2)},
             {"counterflashing", "turn_up", inches(0.25)},
@@ -108,6 +111,7 @@ private slots:
                                                  {"rake-drip-edge", 2},
                                                  {"gutter-apron", 2},
                                                  {"open-valley-with-centre-rib", 8},
+                                                 {"open-valley", 8},
                                                  {"gravel-edge", 3},
                                                  {"rake-trim", 3},
                                                  {"counterflashing", 3},
@@ -142,7 +146,7 @@ private slots:
             QVERIFY2(trimOf(id).installation.fastenerSpacing == inches(12), id);
         const Installation& gravel = trimOf("gravel-edge").installation;
         QVERIFY(gravel.fastenerSpacing == inches(3) && gravel.fastenerRows == 2);
-        for (const char* id : {"coping", "open-valley-with-centre-rib"}) {
+        for (const char* id : {"coping", "open-valley-with-centre-rib", "open-valley"}) {
             const Installation& how = trimOf(id).installation;
             QVERIFY2(how.cleatSpacing == inches(12) && how.cleatRows == 2 && !how.fastenerSpacing, id);
         }
