@@ -168,9 +168,11 @@ Subcommand receiveCommand()
         "take orders into the shop's database, in any sequence, as often as you like",
         "ORDER is an order document (lapwright/order), a folder of them, or - for standard input. The shop derives "
         "every number again from the runs and shows what differs. The same order twice changes nothing; a late "
-        "revision never undoes a newer one; a revision that changes pieces already begun waits for a person.",
+        "revision never undoes a newer one. A later revision shows what it changes and what is already made; it "
+        "waits for a person if it changes pieces already begun, or was made from another revision than the one "
+        "that is here.",
         {databaseOption(),
-         {"accept", "Take a revision although pieces already begun become scrap."},
+         {"accept", "Take a revision that waits, although pieces already begun become scrap."},
          stationOption(),
          personOption()},
         1,
