@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Builds with the sanitizers and runs everything that must hold: style, lint, structure and tests.
-# The last line counts what ran. With --tidy, clang-tidy runs as well.
+# The last line counts what ran.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 source tests/tools/setup.sh
@@ -28,9 +28,8 @@ check() {
 say "Style and structure"
 check "every source is formatted" tests/tools/format.sh
 check "the arrows between folders point one way" python3 tests/tools/structure.py
-if [ "${1:-}" = --tidy ]; then
-    check "clang-tidy finds nothing" tests/tools/tidy.sh build/asan
-fi
+check "every header compiles alone" tests/tools/headers.sh build/asan
+check "clang-tidy finds nothing" tests/tools/tidy.sh build/asan
 
 say "Tests"
 jobs=$(nproc)

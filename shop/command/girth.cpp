@@ -1,7 +1,9 @@
 #include "catalogue.h"
 #include "command.h"
 #include "measure/rounding.h"
+#include "pictures.h"
 #include "pieces/why.h"
+#include "storage/document_file.h"
 #include "unfold.h"
 
 #include <nlohmann/json.hpp>
@@ -12,6 +14,17 @@
 namespace lapwright::command {
 
 namespace {
+
+/// The section as a drawing, in the file named with --svg.
+Result<bool> draw(const Unfolded& unfolded, const std::string& path, const Style& style)
+{
+    pieces::OrderedProfile profile;
+    profile.profile = unfolded.profile.profile;
+    profile.material = unfolded.profile.material;
+    profile.thickness = unfolded.stuff.sheet.thickness;
+    profile.girth = unfolded.flat.girth;
+    return storage::writeDocument(path, Pictures({}, style).profile(profile, unfolded.stuff.metal));
+}
 
 Exit girth(const QCommandLineParser& options)
 {
@@ -24,6 +37,13 @@ Exit girth(const QCommandLineParser& options)
     }
     const Style style = styleOf(options);
     const trim::FlatPattern& flat = unfolded->flat;
+    if (options.isSet("svg")) {
+        const auto drawn = draw(*unfolded, text(options, "svg"), style);
+        if (!drawn.ok()) {
+            tell(drawn.errors());
+            return Exit::CouldNot;
+        }
+    }
     if (options.isSet("json")) {
         nlohmann::json lines = nlohmann::json::array();
         for (const trim::BendLine& line : flat.lines)
@@ -49,7 +69,7 @@ Subcommand girthCommand()
         "PROFILE",
         "unfold one profile: girth, bend lines, and how they come about",
         "PROFILE is a profile document (lapwright/profile) that names its metal and gauge, or - for standard input.",
-        {},
+        {{"svg", "Draw the section to this file, as SVG.", "FILE"}},
         1,
         1,
         girth};

@@ -129,6 +129,12 @@ class Order(Demo):
         self.assertEqual(fasteners["count"], 44 + 1)  # at most 12 in apart, both ends too
 
 
+class Readme(Demo):
+    def test_the_picture_is_what_the_program_draws(self):
+        self.run_program("girth", DEMO / "eave-drip-edge.profile.json", "--svg", "eave.svg")
+        self.assertEqual((self.folder / "eave.svg").read_text(), (DEMO / "pictures" / "eave-drip-edge.svg").read_text())
+
+
 class Shop(Demo):
     def test_the_whole_day(self):
         orders = {house: self.order(house) for house in ("larkfield", "hollin", "depot")}

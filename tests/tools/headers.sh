@@ -1,0 +1,15 @@
+#!/usr/bin/env bash
+# Every header compiles alone, so that including it first works anywhere. That all did is remembered by content under
+# BUILD/headers. Usage: headers.sh BUILD
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/../.."
+build=$1
+mkdir -p "$build/headers"
+common=$(git ls-files -z -- '*.h' | xargs -0 cat | sha256sum | cut -d' ' -f1)
+[ -e "$build/headers/$common" ] && exit 0
+compile="g++ -std=c++20 -fPIC -fsyntax-only -x c++ -Ishared-core -Ishop/command -Itests"
+compile+=" -DLAPWRIGHT_SOURCE_DIR=\"\" $(pkg-config --cflags Qt6Core Qt6Sql Qt6Test)"
+export compile
+git ls-files -- 'shared-core/*.h' 'shop/*.h' 'tests/*.h' | xargs -P "$(nproc)" -I{} bash -c '
+    echo "#include \"{}\"" | $compile -I. - || { echo "{} does not compile alone" >&2; exit 1; }'
+touch "$build/headers/$common"
