@@ -4,6 +4,9 @@
 
 #include <algorithm>
 #include <atomic>
+#include <chrono>
+#include <condition_variable>
+#include <mutex>
 #include <thread>
 
 namespace lapwright::cutting {
@@ -76,12 +79,58 @@ void place(const Instance& instance, const BarPattern& sheets, std::vector<Strip
     }
 }
 
+/// The plans of all girths. Girths are handed out to the threads; only the calling thread asks whether to stop.
+std::vector<BarPlan> planGirths(const std::vector<BarProblem>& problems, const StripsSearch& search)
+{
+    std::vector<BarPlan> plans(problems.size());
+    std::atomic<std::size_t> next = 0, done = 0;
+    std::atomic<bool> stopped = false;
+    std::mutex mutex;
+    std::condition_variable finished;
+    const auto ask = [&] {
+        if (!stopped && search.stop && search.stop())
+            stopped = true;
+        return stopped.load();
+    };
+    const auto work = [&](const std::function<bool()>& stop) {
+        for (std::size_t girth = next++; girth < problems.size(); girth = next++) {
+            plans[girth] = cutBars(problems[girth], {attempts, search.seed + girth, search.workLimit, stop});
+            const std::lock_guard lock(mutex);
+            ++done;
+            finished.notify_all();
+        }
+    };
+    std::vector<std::thread> helpers;
+    for (int helper = 1; helper < search.threads; ++helper)
+        helpers.emplace_back(work, [&stopped] { return stopped.load(); });
+    work(ask);
+    constexpr std::chrono::milliseconds between(20);
+    std::unique_lock lock(mutex);
+    while (!finished.wait_for(lock, between, [&] { return done == problems.size(); }))
+        ask();
+    lock.unlock();
+    for (std::thread& helper : helpers)
+        helper.join();
+    return plans;
+}
+
+void addColumns(const Instance& instance, std::size_t width, const BarPlan& plan, RawPlan& columns)
+{
+    const Frame& frame = instance.frames.front();
+    for (const auto& pieces : plan.columns) {
+        RawStrip strip{static_cast<int>(width), {}};
+        for (const auto& [item, count] : pieces)
+            strip.pieces.emplace_back(frame.firstOfWidth[width] + item, count);
+        std::ranges::reverse(strip.pieces);
+        columns.push_back({0, instance.stocks.front().along, 1, {std::move(strip)}});
+    }
+}
+
 } // namespace
 
 bool decomposes(const Instance& instance)
 {
-    if (instance.stocks.size() != 1 || instance.stocks.front().coil ||
-        instance.frames.front().unitAlong <= Length())
+    if (instance.stocks.size() != 1 || instance.stocks.front().coil)
         return false;
     const StockClass& stock = instance.stocks.front();
     const auto& placements = instance.frames.front().placements;
@@ -90,25 +139,14 @@ bool decomposes(const Instance& instance)
            std::ranges::none_of(placements, [](const Placement& placement) { return placement.turned; });
 }
 
-StripsPlan cutByStrips(const Instance& instance, std::uint64_t seed, int threads)
+StripsPlan cutByStrips(const Instance& instance, const StripsSearch& search)
 {
     const Frame& frame = instance.frames.front();
     const std::size_t widths = frame.widths.size();
     std::vector<BarProblem> problems;
     for (std::size_t width = 0; width < widths; ++width)
         problems.push_back(girthProblem(instance, width));
-    std::vector<BarPlan> plans(widths);
-    std::atomic<std::size_t> next = 0;
-    const auto work = [&] {
-        for (std::size_t width = next++; width < widths; width = next++)
-            plans[width] = cutBars(problems[width], attempts, seed + width);
-    };
-    std::vector<std::thread> helpers;
-    for (int helper = 1; helper < threads; ++helper)
-        helpers.emplace_back(work);
-    work();
-    for (std::thread& helper : helpers)
-        helper.join();
+    const std::vector<BarPlan> plans = planGirths(problems, search);
 
     StripsPlan result;
     Certificate& certificate = result.certificate;
@@ -122,6 +160,7 @@ StripsPlan cutByStrips(const Instance& instance, std::uint64_t seed, int threads
     for (std::size_t width = 0; width < widths; ++width) {
         sheets.demands.push_back(plans[width].bars);
         result.work += plans[width].work;
+        addColumns(instance, width, plans[width], result.columns);
         for (std::size_t item = 0; item < plans[width].worth.size(); ++item) {
             const auto index = static_cast<std::size_t>(frame.firstOfWidth[width]) + item;
             for (const std::size_t blank :
@@ -129,17 +168,22 @@ StripsPlan cutByStrips(const Instance& instance, std::uint64_t seed, int threads
                 certificate.blankValues[blank] = plans[width].worth[item];
         }
     }
-    const BarPlan top = cutBars(sheets, 4 * attempts, seed);
+    const BarPlan top = cutBars(sheets, {4 * attempts, search.seed, search.workLimit, search.stop});
     result.work += top.work;
     certificate.perCost = top.mostValue;
     std::vector<StripSource> sources;
     for (std::size_t width = 0; width < widths; ++width) {
-        const Length strip = frame.unitAcross * frame.widths[width] - instance.problem->rules().kerf;
-        certificate.girths.push_back({strip, plans[width].mostValue, top.worth[width]});
+        certificate.girths.push_back({frame.girths[width], plans[width].mostValue, top.worth[width]});
         sources.push_back({&plans[width]});
     }
     for (const BarPattern& pattern : top.patterns)
         place(instance, pattern, sources, result.plan);
+    for (const auto& pieces : top.columns) {
+        RawPattern column{0, instance.stocks.front().along, 1, {}};
+        for (const auto& [width, count] : pieces)
+            column.strips.insert(column.strips.end(), static_cast<std::size_t>(count), RawStrip{width, {}});
+        result.columns.push_back(std::move(column));
+    }
     return result;
 }
 

@@ -3,6 +3,7 @@
 #include "measure/rounding.h"
 
 #include <algorithm>
+#include <limits>
 #include <map>
 #include <numeric>
 #include <tuple>
@@ -72,44 +73,96 @@ std::vector<LongPlacement> placementsOf(const Problem& problem, const std::vecto
     return placements;
 }
 
-/// The greatest common divisor: spans are cut down to whole units, blanks divide
-/// exactly. Where that would leave more units than the search can count, the unit is coarser and blanks round
-/// up.
-std::int64_t unitOf(std::int64_t divisor, std::int64_t span)
+/// Of the units that leave at most `most` to the span, the one that loses least of a bar by rounding blanks up
+/// and the span down.
+std::int64_t coarseUnit(const std::vector<std::int64_t>& sizes, std::int64_t span, std::int64_t most)
 {
-    constexpr std::int64_t mostUnits = 1'000'000'000;
-    return divisor == 0 ? 1 : std::max(divisor, span / mostUnits + 1);
+    constexpr std::size_t samples = 64;
+    const std::size_t step = std::max<std::size_t>(1, sizes.size() / samples);
+    const std::int64_t longest = *std::ranges::max_element(sizes);
+    std::int64_t best = span / most + 1;
+    double least = std::numeric_limits<double>::infinity();
+    for (std::int64_t units = most; units > most / 2; --units) {
+        const std::int64_t unit = (span + units - 1) / units;
+        if ((longest + unit - 1) / unit > span / unit)
+            continue;
+        double lost = 0.0, sum = 0.0;
+        for (std::size_t at = 0; at < sizes.size(); at += step) {
+            lost += static_cast<double>((sizes[at] + unit - 1) / unit * unit - sizes[at]);
+            sum += static_cast<double>(sizes[at]);
+        }
+        const double loss = static_cast<double>(span % unit) + static_cast<double>(span) * lost / sum;
+        if (loss < least) {
+            least = loss;
+            best = unit;
+        }
+    }
+    return best;
 }
 
-Frame frameOf(const std::vector<LongPlacement>& placements, CutOrder order, std::int64_t widest,
-              std::int64_t longest)
+std::int64_t unitOf(const std::vector<std::int64_t>& sizes, std::int64_t span, std::int64_t most)
 {
-    std::int64_t divisorAcross = 0, divisorAlong = 0;
+    std::int64_t divisor = 0;
+    for (const std::int64_t size : sizes)
+        divisor = std::gcd(divisor, size);
+    if (span / divisor <= most)
+        return divisor;
+    constexpr std::int64_t worthSearching = 100'000;
+    return most <= worthSearching ? coarseUnit(sizes, span, most) : span / most + 1;
+}
+
+/// Tables hold one cell for each blank and unit along, and for levels of a coil one for each unit along,
+/// width and unit across: their sizes bound the units.
+struct MostUnits {
+    std::int64_t across = 20'000, along = 20'000;
+};
+
+MostUnits mostUnits(std::size_t placements, bool coil, Units units)
+{
+    constexpr std::int64_t countable = 1'000'000'000;
+    if (units == Units::Finest)
+        return {countable, countable};
+    constexpr std::int64_t cells = 120'000'000, least = 2'000;
+    MostUnits most;
+    most.along = std::clamp(cells / static_cast<std::int64_t>(placements), least, most.along);
+    if (coil)
+        most = {4'096, 2'048};
+    return most;
+}
+
+Frame frameOf(const Problem& problem, std::vector<LongPlacement> placements, CutOrder order,
+              std::int64_t widest, std::int64_t longest, Units units)
+{
+    std::ranges::sort(placements, [](const LongPlacement& left, const LongPlacement& right) {
+        return std::tie(left.across, left.along, left.kind) < std::tie(right.across, right.along, right.kind);
+    });
+    std::vector<std::int64_t> across, along;
     for (const LongPlacement& placement : placements) {
-        divisorAcross = std::gcd(divisorAcross, placement.across);
-        divisorAlong = std::gcd(divisorAlong, placement.along);
+        across.push_back(placement.across);
+        along.push_back(placement.along);
     }
-    const std::int64_t unitAcross = unitOf(divisorAcross, widest), unitAlong = unitOf(divisorAlong, longest);
+    const bool coil = order == CutOrder::StripsFirst &&
+                      std::ranges::any_of(problem.stocks(),
+                                          [](const Stock& stock) { return stock.kind == StockKind::Coil; });
+    const MostUnits most = mostUnits(placements.size(), coil, units);
+    const std::int64_t unitAcross = unitOf(across, widest, most.across);
+    const std::int64_t unitAlong = unitOf(along, longest, most.along);
     Frame frame;
     frame.order = order;
     frame.unitAcross = Length::nanometres(unitAcross);
     frame.unitAlong = Length::nanometres(unitAlong);
-    for (const LongPlacement& placement : placements)
-        frame.placements.push_back(
-            {placement.kind, static_cast<int>((placement.across + unitAcross - 1) / unitAcross),
-             static_cast<int>((placement.along + unitAlong - 1) / unitAlong), placement.turned});
-    std::ranges::sort(frame.placements, [](const Placement& left, const Placement& right) {
-        return std::tie(left.across, left.along, left.kind) < std::tie(right.across, right.along, right.kind);
-    });
-    for (std::size_t index = 0; index < frame.placements.size(); ++index) {
-        const int across = frame.placements[index].across;
-        if (frame.widths.empty() || frame.widths.back() != across) {
-            frame.widths.push_back(across);
+    for (std::size_t index = 0; index < placements.size(); ++index) {
+        const LongPlacement& from = placements[index];
+        frame.placements.push_back({from.kind, static_cast<int>((from.across + unitAcross - 1) / unitAcross),
+                                    static_cast<int>((from.along + unitAlong - 1) / unitAlong), from.turned});
+        if (index == 0 || from.across != placements[index - 1].across) {
+            frame.widths.push_back(frame.placements.back().across);
+            frame.girths.push_back(Length::nanometres(from.across) - problem.rules().kerf);
             frame.firstOfWidth.push_back(static_cast<int>(index));
         }
         frame.widthOfPlacement.push_back(static_cast<int>(frame.widths.size()) - 1);
     }
-    frame.firstOfWidth.push_back(static_cast<int>(frame.placements.size()));
+    frame.firstOfWidth.push_back(static_cast<int>(placements.size()));
     return frame;
 }
 
@@ -179,7 +232,15 @@ std::int64_t costOf(const Instance& instance, const RawPlan& plan)
     return cost;
 }
 
-Instance normalise(const Problem& problem)
+int takenBy(const Frame& frame, const RawStrip& strip)
+{
+    int sum = 0;
+    for (const auto& [placement, count] : strip.pieces)
+        sum += count * frame.placements[static_cast<std::size_t>(placement)].along;
+    return sum;
+}
+
+Instance normalise(const Problem& problem, Units units)
 {
     Instance instance;
     instance.problem = &problem;
@@ -201,7 +262,7 @@ Instance normalise(const Problem& problem)
         if (placements.empty())
             continue;
         const int frameIndex = static_cast<int>(instance.frames.size());
-        instance.frames.push_back(frameOf(placements, order, widest, longest));
+        instance.frames.push_back(frameOf(problem, placements, order, widest, longest, units));
         const Frame& frame = instance.frames.back();
         for (std::size_t stock = 0; stock < problem.stocks().size(); ++stock) {
             if (lengthsFirst(problem, stock) != crosswise)

@@ -7,7 +7,8 @@
 #include <vector>
 
 /// The problem in small whole numbers, as the search sees it: the kerf is added to every blank and to every
-/// span, and each axis is divided by the greatest common divisor of the blanks' measures along it.
+/// span, and each axis is divided by the greatest common divisor of the blanks' measures along it. Where that
+/// leaves more units than can be tabulated the unit is coarser: blanks round up, so that every plan still fits.
 namespace lapwright::cutting {
 
 /// Blanks of equal size that are interchangeable in the metal.
@@ -31,6 +32,7 @@ struct Frame {
     CutOrder order = CutOrder::StripsFirst;
     std::vector<Placement> placements;
     std::vector<int> widths;           ///< the distinct strip widths, ascending
+    std::vector<Length> girths;        ///< the same as they are, without kerf and rounding to units
     std::vector<int> widthOfPlacement; ///< index into widths
     std::vector<int> firstOfWidth;     ///< placements of width w are [firstOfWidth[w], firstOfWidth[w + 1])
     Length unitAcross, unitAlong;
@@ -56,11 +58,23 @@ struct Instance {
     Measure measure = Measure::Sheets;
     std::int64_t costScale = 1;
 
+    [[nodiscard]] const StockClass& stockAt(int index) const
+    {
+        return stocks[static_cast<std::size_t>(index)];
+    }
+    [[nodiscard]] const Frame& frameAt(int stock) const
+    {
+        return frames[static_cast<std::size_t>(stockAt(stock).frame)];
+    }
     /// Cost of one sheet, or of a level of `along` units of a coil, kerf included.
     [[nodiscard]] std::int64_t costOf(const StockClass& stock, int along) const;
 };
 
-[[nodiscard]] Instance normalise(const Problem& problem);
+/// Tabulated: no more units than the tables of the search can hold. Finest: as many as 32 bits count, for first
+/// fit alone, where rounding would leave a blank that just fits without a place.
+enum class Units { Tabulated, Finest };
+
+[[nodiscard]] Instance normalise(const Problem& problem, Units units = Units::Tabulated);
 
 /// Cost of a coil level of this length, in the measure and scale of the plan: the one place that rounds (up).
 [[nodiscard]] std::int64_t costOfLevel(const Problem& problem, std::size_t stock, Length level,
@@ -88,5 +102,8 @@ struct RawPattern {
 using RawPlan = std::vector<RawPattern>;
 
 [[nodiscard]] std::int64_t costOf(const Instance& instance, const RawPlan& plan);
+
+/// What a strip takes of its length, in units.
+[[nodiscard]] int takenBy(const Frame& frame, const RawStrip& strip);
 
 } // namespace lapwright::cutting

@@ -100,6 +100,11 @@ double LinearProgram::objective() const
     return model_->clp.objectiveValue();
 }
 
+std::int64_t LinearProgram::iterations() const
+{
+    return model_->clp.numberIterations();
+}
+
 std::vector<double> LinearProgram::duals() const
 {
     std::vector<double> duals(model_->clp.dualRowSolution(),

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <functional>
 #include <memory>
 #include <utility>
@@ -24,6 +25,8 @@ public:
     /// False where no x satisfies the rows, or where it was stopped.
     [[nodiscard]] bool solve();
     [[nodiscard]] double objective() const;
+    /// Simplex steps of the last solve.
+    [[nodiscard]] std::int64_t iterations() const;
     [[nodiscard]] std::vector<double> duals() const;  ///< one for each row, never negative
     [[nodiscard]] std::vector<double> values() const; ///< one for each column, never negative
 

@@ -7,20 +7,19 @@
 
 namespace lapwright::cutting {
 
-/// Column generation over strips and sheets at once: strip columns bring blanks, sheet columns bring strips,
-/// remnants and coil levels are whole patterns. For every kind of stock and rule.
+/// Column generation over strips and sheets at once, then roundings of its linear program. For every kind of
+/// stock and rule.
 class NestedPatterns {
 public:
-    /// `start` covers all demand. `stop` is asked often; true ends the search. `report` takes plans and
-    /// certificates as they are found and returns true once nothing more is wanted.
     struct Listener {
-        std::function<bool(std::int64_t workDone)> stop;
-        std::function<bool(const RawPlan&)> plan;
-        std::function<bool(const Certificate&)> certificate;
-        std::function<std::int64_t()> bound; ///< the best proven so far
+        std::function<bool(std::int64_t ticks)> stop;   ///< asked often with the work since; true ends the search
+        std::function<bool(const RawPlan&)> plan;       ///< takes a cheaper plan; true: nothing more is wanted
+        std::function<bool(const Certificate&)> certificate; ///< may be empty; true: nothing more is wanted
     };
 
-    NestedPatterns(const Instance& instance, const RawPlan& start, std::uint64_t seed, Listener listener);
+    /// `start` covers all demand; `columns` may hold more patterns worth knowing, each part alone.
+    NestedPatterns(const Instance& instance, const RawPlan& start, const RawPlan& columns, std::uint64_t seed,
+                   Listener listener);
     ~NestedPatterns();
     NestedPatterns(const NestedPatterns&) = delete;
     NestedPatterns& operator=(const NestedPatterns&) = delete;
@@ -30,7 +29,14 @@ public:
     /// Whether the spans are such that tables over them can be filled.
     [[nodiscard]] static bool takes(const Instance& instance);
 
-    void run();
+    /// Solves the relaxation. False where no cheaper plan can be, or where it was stopped.
+    bool relax();
+    /// One rounding of the relaxation; each attempt rounds another way. False once nothing more is wanted.
+    bool round(int attempt);
+    /// What a blank of each kind is worth in the relaxation; empty before relax().
+    [[nodiscard]] const std::vector<double>& worths() const;
+    /// Least cost of any plan, in doubles.
+    [[nodiscard]] double bound() const;
 
 private:
     class Search;

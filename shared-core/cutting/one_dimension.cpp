@@ -24,16 +24,17 @@ std::int64_t ceilOf(std::int64_t value, std::int64_t divisor)
 
 class Cutter {
 public:
-    Cutter(const BarProblem& problem, std::uint64_t seed)
-        : problem_(problem), knapsack_(problem), random_(static_cast<std::mt19937::result_type>(seed)),
-          program_(std::vector<double>(problem.demands.begin(), problem.demands.end()))
+    Cutter(const BarProblem& problem, const BarSearch& search)
+        : problem_(problem), search_(search), knapsack_(problem),
+          random_(static_cast<std::mt19937::result_type>(search.seed)),
+          program_(std::vector<double>(problem.demands.begin(), problem.demands.end()), search.stop)
     {
         bySize_.resize(problem.sizes.size());
         std::iota(bySize_.begin(), bySize_.end(), 0);
         std::ranges::stable_sort(bySize_, [&](int left, int right) { return size(left) > size(right); });
     }
 
-    BarPlan run(int attempts)
+    BarPlan run()
     {
         std::vector<std::int64_t> residual = problem_.demands;
         plan_.patterns = firstFit(residual);
@@ -48,13 +49,20 @@ public:
             for (const BarPattern& pattern : plan_.patterns)
                 addColumn(pattern.pieces);
             generate(0, 1'000);
-            for (int attempt = 0; attempt < attempts && plan_.bound < plan_.bars; ++attempt)
+            for (int attempt = 0; attempt < search_.attempts && plan_.bound < plan_.bars && !stopped();
+                 ++attempt)
                 dive(attempt);
         }
+        plan_.columns = std::move(columns_);
         return std::move(plan_);
     }
 
 private:
+    [[nodiscard]] bool stopped() const
+    {
+        return plan_.work >= search_.workLimit || (search_.stop && search_.stop());
+    }
+
     [[nodiscard]] int size(int item) const { return problem_.sizes[static_cast<std::size_t>(item)]; }
 
     static std::int64_t bars(const std::vector<BarPattern>& patterns)
@@ -118,11 +126,12 @@ private:
     bool generate(std::int64_t used, int rounds)
     {
         for (int round = 0; round < rounds; ++round) {
-            if (!program_.solve())
+            if (stopped() || !program_.solve())
                 return false;
             const std::vector<double> duals = program_.duals();
             knapsack_.fill(duals);
-            plan_.work += static_cast<std::int64_t>(duals.size()) * problem_.capacity / 100'000 + 1;
+            plan_.work += 20 + program_.iterations() * static_cast<std::int64_t>(duals.size()) / 100 +
+                          static_cast<std::int64_t>(duals.size()) * problem_.capacity / 500;
             if (used == 0 && (round % 8 == 7 || knapsack_.best(problem_.capacity, false) < 1.0 + 1e-3))
                 certify(duals);
             if (used == 0 && (plan_.bound >= plan_.bars || plan_.bound >= static_cast<std::int64_t>(std::ceil(
@@ -280,6 +289,7 @@ private:
     }
 
     const BarProblem& problem_;
+    const BarSearch& search_;
     Knapsack<double> knapsack_;
     std::mt19937 random_;
     LinearProgram program_;
@@ -291,9 +301,9 @@ private:
 
 } // namespace
 
-BarPlan cutBars(const BarProblem& problem, int attempts, std::uint64_t seed)
+BarPlan cutBars(const BarProblem& problem, const BarSearch& search)
 {
-    return Cutter(problem, seed).run(attempts);
+    return Cutter(problem, search).run();
 }
 
 } // namespace lapwright::cutting

@@ -1,6 +1,8 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
+#include <limits>
 #include <utility>
 #include <vector>
 
@@ -27,10 +29,19 @@ struct BarPlan {
     std::vector<std::int64_t> worth;
     std::int64_t mostValue = 1;
     std::int64_t bound = 0;
-    std::int64_t work = 0;
+    /// Every bar the search had in its linear program: a good start for a search that holds this one as a part.
+    std::vector<std::vector<std::pair<int, int>>> columns;
+    std::int64_t work = 0; ///< ticks, see watch.h
 };
 
-/// Column generation, then residual rounding in `attempts` ways while the bound is not reached.
-[[nodiscard]] BarPlan cutBars(const BarProblem& problem, int attempts, std::uint64_t seed);
+struct BarSearch {
+    int attempts = 6; ///< ways of rounding while the bound is not reached
+    std::uint64_t seed = 1;
+    std::int64_t workLimit = std::numeric_limits<std::int64_t>::max();
+    std::function<bool()> stop; ///< asked often; true ends the search with the plan so far
+};
+
+/// Column generation, then residual rounding. Always a whole plan, stopped or not.
+[[nodiscard]] BarPlan cutBars(const BarProblem& problem, const BarSearch& search);
 
 } // namespace lapwright::cutting

@@ -5,6 +5,8 @@
 #include "cutting/exact_strips.h"
 #include "cutting/first_fit.h"
 #include "cutting/nested_patterns.h"
+#include "cutting/ruin.h"
+#include "cutting/watch.h"
 #include "cutting/write_out.h"
 
 #include <algorithm>
@@ -16,28 +18,19 @@ namespace {
 class Search {
 public:
     Search(const Problem& problem, const Settings& settings, const Control& control)
-        : problem_(problem), settings_(settings), control_(control), instance_(normalise(problem))
+        : problem_(problem), settings_(settings), watch_(settings, control), instance_(normalise(problem))
     {
-        if (control_.clock && settings_.timeLimit)
-            end_ = control_.clock() + *settings_.timeLimit;
     }
 
     Plan run()
     {
-        std::vector<std::int64_t> residual, used(instance_.stocks.size(), 0);
-        for (const Kind& kind : instance_.kinds)
-            residual.push_back(kind.demand);
-        raw_ = firstFitPlan(instance_, residual, used);
-        writeOut(instance_, raw_, best_);
-        noteTrade(best_);
-        best_.certificate.patterns = problem_.rules().patterns;
-        best_.bound = provenBound(problem_, best_.certificate);
-        judge();
-        best_.feasibility = check(problem_, best_).feasibility;
+        firstFit();
         if (goesOn("first fit") && decomposes(instance_))
             byStrips();
         if (goesOn("patterns") && best_.notCut.empty() && NestedPatterns::takes(instance_))
             byPatterns();
+        best_.work = watch_.work();
+        best_.ending = watch_.ending().value_or(Ending::NothingBetterFound);
         if (best_.proof == Proof::ProvenLeast)
             best_.ending = Ending::Proven;
         best_.feasibility = check(problem_, best_).feasibility;
@@ -45,51 +38,63 @@ public:
     }
 
 private:
+    void firstFit()
+    {
+        for (const Units units : {Units::Tabulated, Units::Finest}) {
+            instance_ = normalise(problem_, units);
+            std::vector<std::int64_t> residual, used(instance_.stocks.size(), 0);
+            for (const Kind& kind : instance_.kinds)
+                residual.push_back(kind.demand);
+            raw_ = firstFitPlan(instance_, residual, used);
+            if (std::ranges::all_of(residual, [](std::int64_t left) { return left == 0; }))
+                break;
+        }
+        writeOut(instance_, raw_, best_);
+        noteTrade(best_);
+        best_.certificate.patterns = problem_.rules().patterns;
+        best_.bound = provenBound(problem_, best_.certificate);
+        judge();
+        best_.feasibility = check(problem_, best_).feasibility;
+    }
+
     /// A bound beyond the value would contradict itself; limited stock that does not suffice has no proof.
     void judge()
     {
+        const std::int64_t gap = best_.value - best_.bound;
+        best_.proof = gap <= 0 ? Proof::ProvenLeast : gap == 1 ? Proof::ProvenWithinOne : Proof::Gap;
         if (!best_.notCut.empty()) {
             best_.bound = 0;
             best_.proof = Proof::Gap;
-            return;
         }
-        const std::int64_t gap = best_.value - best_.bound;
-        best_.proof = gap <= 0 ? Proof::ProvenLeast : gap == 1 ? Proof::ProvenWithinOne : Proof::Gap;
+        watch_.show(best_.value, best_.bound);
     }
 
     bool goesOn(std::string_view phase)
     {
-        if (best_.ending == Ending::Cancelled)
-            return false;
-        if (control_.progress && !control_.progress({best_.work, best_.value, best_.bound, phase}))
-            best_.ending = Ending::Cancelled;
-        else if (end_ && control_.clock() >= *end_)
-            best_.ending = Ending::TimeLimit;
-        else if (best_.work >= settings_.workLimit)
-            best_.ending = Ending::WorkLimit;
-        else
-            return best_.proof != Proof::ProvenLeast;
-        return false;
+        watch_.enter(phase);
+        return !watch_.over(0) && best_.proof != Proof::ProvenLeast;
     }
 
     void byStrips()
     {
-        StripsPlan found = cutByStrips(instance_, settings_.seed, std::max(1, settings_.threads));
-        best_.work += found.work;
+        StripsSearch search;
+        search.seed = settings_.seed;
+        search.threads = std::max(1, settings_.threads);
+        search.workLimit = watch_.ticksLeft();
+        search.stop = [this] { return watch_.interrupted(); };
+        StripsPlan found = cutByStrips(instance_, search);
+        (void)watch_.over(found.work);
         consider(found.plan);
         if (problem_.rules().patterns == PatternClass::Exact)
             certify(found.certificate);
         judge();
-        (void)goesOn("strips, then sheets");
+        columns_ = std::move(found.columns);
     }
 
-    void byPatterns()
+    NestedPatterns::Listener listener()
     {
         NestedPatterns::Listener listener;
-        listener.stop = [this](std::int64_t work) {
-            best_.work += work;
-            return !goesOn("patterns");
-        };
+        listener.stop = [this](std::int64_t ticks) { return watch_.over(ticks); };
         listener.plan = [this](const RawPlan& raw) {
             consider(raw);
             judge();
@@ -100,8 +105,22 @@ private:
             judge();
             return best_.proof == Proof::ProvenLeast;
         };
-        listener.bound = [this] { return best_.bound; };
-        NestedPatterns(instance_, raw_, settings_.seed, std::move(listener)).run();
+        return listener;
+    }
+
+    void byPatterns()
+    {
+        NestedPatterns patterns(instance_, raw_, columns_, settings_.seed, listener());
+        if (!patterns.relax())
+            return;
+        constexpr int roundings = 6;
+        for (int attempt = 0; attempt < roundings; ++attempt)
+            if (!patterns.round(attempt))
+                return;
+        watch_.enter("ruin and recreate");
+        Ruin ruin(instance_, raw_, patterns.worths(), settings_.seed, listener());
+        while (ruin.step()) {
+        }
     }
 
     /// The better plan stays, and only one the checker agrees with can replace another.
@@ -143,10 +162,9 @@ private:
 
     const Problem& problem_;
     const Settings& settings_;
-    const Control& control_;
+    Watch watch_;
     Instance instance_;
-    RawPlan raw_;
-    std::optional<std::chrono::microseconds> end_;
+    RawPlan raw_, columns_;
     Plan best_;
 };
 

@@ -1,51 +1,64 @@
 #include "cutting/strip_table.h"
 
 #include <algorithm>
+#include <cstring>
 #include <map>
 
 namespace lapwright::cutting {
 
 StripTable::StripTable(const Instance& instance, int frame, int longest)
     : instance_(instance), frame_(instance.frames[static_cast<std::size_t>(frame)]),
-      cells_(static_cast<std::size_t>(longest) + 1)
+      cells_(static_cast<std::size_t>(longest) + 1), row_(cells_), next_(cells_), choices_(cells_)
 {
 }
 
-void StripTable::runPass(const Pass& pass, double value, std::vector<double>& row)
+void StripTable::runPass(const Pass& pass, double value)
 {
     const Placement& placement = frame_.placements[static_cast<std::size_t>(pass.placement)];
     const auto step = static_cast<std::size_t>(placement.along) * static_cast<std::size_t>(pass.bundle);
     const std::size_t offset = taken_.size();
     taken_.resize(offset + cells_, 0);
-    char* taken = taken_.data() + offset;
-    const auto look = [&](std::size_t at) {
-        const double with = row[at - step] + value * pass.bundle;
-        const bool better = with > row[at];
-        row[at] = better ? with : row[at];
-        taken[at] = better ? 1 : 0;
+    if (step >= cells_) {
+        passes_.push_back(pass);
+        return;
+    }
+    unsigned char* taken = taken_.data() + offset;
+    const double gain = value * pass.bundle;
+    // Read from one row and written to another, or in blocks no longer than the step: the compiler may take
+    // several cells at once.
+    const auto look = [gain, step](const double* from, double* to, unsigned char* mark, std::size_t begin,
+                                   std::size_t end) {
+        for (std::size_t at = begin; at < end; ++at) {
+            const double with = from[at - step] + gain;
+            const bool better = with > from[at];
+            to[at] = better ? with : from[at];
+            mark[at] = better ? 1 : 0;
+        }
     };
-    if (pass.repeats)
-        for (std::size_t at = step; at < cells_; ++at)
-            look(at);
-    else
-        for (std::size_t at = cells_; at-- > step;)
-            look(at);
+    if (pass.repeats) {
+        for (std::size_t begin = step; begin < cells_; begin += step)
+            look(row_.data(), row_.data(), taken, begin, std::min(begin + step, cells_));
+    } else {
+        std::memcpy(next_.data(), row_.data(), step * sizeof(double));
+        look(row_.data(), next_.data(), taken, step, cells_);
+        std::swap(row_, next_);
+    }
     passes_.push_back(pass);
 }
 
-void StripTable::addPasses(std::size_t index, double value, std::vector<double>& row)
+void StripTable::addPasses(std::size_t index, double value)
 {
     const Placement& placement = frame_.placements[index];
     const auto fit = static_cast<std::int64_t>((cells_ - 1) / static_cast<std::size_t>(placement.along));
     if (fit == 0 || value <= 1e-12)
         return;
-    std::int64_t left = instance_.kinds[static_cast<std::size_t>(placement.kind)].demand;
-    if (left >= fit) {
-        runPass({static_cast<int>(index), 1, true}, value, row);
+    std::int64_t left = std::min(fit, instance_.kinds[static_cast<std::size_t>(placement.kind)].demand);
+    if (left == fit && fit > 1) {
+        runPass({static_cast<int>(index), 1, true}, value);
         return;
     }
     for (std::int64_t part = 1; left > 0; part *= 2) {
-        runPass({static_cast<int>(index), static_cast<int>(std::min(part, left)), false}, value, row);
+        runPass({static_cast<int>(index), static_cast<int>(std::min(part, left)), false}, value);
         left -= std::min(part, left);
     }
 }
@@ -56,18 +69,36 @@ void StripTable::fill(const std::vector<double>& values)
     taken_.clear();
     passesFrom_.clear();
     passesUpTo_.clear();
-    best_.assign(frame_.widths.size() * cells_, 0.0);
-    std::vector<double> row(cells_, 0.0);
+    best_.resize(frame_.widths.size() * cells_);
+    std::ranges::fill(row_, 0.0);
     for (std::size_t width = 0; width < frame_.widths.size(); ++width) {
-        if (instance_.patterns == PatternClass::Exact)
-            std::ranges::fill(row, 0.0);
-        passesFrom_.push_back(instance_.patterns == PatternClass::Exact ? passes_.size() : 0);
+        const bool exact = instance_.patterns == PatternClass::Exact;
+        if (exact)
+            std::ranges::fill(row_, 0.0);
+        passesFrom_.push_back(exact ? static_cast<int>(passes_.size()) : 0);
         for (int index = frame_.firstOfWidth[width]; index < frame_.firstOfWidth[width + 1]; ++index) {
             const auto at = static_cast<std::size_t>(index);
-            addPasses(at, values[static_cast<std::size_t>(frame_.placements[at].kind)], row);
+            addPasses(at, values[static_cast<std::size_t>(frame_.placements[at].kind)]);
         }
-        std::ranges::copy(row, best_.begin() + static_cast<std::ptrdiff_t>(width * cells_));
-        passesUpTo_.push_back(passes_.size());
+        std::ranges::copy(row_, best_.begin() + static_cast<std::ptrdiff_t>(width * cells_));
+        passesUpTo_.push_back(static_cast<int>(passes_.size()));
+    }
+    listChoices();
+}
+
+void StripTable::listChoices()
+{
+    for (std::vector<int>& list : choices_)
+        list.clear();
+    for (std::size_t pass = 0; pass < passes_.size(); ++pass) {
+        const unsigned char* taken = taken_.data() + pass * cells_;
+        const auto* end = taken + cells_;
+        for (const unsigned char* at = taken; at != end; ++at) {
+            at = static_cast<const unsigned char*>(std::memchr(at, 1, static_cast<std::size_t>(end - at)));
+            if (at == nullptr)
+                break;
+            choices_[static_cast<std::size_t>(at - taken)].push_back(static_cast<int>(pass));
+        }
     }
 }
 
@@ -77,17 +108,18 @@ RawStrip StripTable::strip(int width, int along) const
     const auto w = static_cast<std::size_t>(width);
     auto at = static_cast<std::size_t>(along);
     std::map<int, int, std::greater<>> counts;
-    for (std::size_t pass = passesUpTo_[w]; pass-- > passesFrom_[w];) {
-        const Pass& entry = passes_[pass];
-        const auto step =
-            static_cast<std::size_t>(frame_.placements[static_cast<std::size_t>(entry.placement)].along) *
-            static_cast<std::size_t>(entry.bundle);
-        while (at >= step && taken_[pass * cells_ + at] != 0) {
-            counts[entry.placement] += entry.bundle;
-            at -= step;
-            if (!entry.repeats)
-                break;
-        }
+    int limit = passesUpTo_[w];
+    for (;;) {
+        const std::vector<int>& list = choices_[at];
+        const auto above = std::ranges::lower_bound(list, limit);
+        if (above == list.begin() || *(above - 1) < passesFrom_[w])
+            break;
+        const int pass = *(above - 1);
+        const Pass& entry = passes_[static_cast<std::size_t>(pass)];
+        counts[entry.placement] += entry.bundle;
+        at -= static_cast<std::size_t>(frame_.placements[static_cast<std::size_t>(entry.placement)].along) *
+              static_cast<std::size_t>(entry.bundle);
+        limit = entry.repeats ? pass + 1 : pass;
     }
     strip.pieces.assign(counts.begin(), counts.end());
     return strip;

@@ -12,9 +12,11 @@ public:
 
     void fill(const std::vector<double>& values);
 
-    [[nodiscard]] double best(int width, int along) const
+    [[nodiscard]] double best(int width, int along) const { return row(width)[along]; }
+    /// The best values of one width for every length.
+    [[nodiscard]] const double* row(int width) const
     {
-        return best_[static_cast<std::size_t>(width) * cells_ + static_cast<std::size_t>(along)];
+        return best_.data() + static_cast<std::size_t>(width) * cells_;
     }
     [[nodiscard]] RawStrip strip(int width, int along) const;
     /// Cells filled by the last pass, for counting work.
@@ -29,17 +31,20 @@ private:
         bool repeats;
     };
 
-    void addPasses(std::size_t placement, double value, std::vector<double>& row);
-    void runPass(const Pass& pass, double value, std::vector<double>& row);
+    void addPasses(std::size_t placement, double value);
+    void runPass(const Pass& pass, double value);
+    void listChoices();
 
     const Instance& instance_;
     const Frame& frame_;
     std::size_t cells_;
     std::vector<double> best_;
+    std::vector<double> row_, next_;
     std::vector<Pass> passes_;
-    std::vector<std::size_t> passesUpTo_; ///< of each width: end of its passes
-    std::vector<std::size_t> passesFrom_;
-    std::vector<char> taken_;
+    std::vector<int> passesUpTo_; ///< of each width: end of its passes
+    std::vector<int> passesFrom_;
+    std::vector<unsigned char> taken_;      ///< for each pass and cell
+    std::vector<std::vector<int>> choices_; ///< for each cell the passes that bettered it, ascending
 };
 
 } // namespace lapwright::cutting

@@ -98,30 +98,38 @@ private:
         pattern.stock = row.stock;
         pattern.order = frame(raw).order;
         pattern.count = copies;
-        pattern.length = row.coil ? frame(raw).unitAlong * raw.along - kerf : stock.length;
+        pattern.length = stock.length;
+        Length longest;
+        for (const RawStrip& rawStrip : raw.strips) {
+            Length used;
+            Strip strip = fill(raw, rawStrip, copies, used);
+            if (strip.crosscuts.empty())
+                continue;
+            longest = std::max(longest, used);
+            strip.rest = used;
+            pattern.strips.push_back(std::move(strip));
+        }
+        if (row.coil)
+            pattern.length = longest - kerf;
         const Length partAlong = row.coil ? pattern.length : problem_.usableLength(row.stock);
         const Length spanAcross = lengthsFirst ? partAlong : problem_.usableWidth(row.stock);
         const Length spanAlong = lengthsFirst ? problem_.usableWidth(row.stock) : partAlong;
-
         Length position = lengthsFirst ? trim.lead : trim.left;
         const Length end = position + spanAcross;
-        for (const RawStrip& rawStrip : raw.strips) {
-            Strip strip = fill(raw, rawStrip, copies, spanAlong);
-            if (strip.crosscuts.empty())
-                continue;
+        for (Strip& strip : pattern.strips) {
+            strip.rest = std::max(Length(), spanAlong - strip.rest);
             strip.position = position;
             position += strip.width + kerf;
-            pattern.strips.push_back(std::move(strip));
         }
         pattern.rest = std::max(Length(), end - position);
         return pattern;
     }
 
-    Strip fill(const RawPattern& raw, const RawStrip& rawStrip, std::int64_t copies, Length span)
+    /// A strip with blanks from the queue; `used` is what they and their kerfs take of its length.
+    Strip fill(const RawPattern& raw, const RawStrip& rawStrip, std::int64_t copies, Length& used)
     {
         const Length kerf = problem_.rules().kerf;
         Strip strip;
-        Length used;
         for (const auto& [placementIndex, wanted] : rawStrip.pieces) {
             const Placement& placement = frame(raw).placements[static_cast<std::size_t>(placementIndex)];
             std::int64_t left = wanted;
@@ -140,7 +148,6 @@ private:
             }
         }
         strip.width = std::max(strip.width, problem_.rules().leastStripWidth);
-        strip.rest = std::max(Length(), span - used);
         return strip;
     }
 

@@ -8,6 +8,7 @@
 #include <cstdlib>
 #include <ctime>
 #include <fstream>
+#include <set>
 #include <string>
 
 using namespace lapwright;
@@ -68,13 +69,28 @@ std::optional<Problem> severalStocks(const std::string& file)
     return built.ok() ? std::optional<Problem>(*built) : std::nullopt;
 }
 
+std::int64_t secondsAllowed()
+{
+    const char* given = std::getenv("LAPWRIGHT_BENCHMARK_SECONDS");
+    return given != nullptr ? std::atoll(given) : 20;
+}
+
+std::size_t girthsOf(const Problem& problem)
+{
+    std::set<Length> girths;
+    for (const Blank& blank : problem.blanks())
+        girths.insert(blank.girth);
+    return girths.size();
+}
+
 bool measure(const Problem& problem, const std::string& name)
 {
     const auto start = std::chrono::steady_clock::now();
     const std::clock_t processor = std::clock();
     Settings settings;
     settings.threads = 2;
-    settings.timeLimit = std::chrono::seconds(20);
+    settings.timeLimit = std::chrono::seconds(secondsAllowed());
+    settings.workLimit = 1'000'000;
     Control control;
     double first = -1.0;
     const auto seconds = [start] {
@@ -84,18 +100,31 @@ bool measure(const Problem& problem, const std::string& name)
         return std::chrono::duration_cast<std::chrono::microseconds>(
             std::chrono::steady_clock::now().time_since_epoch());
     };
-    control.progress = [&](const Progress&) {
+    std::int64_t value = -1;
+    double bettered = 0.0;
+    double asked = 0.0, silence = 0.0;
+    const bool tell = std::getenv("LAPWRIGHT_BENCHMARK_TELL") != nullptr;
+    control.progress = [&](const Progress& progress) {
         first = first < 0.0 ? seconds() : first;
+        silence = std::max(silence, seconds() - asked);
+        asked = seconds();
+        if (progress.value != value) {
+            value = progress.value;
+            bettered = seconds();
+            if (tell)
+                std::printf("    %.3f s %.*s value %lld bound %lld\n", seconds(), static_cast<int>(progress.phase.size()), progress.phase.data(), static_cast<long long>(progress.value), static_cast<long long>(progress.bound));
+        }
         return true;
     };
     const Plan plan = solve(problem, settings, control);
     const Verdict verdict = check(problem, plan);
     std::printf(
-        "%-18s value %14lld bound %14lld over %.4f%% first %.3f s all %.3f s (processor %.3f s) setups %lld\n",
+        "%-14s value %13lld bound %13lld over %.3f%% first %.3f s last %.2f s all %.2f s (processor %.2f s) "
+        "longest silence %.3f s work %lld setups %lld of %zu girths\n",
         name.c_str(), static_cast<long long>(plan.value), static_cast<long long>(verdict.bound),
-        100.0 * plan.gap(), first, seconds(),
-        static_cast<double>(std::clock() - processor) / static_cast<double>(CLOCKS_PER_SEC),
-        static_cast<long long>(plan.setups));
+        100.0 * plan.gap(), first, bettered, seconds(),
+        static_cast<double>(std::clock() - processor) / static_cast<double>(CLOCKS_PER_SEC), silence,
+        static_cast<long long>(plan.work), static_cast<long long>(plan.setups), girthsOf(problem));
     return verdict.feasibility.all();
 }
 

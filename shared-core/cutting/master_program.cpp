@@ -1,0 +1,180 @@
+#include "cutting/master_program.h"
+
+#include <algorithm>
+
+namespace lapwright::cutting {
+
+MasterProgram::MasterProgram(const Instance& instance, std::function<bool()> stop)
+    : instance_(instance), program_(layRows(), std::move(stop))
+{
+}
+
+std::vector<double> MasterProgram::layRows()
+{
+    std::vector<double> least;
+    for (const Kind& kind : instance_.kinds)
+        least.push_back(static_cast<double>(kind.demand));
+    for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
+        const StockClass& stock = instance_.stocks[index];
+        availabilityRow_.push_back(-1);
+        if (stock.available >= 0) {
+            availabilityRow_.back() = static_cast<int>(least.size());
+            least.push_back(-static_cast<double>(stock.available));
+        }
+        stripRow_.push_back(-1);
+        if (!cutWhole(static_cast<int>(index))) {
+            stripRow_.back() = static_cast<int>(least.size());
+            least.resize(least.size() + instance_.frameAt(static_cast<int>(index)).widths.size(), 0.0);
+        }
+    }
+    rows_ = least.size();
+    return least;
+}
+
+void MasterProgram::addBlanks(int stock, const RawStrip& strip, std::map<int, double>& entries) const
+{
+    for (const auto& [placement, count] : strip.pieces)
+        entries[instance_.frameAt(stock).placements[static_cast<std::size_t>(placement)].kind] += count;
+}
+
+void MasterProgram::add(double cost, const std::map<int, double>& entries, Column column)
+{
+    program_.addColumn(cost, {entries.begin(), entries.end()});
+    columns_.push_back(std::move(column));
+}
+
+bool MasterProgram::addStrip(int stock, RawStrip strip)
+{
+    if (strip.pieces.empty())
+        return false;
+    const auto widest = static_cast<std::size_t>(strip.pieces.front().first);
+    strip.width = instance_.frameAt(stock).widthOfPlacement[widest];
+    if (!knownStrips_.emplace(stock, strip).second)
+        return false;
+    std::map<int, double> entries;
+    addBlanks(stock, strip, entries);
+    entries[rowOfStrip(stock, strip.width)] -= 1.0;
+    add(0.0, entries, {Column::Sort::Strip, stock, std::move(strip), {}});
+    return true;
+}
+
+bool MasterProgram::addSheet(int stock, const Pieces& widths)
+{
+    if (widths.empty() || !knownSheets_.emplace(stock, widths).second)
+        return false;
+    const StockClass& row = instance_.stockAt(stock);
+    std::map<int, double> entries;
+    for (const auto& [width, count] : widths)
+        entries[rowOfStrip(stock, width)] += count;
+    if (const int at = availabilityRow_[static_cast<std::size_t>(stock)]; at >= 0)
+        entries[at] -= row.coil ? row.along : 1.0;
+    add(static_cast<double>(instance_.costOf(row, row.along)), entries, {Column::Sort::Sheet, stock, {}, {}});
+    return true;
+}
+
+bool MasterProgram::addWhole(RawPattern pattern)
+{
+    pattern.count = 1;
+    if (pattern.strips.empty() || !knownWholes_.insert(pattern).second)
+        return false;
+    const StockClass& row = instance_.stockAt(pattern.stock);
+    std::map<int, double> entries;
+    for (const RawStrip& strip : pattern.strips)
+        addBlanks(pattern.stock, strip, entries);
+    if (const int at = availabilityRow_[static_cast<std::size_t>(pattern.stock)]; at >= 0)
+        entries[at] -= row.coil ? pattern.along : 1.0;
+    const auto cost = static_cast<double>(instance_.costOf(row, pattern.along));
+    const int stock = pattern.stock;
+    add(cost, entries, {Column::Sort::Whole, stock, {}, std::move(pattern)});
+    return true;
+}
+
+void MasterProgram::addPattern(const RawPattern& pattern)
+{
+    if (cutWhole(pattern.stock)) {
+        addWhole(pattern);
+        return;
+    }
+    if (instance_.stockAt(pattern.stock).coil)
+        addWhole(pattern);
+    std::map<int, int> widths;
+    for (const RawStrip& strip : pattern.strips) {
+        addStrip(pattern.stock, strip);
+        ++widths[strip.width];
+    }
+    addSheet(pattern.stock, {widths.begin(), widths.end()});
+}
+
+void MasterProgram::addExchanges()
+{
+    for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
+        const int stock = static_cast<int>(index);
+        if (cutWhole(stock))
+            continue;
+        for (std::size_t width = 1; width < instance_.frameAt(stock).widths.size(); ++width) {
+            const int wide = rowOfStrip(stock, static_cast<int>(width));
+            add(0.0, {{wide - 1, 1.0}, {wide, -1.0}}, {Column::Sort::Exchange, stock, {}, {}});
+        }
+    }
+    const bool turned =
+        instance_.frames.size() != 1 || instance_.frames.front().placements.size() != instance_.kinds.size();
+    // In small batches the exchange could use a blank more often than it is wanted and cost the bound a sheet.
+    constexpr std::size_t fewKinds = 150;
+    if (!turned && instance_.kinds.size() >= fewKinds)
+        exchangeKinds();
+}
+
+/// Each blank may come from the next longer one of its width and from the next of the next wider width.
+void MasterProgram::exchangeKinds()
+{
+    const Frame& frame = instance_.frames.front();
+    for (std::size_t at = 0; at < frame.placements.size(); ++at) {
+        const auto width = static_cast<std::size_t>(frame.widthOfPlacement[at]);
+        const auto give = [&](std::size_t from) {
+            add(0.0, {{frame.placements[at].kind, 1.0}, {frame.placements[from].kind, -1.0}},
+                {Column::Sort::Exchange, 0, {}, {}});
+        };
+        if (at + 1 < static_cast<std::size_t>(frame.firstOfWidth[width + 1]))
+            give(at + 1);
+        if (instance_.patterns == PatternClass::Exact || width + 1 == frame.widths.size())
+            continue;
+        for (int other = frame.firstOfWidth[width + 1]; other < frame.firstOfWidth[width + 2]; ++other) {
+            if (frame.placements[static_cast<std::size_t>(other)].along < frame.placements[at].along)
+                continue;
+            give(static_cast<std::size_t>(other));
+            break;
+        }
+    }
+}
+
+void MasterProgram::setRows(const std::vector<std::int64_t>& residual, const std::vector<std::int64_t>& used,
+                            const std::vector<std::map<int, std::int64_t>>& chosen)
+{
+    for (std::size_t kind = 0; kind < residual.size(); ++kind)
+        program_.setLeast(static_cast<int>(kind), static_cast<double>(residual[kind]));
+    for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
+        const int stock = static_cast<int>(index);
+        if (const int row = availabilityRow_[index]; row >= 0)
+            program_.setLeast(row, static_cast<double>(used[index] - instance_.stocks[index].available));
+        if (cutWhole(stock))
+            continue;
+        for (std::size_t width = 0; width < instance_.frameAt(stock).widths.size(); ++width) {
+            const auto found = chosen[index].find(static_cast<int>(width));
+            program_.setLeast(rowOfStrip(stock, static_cast<int>(width)),
+                              found == chosen[index].end() ? 0.0 : static_cast<double>(found->second));
+        }
+    }
+}
+
+bool MasterProgram::solve()
+{
+    const bool solved = program_.solve();
+    ticks_ = 20 + program_.iterations() * static_cast<std::int64_t>(rows_) / 100;
+    if (!solved)
+        return false;
+    duals_ = program_.duals();
+    worths_.assign(duals_.begin(), duals_.begin() + static_cast<std::ptrdiff_t>(instance_.kinds.size()));
+    return true;
+}
+
+} // namespace lapwright::cutting

@@ -1,0 +1,53 @@
+#pragma once
+
+#include "cutting/level_table.h"
+#include "cutting/master_program.h"
+#include "cutting/strip_table.h"
+
+#include <optional>
+#include <vector>
+
+namespace lapwright::cutting {
+
+/// Finds the columns that would better the master program, and what no plan can cost less than.
+class Pricing {
+public:
+    explicit Pricing(const Instance& instance);
+
+    /// The best strips, levels and sheets for these worths of the kinds.
+    void fill(const std::vector<double>& worths);
+    /// True where a column came that was not there.
+    bool addColumns(MasterProgram& master) const;
+    /// Least cost of any plan by the worths of the last fill, in doubles: what a certificate would prove.
+    [[nodiscard]] double bound() const { return bound_; }
+    /// The most valuable whole pattern of one stock; of a coil the level of this length.
+    [[nodiscard]] RawPattern patternOf(int stock, int along) const;
+    /// Its value.
+    [[nodiscard]] double valueOf(int stock, int along) const;
+    /// Ticks of work of the last fill.
+    [[nodiscard]] std::int64_t ticks() const { return ticks_; }
+
+private:
+    [[nodiscard]] const StripTable& strips(int stock) const
+    {
+        return tables_[static_cast<std::size_t>(instance_.stockAt(stock).frame)];
+    }
+    [[nodiscard]] std::vector<double> worthOfWidths(int stock) const;
+    void findBound(const std::vector<double>& worths);
+    bool addSheets(MasterProgram& master, int stock) const;
+    bool addStrips(MasterProgram& master, int stock, const std::vector<double>& slots) const;
+    bool addLevels(MasterProgram& master, int stock) const;
+    [[nodiscard]] std::optional<RawStrip> stripWith(int stock, int width, int placement) const;
+
+    const Instance& instance_;
+    std::vector<StripTable> tables_;
+    std::vector<BarProblem> across_;
+    std::vector<std::optional<LevelTable>> levels_;
+    std::vector<double> worths_;
+    std::vector<Pieces> bestWidths_;
+    std::vector<double> bestValues_;
+    double bound_ = 0.0;
+    std::int64_t ticks_ = 0;
+};
+
+} // namespace lapwright::cutting

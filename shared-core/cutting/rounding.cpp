@@ -1,0 +1,248 @@
+#include "cutting/rounding.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace lapwright::cutting {
+
+namespace {
+
+constexpr double tiny = 1e-6;
+
+std::vector<RawStrip> stripsOf(const MasterProgram::Column& column)
+{
+    if (column.sort == MasterProgram::Column::Sort::Strip)
+        return {column.strip};
+    return column.pattern.strips;
+}
+
+} // namespace
+
+Rounding::Rounding(const Instance& instance)
+    : instance_(instance), used_(instance.stocks.size(), 0), strips_(instance.stocks.size()),
+      chosen_(instance.stocks.size())
+{
+    for (const Kind& kind : instance.kinds)
+        residual_.push_back(kind.demand);
+}
+
+bool Rounding::done() const
+{
+    return std::ranges::all_of(residual_, [](std::int64_t left) { return left <= 0; });
+}
+
+void Rounding::setRows(MasterProgram& master) const
+{
+    master.setRows(residual_, used_, chosen_);
+}
+
+/// How often the column can be used as it is.
+std::int64_t Rounding::fits(const MasterProgram::Column& column) const
+{
+    std::map<int, std::int64_t> need;
+    for (const RawStrip& strip : stripsOf(column))
+        for (const auto& [placement, count] : strip.pieces)
+            need[instance_.frameAt(column.stock).placements[static_cast<std::size_t>(placement)].kind] += count;
+    std::int64_t times = std::numeric_limits<std::int64_t>::max();
+    for (const auto& [kind, count] : need)
+        times = std::min(times, residual_[static_cast<std::size_t>(kind)] / count);
+    return times;
+}
+
+void Rounding::take(const RawPattern& pattern, std::int64_t sign)
+{
+    for (const RawStrip& strip : pattern.strips)
+        for (const auto& [placement, count] : strip.pieces) {
+            const int kind =
+                instance_.frameAt(pattern.stock).placements[static_cast<std::size_t>(placement)].kind;
+            residual_[static_cast<std::size_t>(kind)] -= sign * count * pattern.count;
+        }
+}
+
+/// The strip without what is no longer wanted, filled up with what is; takes it from the residual.
+void Rounding::clipStrip(const MasterProgram& master, const RawStrip& strip, int span, Clipped& result)
+{
+    const Frame& frame = instance_.frameAt(result.pattern.stock);
+    std::map<int, int, std::greater<>> counts;
+    int left = span;
+    const auto put = [&](int at, std::int64_t most) {
+        const Placement& placement = frame.placements[static_cast<std::size_t>(at)];
+        std::int64_t& wanted = residual_[static_cast<std::size_t>(placement.kind)];
+        const int count = static_cast<int>(std::min<std::int64_t>({most, wanted, left / placement.along}));
+        if (count <= 0)
+            return;
+        counts[at] += count;
+        left -= count * placement.along;
+        wanted -= count;
+        result.value += count * master.worths()[static_cast<std::size_t>(placement.kind)];
+    };
+    for (const auto& [at, count] : strip.pieces)
+        put(at, count);
+    const auto width = static_cast<std::size_t>(strip.width);
+    const int first = instance_.patterns == PatternClass::Exact ? frame.firstOfWidth[width] : 0;
+    for (int at = frame.firstOfWidth[width + 1] - 1; at >= first && left > 0; --at)
+        put(at, left);
+    if (counts.empty())
+        return;
+    RawStrip part{frame.widthOfPlacement[static_cast<std::size_t>(counts.begin()->first)], {}};
+    part.pieces.assign(counts.begin(), counts.end());
+    result.pattern.strips.push_back(std::move(part));
+}
+
+Rounding::Clipped Rounding::clip(const MasterProgram& master, const MasterProgram::Column& column)
+{
+    const StockClass& row = instance_.stockAt(column.stock);
+    const bool whole = column.sort == MasterProgram::Column::Sort::Whole;
+    Clipped result{{column.stock, whole ? column.pattern.along : row.along, 1, {}}, 0.0};
+    for (const RawStrip& strip : stripsOf(column))
+        clipStrip(master, strip, result.pattern.along, result);
+    if (row.coil && whole) {
+        result.pattern.along = 0;
+        for (const RawStrip& strip : result.pattern.strips)
+            result.pattern.along =
+                std::max(result.pattern.along, takenBy(instance_.frameAt(column.stock), strip));
+    }
+    return result;
+}
+
+double Rounding::priceOf(const MasterProgram& master, const MasterProgram::Column& column,
+                         const RawPattern& pattern) const
+{
+    const StockClass& row = instance_.stockAt(column.stock);
+    if (column.sort == MasterProgram::Column::Sort::Strip)
+        return master.slot(column.stock, pattern.strips.front().width);
+    return static_cast<double>(instance_.costOf(row, pattern.along)) +
+           master.scarcity(column.stock) * (row.coil ? pattern.along : 1.0);
+}
+
+/// Takes up a pattern whose blanks have left the residual already.
+void Rounding::choose(const MasterProgram::Column& column, RawPattern pattern)
+{
+    const auto s = static_cast<std::size_t>(column.stock);
+    if (column.sort == MasterProgram::Column::Sort::Strip) {
+        RawStrip& strip = pattern.strips.front();
+        chosen_[s][strip.width] += pattern.count;
+        strips_[s][strip.width].emplace_back(std::move(strip), pattern.count);
+        return;
+    }
+    const StockClass& row = instance_.stockAt(column.stock);
+    used_[s] += pattern.count * (row.coil ? pattern.along : 1);
+    costOfWholes_ += static_cast<double>(instance_.costOf(row, pattern.along) * pattern.count);
+    wholes_.push_back(std::move(pattern));
+}
+
+bool Rounding::fix(const MasterProgram& master, double share, double noise, std::mt19937& random)
+{
+    const std::vector<double> values = master.values();
+    std::vector<Candidate> candidates;
+    bool moved = false;
+    for (std::size_t index = 0; index < values.size(); ++index) {
+        const MasterProgram::Column& column = master.columns()[index];
+        if (values[index] < tiny || column.sort == MasterProgram::Column::Sort::Sheet ||
+            column.sort == MasterProgram::Column::Sort::Exchange)
+            continue;
+        const auto whole = static_cast<std::int64_t>(std::floor(values[index] + tiny));
+        const std::int64_t times = std::min(whole, fits(column));
+        if (times > 0) {
+            RawPattern pattern{column.stock,
+                               column.sort == MasterProgram::Column::Sort::Whole
+                                   ? column.pattern.along
+                                   : instance_.stockAt(column.stock).along,
+                               times, stripsOf(column)};
+            take(pattern, 1);
+            choose(column, std::move(pattern));
+            moved = true;
+        }
+        const double part = values[index] - static_cast<double>(times);
+        if (part > tiny)
+            candidates.push_back({-part - (noise > 0.0 ? std::uniform_real_distribution(0.0, noise)(random) : 0.0), index});
+    }
+    std::ranges::sort(candidates, [](const Candidate& left, const Candidate& right) {
+        return std::tie(left.order, left.column) < std::tie(right.order, right.column);
+    });
+    const auto most = 1 + static_cast<std::size_t>(share * static_cast<double>(candidates.size()));
+    // Lossless ones first; where there are none, the least loss there is.
+    double allowed = 1e-3;
+    for (std::size_t fixed = 0; fixed == 0 && !done(); allowed *= 8.0) {
+        bool any = false;
+        for (const Candidate& candidate : candidates) {
+            if (fixed >= most)
+                break;
+            const MasterProgram::Column& column = master.columns()[candidate.column];
+            Clipped part = clip(master, column);
+            if (part.pattern.strips.empty())
+                continue;
+            any = true;
+            const double price = priceOf(master, column, part.pattern);
+            if (price - part.value > allowed * price) {
+                take(part.pattern, -1);
+                continue;
+            }
+            choose(column, std::move(part.pattern));
+            ++fixed;
+        }
+        if (!any)
+            return moved;
+    }
+    return true;
+}
+
+std::optional<RawPlan> Rounding::finish(const BarSearch& search) const
+{
+    RawPlan plan = wholes_;
+    for (std::size_t index = 0; index < instance_.stocks.size(); ++index)
+        if (!strips_[index].empty() && !finishStock(static_cast<int>(index), search, plan))
+            return std::nullopt;
+    return plan;
+}
+
+bool Rounding::finishStock(int stock, const BarSearch& search, RawPlan& plan) const
+{
+    const Frame& frame = instance_.frameAt(stock);
+    const StockClass& row = instance_.stockAt(stock);
+    BarProblem bars{row.across, {}, {}, std::max(1, std::min(instance_.mostStrips, row.across))};
+    std::vector<std::vector<std::pair<RawStrip, std::int64_t>>> supply;
+    for (const auto& [width, strips] : strips_[static_cast<std::size_t>(stock)]) {
+        bars.sizes.push_back(frame.widths[static_cast<std::size_t>(width)]);
+        bars.demands.push_back(0);
+        supply.push_back(strips);
+        for (const auto& [strip, count] : strips)
+            bars.demands.back() += count;
+        // The longest are handed out first, so that what is left over at strip ends lies together.
+        std::ranges::stable_sort(supply.back(), [&frame](const auto& left, const auto& right) {
+            return takenBy(frame, left.first) < takenBy(frame, right.first);
+        });
+    }
+    const BarPlan sheets = cutBars(bars, search);
+    if (row.available >= 0 && !row.coil && sheets.bars > row.available)
+        return false;
+    std::int64_t used = used_[static_cast<std::size_t>(stock)];
+    for (const BarPattern& pattern : sheets.patterns) {
+        for (std::int64_t left = pattern.count; left > 0;) {
+            std::int64_t alike = left;
+            for (const auto& [width, count] : pattern.pieces)
+                alike = std::min(alike, supply[static_cast<std::size_t>(width)].back().second / count);
+            RawPattern next{stock, row.along, std::max<std::int64_t>(1, alike), {}};
+            int longest = 0;
+            for (auto entry = pattern.pieces.rbegin(); entry != pattern.pieces.rend(); ++entry) {
+                auto& source = supply[static_cast<std::size_t>(entry->first)];
+                for (int copy = 0; copy < entry->second; ++copy) {
+                    next.strips.push_back(source.back().first);
+                    longest = std::max(longest, takenBy(frame, source.back().first));
+                    source.back().second -= next.count;
+                    if (source.back().second == 0)
+                        source.pop_back();
+                }
+            }
+            if (row.coil)
+                next.along = longest;
+            used += next.count * next.along;
+            left -= next.count;
+            plan.push_back(std::move(next));
+        }
+    }
+    return !row.coil || row.available < 0 || used <= row.available;
+}
+
+} // namespace lapwright::cutting

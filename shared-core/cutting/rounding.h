@@ -1,0 +1,60 @@
+#pragma once
+
+#include "cutting/master_program.h"
+
+#include <map>
+#include <optional>
+#include <random>
+#include <vector>
+
+namespace lapwright::cutting {
+
+/// A whole plan in the making: columns of the master program are fixed one after the other until nothing is
+/// wanted any more.
+class Rounding {
+public:
+    explicit Rounding(const Instance& instance);
+
+    [[nodiscard]] bool done() const;
+    /// Puts what is still wanted and what is chosen into the rows of the program.
+    void setRows(MasterProgram& master) const;
+    /// Cost of the whole patterns fixed so far; strips are in the program's objective.
+    [[nodiscard]] double costOfWholes() const { return costOfWholes_; }
+
+    /// Whole parts first, then the largest fractions that lose least, a `share` of them at once; `noise` blurs
+    /// their order. `random` is drawn from only where noise is positive. False where nothing could be fixed.
+    bool fix(const MasterProgram& master, double share, double noise, std::mt19937& random);
+
+    /// Sheets for the strips chosen: fewest by the one-dimensional search, for each kind of sheet. Empty where
+    /// the stock does not suffice for that.
+    [[nodiscard]] std::optional<RawPlan> finish(const BarSearch& search) const;
+
+private:
+    struct Candidate {
+        double order;
+        std::size_t column;
+    };
+    struct Clipped {
+        RawPattern pattern;
+        double value = 0.0; ///< what the blanks in it are worth
+    };
+
+    [[nodiscard]] std::int64_t fits(const MasterProgram::Column& column) const;
+    [[nodiscard]] Clipped clip(const MasterProgram& master, const MasterProgram::Column& column);
+    void clipStrip(const MasterProgram& master, const RawStrip& strip, int span, Clipped& result);
+    void take(const RawPattern& pattern, std::int64_t sign);
+    void choose(const MasterProgram::Column& column, RawPattern pattern);
+    [[nodiscard]] double priceOf(const MasterProgram& master, const MasterProgram::Column& column,
+                                 const RawPattern& pattern) const;
+    bool finishStock(int stock, const BarSearch& search, RawPlan& plan) const;
+
+    const Instance& instance_;
+    std::vector<std::int64_t> residual_, used_;
+    /// Strips chosen, by stock and width, with their counts.
+    std::vector<std::map<int, std::vector<std::pair<RawStrip, std::int64_t>>>> strips_;
+    std::vector<std::map<int, std::int64_t>> chosen_; ///< how many strips that makes
+    RawPlan wholes_;
+    double costOfWholes_ = 0.0;
+};
+
+} // namespace lapwright::cutting

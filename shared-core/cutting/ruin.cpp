@@ -1,0 +1,118 @@
+#include "cutting/ruin.h"
+
+#include "cutting/part.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace lapwright::cutting {
+
+Ruin::Ruin(const Instance& instance, RawPlan plan, std::vector<double> worths, std::uint64_t seed,
+           NestedPatterns::Listener listener)
+    : instance_(instance), worths_(std::move(worths)),
+      random_(static_cast<std::mt19937::result_type>(seed)), listener_(std::move(listener))
+{
+    if (worths_.empty())
+        for (const Kind& kind : instance.kinds)
+            worths_.push_back(kind.area);
+    for (RawPattern& pattern : plan) {
+        const std::int64_t count = std::exchange(pattern.count, 1);
+        for (std::int64_t copy = 0; copy < count; ++copy)
+            plan_.push_back(pattern);
+    }
+    for (const RawPattern& pattern : plan_)
+        waste_.push_back(wasteOf(pattern));
+}
+
+/// The share of its cost that the pattern's blanks are not worth.
+double Ruin::wasteOf(const RawPattern& pattern) const
+{
+    double worth = 0.0;
+    for (const RawStrip& strip : pattern.strips)
+        for (const auto& [placement, count] : strip.pieces)
+            worth += count * worths_[static_cast<std::size_t>(
+                                 instance_.frameAt(pattern.stock)
+                                     .placements[static_cast<std::size_t>(placement)]
+                                     .kind)];
+    const auto cost = static_cast<double>(instance_.costOf(instance_.stockAt(pattern.stock), pattern.along));
+    return cost - worth;
+}
+
+std::vector<std::size_t> Ruin::pick()
+{
+    const std::size_t size = std::min<std::size_t>(plan_.size(), 3 + random_() % 8);
+    std::vector<std::size_t> picked;
+    while (picked.size() < size) {
+        // The more wasteful of some drawn at random.
+        std::size_t best = random_() % plan_.size();
+        const std::size_t rivals = random_() % 4;
+        for (std::size_t rival = 0; rival < rivals; ++rival) {
+            const std::size_t other = random_() % plan_.size();
+            if (waste_[other] > waste_[best])
+                best = other;
+        }
+        if (std::ranges::find(picked, best) == picked.end())
+            picked.push_back(best);
+    }
+    std::ranges::sort(picked);
+    return picked;
+}
+
+bool Ruin::step()
+{
+    if (plan_.empty() || listener_.stop(10))
+        return false;
+    return recreate(pick());
+}
+
+bool Ruin::recreate(const std::vector<std::size_t>& picked)
+{
+    RawPlan old;
+    for (const std::size_t index : picked)
+        old.push_back(plan_[index]);
+    const Content content = contentOf(instance_, old);
+    const Content all = contentOf(instance_, plan_);
+    std::vector<std::int64_t> available;
+    for (std::size_t stock = 0; stock < instance_.stocks.size(); ++stock) {
+        const std::int64_t limit = instance_.stocks[stock].available;
+        available.push_back(limit < 0 ? -1 : limit - all.stocks[stock] + content.stocks[stock]);
+    }
+    const Part part = partOf(instance_, content.kinds, available);
+    RawPlan better;
+    NestedPatterns::Listener listener;
+    listener.stop = [this](std::int64_t ticks) {
+        done_ = done_ || listener_.stop(ticks);
+        return done_;
+    };
+    listener.plan = [&better](const RawPlan& plan) {
+        better = plan;
+        return true;
+    };
+    NestedPatterns search(part.instance, inPart(part, old), {}, random_(), std::move(listener));
+    if (search.relax()) {
+        constexpr int attempts = 3;
+        for (int attempt = 0; attempt < attempts && better.empty() && search.round(attempt);)
+            ++attempt;
+    }
+    if (!better.empty())
+        exchange(picked, part.inWhole(std::move(better), instance_));
+    return !done_;
+}
+
+void Ruin::exchange(const std::vector<std::size_t>& picked, const RawPlan& better)
+{
+    for (std::size_t at = picked.size(); at-- > 0;) {
+        plan_.erase(plan_.begin() + static_cast<std::ptrdiff_t>(picked[at]));
+        waste_.erase(waste_.begin() + static_cast<std::ptrdiff_t>(picked[at]));
+    }
+    for (RawPattern pattern : better) {
+        const std::int64_t count = std::exchange(pattern.count, 1);
+        for (std::int64_t copy = 0; copy < count; ++copy) {
+            plan_.push_back(pattern);
+            waste_.push_back(wasteOf(pattern));
+        }
+    }
+    done_ = listener_.plan(plan_) || done_;
+}
+
+} // namespace lapwright::cutting

@@ -1,0 +1,37 @@
+#pragma once
+
+#include "cutting/nested_patterns.h"
+
+#include <random>
+#include <vector>
+
+namespace lapwright::cutting {
+
+/// Ruin and recreate: some patterns are taken out of a plan, wasteful ones sooner, and their blanks planned
+/// anew as a small instance of their own.
+class Ruin {
+public:
+    /// `worths` of each kind say which patterns waste; areas where empty.
+    Ruin(const Instance& instance, RawPlan plan, std::vector<double> worths, std::uint64_t seed,
+         NestedPatterns::Listener listener);
+
+    /// One ruin; a cheaper plan is handed to the listener. False once nothing more is wanted.
+    bool step();
+    [[nodiscard]] const RawPlan& plan() const { return plan_; }
+
+private:
+    [[nodiscard]] double wasteOf(const RawPattern& pattern) const;
+    std::vector<std::size_t> pick();
+    bool recreate(const std::vector<std::size_t>& picked);
+    void exchange(const std::vector<std::size_t>& picked, const RawPlan& better);
+
+    const Instance& instance_;
+    RawPlan plan_; ///< patterns one by one where they are few enough to be
+    std::vector<double> worths_;
+    std::vector<double> waste_;
+    std::mt19937 random_;
+    NestedPatterns::Listener listener_;
+    bool done_ = false;
+};
+
+} // namespace lapwright::cutting
