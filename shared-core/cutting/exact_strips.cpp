@@ -16,11 +16,11 @@ namespace {
 constexpr int mostUnits = 20'000;
 constexpr int attempts = 6;
 
-BarProblem girthProblem(const Instance& instance, std::size_t width)
+BarProblem girthProblem(const Instance& instance, int stock, std::size_t width)
 {
-    const Frame& frame = instance.frames.front();
+    const Frame& frame = instance.frameAt(stock);
     BarProblem problem;
-    problem.capacity = instance.stocks.front().along;
+    problem.capacity = instance.stockAt(stock).along;
     problem.mostPieces = problem.capacity;
     for (int index = frame.firstOfWidth[width]; index < frame.firstOfWidth[width + 1]; ++index) {
         const Placement& placement = frame.placements[static_cast<std::size_t>(index)];
@@ -51,17 +51,17 @@ struct StripSource {
 };
 
 /// Puts real strips into the widths of one sheet pattern; equal sheets stay together.
-void place(const Instance& instance, const BarPattern& sheets, std::vector<StripSource>& sources,
+void place(const Instance& instance, int stock, const BarPattern& sheets, std::vector<StripSource>& sources,
            RawPlan& plan)
 {
-    const Frame& frame = instance.frames.front();
+    const Frame& frame = instance.frameAt(stock);
     std::int64_t left = sheets.count;
     while (left > 0) {
         std::int64_t alike = left;
         for (const auto& [width, count] : sheets.pieces)
             alike = std::min(alike, sources[static_cast<std::size_t>(width)].left() / count);
         alike = std::max<std::int64_t>(1, alike);
-        RawPattern pattern{0, instance.stocks.front().along, alike, {}};
+        RawPattern pattern{stock, instance.stockAt(stock).along, alike, {}};
         for (auto entry = sheets.pieces.rbegin(); entry != sheets.pieces.rend(); ++entry) {
             const auto width = static_cast<std::size_t>(entry->first);
             StripSource& source = sources[width];
@@ -73,6 +73,11 @@ void place(const Instance& instance, const BarPattern& sheets, std::vector<Strip
                 pattern.strips.push_back(std::move(strip));
                 source.take(alike);
             }
+        }
+        if (instance.stockAt(stock).coil) {
+            pattern.along = 0;
+            for (const RawStrip& strip : pattern.strips)
+                pattern.along = std::max(pattern.along, takenBy(frame, strip));
         }
         plan.push_back(std::move(pattern));
         left -= alike;
@@ -114,76 +119,105 @@ std::vector<BarPlan> planGirths(const std::vector<BarProblem>& problems, const S
     return plans;
 }
 
-void addColumns(const Instance& instance, std::size_t width, const BarPlan& plan, RawPlan& columns)
+/// The basis of one girth's relaxation; where none was needed, each kind alone in its strip, as often as fits.
+void addStart(const Instance& instance, int stock, std::size_t width, const BarProblem& problem,
+              const BarPlan& plan, WarmStart& start)
 {
-    const Frame& frame = instance.frames.front();
-    for (const auto& pieces : plan.columns) {
+    const Frame& frame = instance.frameAt(stock);
+    const auto placement = [&](int item) { return frame.firstOfWidth[width] + item; };
+    for (const auto& pieces : plan.basicBars) {
         RawStrip strip{static_cast<int>(width), {}};
-        for (const auto& [item, count] : pieces)
-            strip.pieces.emplace_back(frame.firstOfWidth[width] + item, count);
-        std::ranges::reverse(strip.pieces);
-        columns.push_back({0, instance.stocks.front().along, 1, {std::move(strip)}});
+        for (auto entry = pieces.rbegin(); entry != pieces.rend(); ++entry)
+            strip.pieces.emplace_back(placement(entry->first), entry->second);
+        start.strips.push_back(std::move(strip));
     }
+    for (const int item : plan.slackItems)
+        start.slackKinds.push_back(frame.placements[static_cast<std::size_t>(placement(item))].kind);
+    if (!plan.basicBars.empty())
+        return;
+    for (std::size_t item = 0; item < problem.sizes.size(); ++item) {
+        const auto count = std::min<std::int64_t>(problem.demands[item], problem.capacity / problem.sizes[item]);
+        start.strips.push_back(
+            {static_cast<int>(width), {{placement(static_cast<int>(item)), static_cast<int>(count)}}});
+    }
+}
+
+BarProblem sheetProblem(const Instance& instance, int stock, const std::vector<BarPlan>& girths)
+{
+    const StockClass& row = instance.stockAt(stock);
+    BarProblem sheets{
+        row.across, instance.frameAt(stock).widths, {}, std::max(1, std::min(instance.mostStrips, row.across))};
+    for (const BarPlan& girth : girths)
+        sheets.demands.push_back(girth.bars);
+    return sheets;
+}
+
+Certificate certificateOf(const Instance& instance, const Frame& frame, const std::vector<BarPlan>& girths,
+                          const BarPlan& sheets)
+{
+    Certificate certificate;
+    certificate.method = Certificate::Method::StripsThenSheets;
+    certificate.patterns = PatternClass::Exact;
+    certificate.blankValues.assign(instance.problem->blanks().size(), 0);
+    certificate.perCost = sheets.mostValue;
+    for (std::size_t width = 0; width < girths.size(); ++width) {
+        certificate.girths.push_back({frame.girths[width], girths[width].mostValue, sheets.worth[width]});
+        for (std::size_t item = 0; item < girths[width].worth.size(); ++item) {
+            const auto index = static_cast<std::size_t>(frame.firstOfWidth[width]) + item;
+            for (const std::size_t blank :
+                 instance.kinds[static_cast<std::size_t>(frame.placements[index].kind)].blanks)
+                certificate.blankValues[blank] = girths[width].worth[item];
+        }
+    }
+    return certificate;
 }
 
 } // namespace
 
+bool holdsAll(const Instance& instance, int stock)
+{
+    const StockClass& row = instance.stockAt(stock);
+    const auto& placements = instance.frameAt(stock).placements;
+    return row.along <= mostUnits && row.across <= mostUnits && placements.size() == instance.kinds.size() &&
+           std::ranges::none_of(placements, [&row](const Placement& placement) {
+               return placement.turned || placement.along > row.along || placement.across > row.across;
+           });
+}
+
 bool decomposes(const Instance& instance)
 {
-    if (instance.stocks.size() != 1 || instance.stocks.front().coil)
-        return false;
-    const StockClass& stock = instance.stocks.front();
-    const auto& placements = instance.frames.front().placements;
-    return stock.along <= mostUnits && stock.across <= mostUnits &&
-           placements.size() == instance.kinds.size() &&
-           std::ranges::none_of(placements, [](const Placement& placement) { return placement.turned; });
+    return instance.stocks.size() == 1 && !instance.stocks.front().coil && holdsAll(instance, 0);
 }
 
 StripsPlan cutByStrips(const Instance& instance, const StripsSearch& search)
 {
-    const Frame& frame = instance.frames.front();
-    const std::size_t widths = frame.widths.size();
+    const Frame& frame = instance.frameAt(search.stock);
     std::vector<BarProblem> problems;
-    for (std::size_t width = 0; width < widths; ++width)
-        problems.push_back(girthProblem(instance, width));
-    const std::vector<BarPlan> plans = planGirths(problems, search);
+    for (std::size_t width = 0; width < frame.widths.size(); ++width)
+        problems.push_back(girthProblem(instance, search.stock, width));
+    const std::vector<BarPlan> girths = planGirths(problems, search);
+    const BarProblem sheetsWanted = sheetProblem(instance, search.stock, girths);
+    const BarPlan sheets = cutBars(sheetsWanted, {4 * attempts, search.seed, search.workLimit, search.stop});
 
     StripsPlan result;
-    Certificate& certificate = result.certificate;
-    certificate.method = Certificate::Method::StripsThenSheets;
-    certificate.patterns = PatternClass::Exact;
-    certificate.blankValues.assign(instance.problem->blanks().size(), 0);
-    BarProblem sheets{instance.stocks.front().across,
-                      frame.widths,
-                      {},
-                      std::min(instance.mostStrips, instance.stocks.front().across)};
-    for (std::size_t width = 0; width < widths; ++width) {
-        sheets.demands.push_back(plans[width].bars);
-        result.work += plans[width].work;
-        addColumns(instance, width, plans[width], result.columns);
-        for (std::size_t item = 0; item < plans[width].worth.size(); ++item) {
-            const auto index = static_cast<std::size_t>(frame.firstOfWidth[width]) + item;
-            for (const std::size_t blank :
-                 instance.kinds[static_cast<std::size_t>(frame.placements[index].kind)].blanks)
-                certificate.blankValues[blank] = plans[width].worth[item];
-        }
-    }
-    const BarPlan top = cutBars(sheets, {4 * attempts, search.seed, search.workLimit, search.stop});
-    result.work += top.work;
-    certificate.perCost = top.mostValue;
+    result.certificate = certificateOf(instance, frame, girths, sheets);
+    result.start.stock = search.stock;
+    result.work = sheets.work;
     std::vector<StripSource> sources;
-    for (std::size_t width = 0; width < widths; ++width) {
-        certificate.girths.push_back({frame.girths[width], plans[width].mostValue, top.worth[width]});
-        sources.push_back({&plans[width]});
+    for (std::size_t width = 0; width < girths.size(); ++width) {
+        result.work += girths[width].work;
+        addStart(instance, search.stock, width, problems[width], girths[width], result.start);
+        sources.push_back({&girths[width]});
     }
-    for (const BarPattern& pattern : top.patterns)
-        place(instance, pattern, sources, result.plan);
-    for (const auto& pieces : top.columns) {
-        RawPattern column{0, instance.stocks.front().along, 1, {}};
-        for (const auto& [width, count] : pieces)
-            column.strips.insert(column.strips.end(), static_cast<std::size_t>(count), RawStrip{width, {}});
-        result.columns.push_back(std::move(column));
-    }
+    for (const BarPattern& pattern : sheets.patterns)
+        place(instance, search.stock, pattern, sources, result.plan);
+    result.start.sheets = sheets.basicBars;
+    result.start.slackWidths = sheets.slackItems;
+    for (std::size_t width = 0; sheets.basicBars.empty() && width < frame.widths.size(); ++width)
+        result.start.sheets.push_back(
+            {{static_cast<int>(width), static_cast<int>(std::min<std::int64_t>(
+                                           std::max<std::int64_t>(1, sheetsWanted.demands[width]),
+                                           sheetsWanted.capacity / sheetsWanted.sizes[width]))}});
     return result;
 }
 

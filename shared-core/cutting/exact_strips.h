@@ -1,6 +1,6 @@
 #pragma once
 
-#include "cutting/instance.h"
+#include "cutting/warm_start.h"
 
 #include <cstdint>
 #include <functional>
@@ -10,11 +10,12 @@ namespace lapwright::cutting {
 struct StripsPlan {
     RawPlan plan;
     Certificate certificate;
-    RawPlan columns; ///< one pattern for each strip and each sheet of strips the search looked at
+    WarmStart start; ///< for the search among all patterns
     std::int64_t work = 0;
 };
 
 struct StripsSearch {
+    int stock = 0; ///< which is cut; of a coil its longest level
     std::uint64_t seed = 1;
     int threads = 1;
     std::int64_t workLimit = std::numeric_limits<std::int64_t>::max(); ///< for each girth
@@ -25,8 +26,12 @@ struct StripsSearch {
 /// one kind of sheet that suffices, nothing turned.
 [[nodiscard]] bool decomposes(const Instance& instance);
 
-/// The exact plan by that decomposition. Precondition: decomposes(instance). The girths are shared out over
-/// the threads; the plan does not depend on how. Stopped early the plan is whole, the certificate weaker.
+/// Whether the strips of this stock alone could hold all blanks, unturned.
+[[nodiscard]] bool holdsAll(const Instance& instance, int stock);
+
+/// The exact plan by that decomposition, of the one stock. Precondition: holdsAll(instance, stock). The girths are
+/// shared out over the threads; the plan does not depend on how. Stopped early the plan is whole, the certificate
+/// weaker.
 [[nodiscard]] StripsPlan cutByStrips(const Instance& instance, const StripsSearch& search);
 
 } // namespace lapwright::cutting

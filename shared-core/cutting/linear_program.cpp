@@ -33,8 +33,11 @@ private:
 struct LinearProgram::Model {
     ClpSimplex clp;
     bool rowsMoved = false;
+    bool columnsCame = false;
     std::vector<int> starts{0}, rows;
     std::vector<double> entries, costs;
+
+    void takeColumns();
 };
 
 LinearProgram::LinearProgram(const std::vector<double>& leastOfRows, std::function<bool()> stop)
@@ -72,26 +75,56 @@ void LinearProgram::setLeast(int row, double least)
     model_->rowsMoved = true;
 }
 
+LinearProgram::Basis LinearProgram::basis() const
+{
+    const ClpSimplex& clp = model_->clp;
+    Basis basis;
+    for (int column = 0; column < clp.numberColumns(); ++column)
+        basis.columns.push_back(clp.getColumnStatus(column) == ClpSimplex::basic);
+    for (int row = 0; row < clp.numberRows(); ++row)
+        basis.rows.push_back(clp.getRowStatus(row) == ClpSimplex::basic);
+    return basis;
+}
+
+void LinearProgram::startFrom(const Basis& basis)
+{
+    model_->takeColumns();
+    ClpSimplex& clp = model_->clp;
+    clp.createStatus();
+    for (int column = 0; column < clp.numberColumns(); ++column)
+        clp.setColumnStatus(column, basis.columns[static_cast<std::size_t>(column)] ? ClpSimplex::basic
+                                                                                   : ClpSimplex::atLowerBound);
+    for (int row = 0; row < clp.numberRows(); ++row)
+        clp.setRowStatus(row, basis.rows[static_cast<std::size_t>(row)] ? ClpSimplex::basic
+                                                                       : ClpSimplex::atLowerBound);
+    model_->columnsCame = true;
+}
+
+void LinearProgram::Model::takeColumns()
+{
+    if (costs.empty())
+        return;
+    const std::vector<double> lower(costs.size(), 0.0);
+    const std::vector<double> upper(costs.size(), std::numeric_limits<double>::max());
+    clp.addColumns(static_cast<int>(costs.size()), lower.data(), upper.data(), costs.data(), starts.data(),
+                   rows.data(), entries.data());
+    starts.assign(1, 0);
+    rows.clear();
+    entries.clear();
+    costs.clear();
+    columnsCame = true;
+}
+
 bool LinearProgram::solve()
 {
     Model& model = *model_;
-    const bool columnsCame = !model.costs.empty();
-    if (columnsCame) {
-        const std::vector<double> lower(model.costs.size(), 0.0);
-        const std::vector<double> upper(model.costs.size(), std::numeric_limits<double>::max());
-        model.clp.addColumns(static_cast<int>(model.costs.size()), lower.data(), upper.data(),
-                             model.costs.data(), model.starts.data(), model.rows.data(),
-                             model.entries.data());
-        model.starts.assign(1, 0);
-        model.rows.clear();
-        model.entries.clear();
-        model.costs.clear();
-    }
-    if (model.rowsMoved && !columnsCame)
+    model.takeColumns();
+    if (model.rowsMoved && !model.columnsCame)
         model.clp.dual();
     else
-        model.clp.primal(1);
+        model.clp.primal(0);
     model.rowsMoved = false;
+    model.columnsCame = false;
     return model.clp.status() == 0;
 }
 

@@ -22,6 +22,13 @@ public:
 
     void addColumn(double cost, const std::vector<std::pair<int, double>>& entries);
     void setLeast(int row, double least);
+    /// Which columns and which rows' slacks are basic.
+    struct Basis {
+        std::vector<bool> columns, rows;
+    };
+    [[nodiscard]] Basis basis() const;
+    /// Where the next solve starts; for all columns added so far.
+    void startFrom(const Basis& basis);
     /// False where no x satisfies the rows, or where it was stopped.
     [[nodiscard]] bool solve();
     [[nodiscard]] double objective() const;

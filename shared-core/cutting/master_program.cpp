@@ -28,6 +28,8 @@ std::vector<double> MasterProgram::layRows()
         }
     }
     rows_ = least.size();
+    for (const StockClass& stock : instance_.stocks)
+        unit_ = std::max(unit_, static_cast<double>(instance_.costOf(stock, stock.along)));
     return least;
 }
 
@@ -39,7 +41,7 @@ void MasterProgram::addBlanks(int stock, const RawStrip& strip, std::map<int, do
 
 void MasterProgram::add(double cost, const std::map<int, double>& entries, Column column)
 {
-    program_.addColumn(cost, {entries.begin(), entries.end()});
+    program_.addColumn(cost / unit_, {entries.begin(), entries.end()});
     columns_.push_back(std::move(column));
 }
 
@@ -49,7 +51,7 @@ bool MasterProgram::addStrip(int stock, RawStrip strip)
         return false;
     const auto widest = static_cast<std::size_t>(strip.pieces.front().first);
     strip.width = instance_.frameAt(stock).widthOfPlacement[widest];
-    if (!knownStrips_.emplace(stock, strip).second)
+    if (!knownStrips_.try_emplace({stock, strip}, columns_.size()).second)
         return false;
     std::map<int, double> entries;
     addBlanks(stock, strip, entries);
@@ -60,7 +62,7 @@ bool MasterProgram::addStrip(int stock, RawStrip strip)
 
 bool MasterProgram::addSheet(int stock, const Pieces& widths)
 {
-    if (widths.empty() || !knownSheets_.emplace(stock, widths).second)
+    if (widths.empty() || !knownSheets_.try_emplace({stock, widths}, columns_.size()).second)
         return false;
     const StockClass& row = instance_.stockAt(stock);
     std::map<int, double> entries;
@@ -105,6 +107,57 @@ void MasterProgram::addPattern(const RawPattern& pattern)
     addSheet(pattern.stock, {widths.begin(), widths.end()});
 }
 
+void MasterProgram::addSingles()
+{
+    for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
+        const int stock = static_cast<int>(index);
+        const StockClass& row = instance_.stockAt(stock);
+        const Frame& frame = instance_.frameAt(stock);
+        if (cutWhole(stock))
+            continue;
+        for (std::size_t at = 0; at < frame.placements.size(); ++at) {
+            const Placement& placement = frame.placements[at];
+            const auto count = std::min<std::int64_t>(
+                row.along / placement.along, instance_.kinds[static_cast<std::size_t>(placement.kind)].demand);
+            if (count > 0 && placement.across <= row.across)
+                addStrip(stock, {frame.widthOfPlacement[at], {{static_cast<int>(at), static_cast<int>(count)}}});
+        }
+        for (std::size_t width = 0; width < frame.widths.size(); ++width)
+            if (const int count = std::min(instance_.mostStrips, row.across / frame.widths[width]); count > 0)
+                addSheet(stock, {{static_cast<int>(width), count}});
+    }
+}
+
+void MasterProgram::addFrom(const MasterProgram& whole, const Part& part)
+{
+    std::vector<int> stocks(whole.instance_.stocks.size(), -1);
+    for (std::size_t stock = 0; stock < part.stocks.size(); ++stock)
+        stocks[static_cast<std::size_t>(part.stocks[stock])] = static_cast<int>(stock);
+    for (const Column& column : whole.columns_) {
+        const int stock = stocks[static_cast<std::size_t>(column.stock)];
+        if (stock < 0 || !column.cutsBlanks())
+            continue;
+        const bool strip = column.sort == Column::Sort::Strip;
+        const auto& back = part.placements[static_cast<std::size_t>(instance_.stockAt(stock).frame)];
+        const auto belongs = [&back](const RawStrip& entry) {
+            return std::ranges::all_of(entry.pieces, [&back](const auto& piece) {
+                return std::ranges::binary_search(back, piece.first);
+            });
+        };
+        if (strip ? !belongs(column.strip) : !std::ranges::all_of(column.pattern.strips, belongs))
+            continue;
+        RawPlan plan = cutting::inPart(
+            part, {strip ? RawPattern{column.stock, 0, 1, {column.strip}} : column.pattern});
+        if (strip)
+            addStrip(stock, std::move(plan.front().strips.front()));
+        else
+            addWhole(std::move(plan.front()));
+    }
+    for (const auto& [sheet, index] : whole.knownSheets_)
+        if (const int stock = stocks[static_cast<std::size_t>(sheet.first)]; stock >= 0 && !cutWhole(stock))
+            addSheet(stock, sheet.second);
+}
+
 void MasterProgram::addExchanges()
 {
     for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
@@ -147,6 +200,32 @@ void MasterProgram::exchangeKinds()
     }
 }
 
+void MasterProgram::startFrom(const WarmStart& start)
+{
+    for (const RawStrip& strip : start.strips)
+        addStrip(start.stock, strip);
+    for (const Pieces& sheet : start.sheets)
+        addSheet(start.stock, sheet);
+    LinearProgram::Basis basis{std::vector<bool>(columns_.size(), false), std::vector<bool>(rows_, false)};
+    for (const RawStrip& strip : start.strips)
+        basis.columns[knownStrips_.at({start.stock, strip})] = true;
+    for (const Pieces& sheet : start.sheets)
+        basis.columns[knownSheets_.at({start.stock, sheet})] = true;
+    for (const int kind : start.slackKinds)
+        basis.rows[static_cast<std::size_t>(kind)] = true;
+    for (const int width : start.slackWidths)
+        basis.rows[static_cast<std::size_t>(rowOfStrip(start.stock, width))] = true;
+    for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
+        if (const int row = availabilityRow_[index]; row >= 0)
+            basis.rows[static_cast<std::size_t>(row)] = true;
+        const int stock = static_cast<int>(index);
+        for (std::size_t width = 0;
+             !cutWhole(stock) && stock != start.stock && width < instance_.frameAt(stock).widths.size(); ++width)
+            basis.rows[static_cast<std::size_t>(rowOfStrip(stock, static_cast<int>(width)))] = true;
+    }
+    program_.startFrom(basis);
+}
+
 void MasterProgram::setRows(const std::vector<std::int64_t>& residual, const std::vector<std::int64_t>& used,
                             const std::vector<std::map<int, std::int64_t>>& chosen)
 {
@@ -166,6 +245,23 @@ void MasterProgram::setRows(const std::vector<std::int64_t>& residual, const std
     }
 }
 
+double MasterProgram::worthOf(int stock, const RawStrip& strip) const
+{
+    double worth = 0.0;
+    for (const auto& [placement, count] : strip.pieces)
+        worth += count * worths_[static_cast<std::size_t>(
+                             instance_.frameAt(stock).placements[static_cast<std::size_t>(placement)].kind)];
+    return worth;
+}
+
+double MasterProgram::worthOf(const RawPattern& pattern) const
+{
+    double worth = 0.0;
+    for (const RawStrip& strip : pattern.strips)
+        worth += worthOf(pattern.stock, strip);
+    return worth;
+}
+
 bool MasterProgram::solve()
 {
     const bool solved = program_.solve();
@@ -173,6 +269,8 @@ bool MasterProgram::solve()
     if (!solved)
         return false;
     duals_ = program_.duals();
+    for (double& dual : duals_)
+        dual *= unit_;
     worths_.assign(duals_.begin(), duals_.begin() + static_cast<std::ptrdiff_t>(instance_.kinds.size()));
     return true;
 }

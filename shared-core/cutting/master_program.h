@@ -3,6 +3,8 @@
 #include "cutting/instance.h"
 #include "cutting/knapsack.h"
 #include "cutting/linear_program.h"
+#include "cutting/part.h"
+#include "cutting/warm_start.h"
 
 #include <map>
 #include <set>
@@ -22,6 +24,8 @@ public:
         int stock = 0;
         RawStrip strip;     ///< Strip
         RawPattern pattern; ///< Whole
+
+        [[nodiscard]] bool cutsBlanks() const { return sort == Sort::Strip || sort == Sort::Whole; }
     };
 
     MasterProgram(const Instance& instance, std::function<bool()> stop);
@@ -37,7 +41,14 @@ public:
     bool addSheet(int stock, const Pieces& widths);
     bool addWhole(RawPattern pattern);
     void addPattern(const RawPattern& pattern);
+    /// Each kind alone in a strip, each width alone in a sheet: with them every demand can be met where stock
+    /// without limit takes it.
+    void addSingles();
+    /// Columns of a program for the whole of which this one's instance is a part, as far as they belong to it.
+    void addFrom(const MasterProgram& whole, const Part& part);
     void addExchanges();
+    /// Adds the columns of the start and lets the next solve begin there.
+    void startFrom(const WarmStart& start);
 
     /// What is still wanted of each kind, taken of each stock, and strips already chosen by stock and width.
     void setRows(const std::vector<std::int64_t>& residual, const std::vector<std::int64_t>& used,
@@ -45,7 +56,7 @@ public:
 
     /// False where no plan satisfies the rows, or where it was stopped.
     [[nodiscard]] bool solve();
-    [[nodiscard]] double objective() const { return program_.objective(); }
+    [[nodiscard]] double objective() const { return unit_ * program_.objective(); }
     [[nodiscard]] const std::vector<Column>& columns() const { return columns_; }
     [[nodiscard]] std::vector<double> values() const { return program_.values(); }
 
@@ -60,6 +71,9 @@ public:
         const int row = availabilityRow_[static_cast<std::size_t>(stock)];
         return row >= 0 ? duals_[static_cast<std::size_t>(row)] : 0.0;
     }
+    /// What the blanks of a strip, of a pattern are worth.
+    [[nodiscard]] double worthOf(int stock, const RawStrip& strip) const;
+    [[nodiscard]] double worthOf(const RawPattern& pattern) const;
     /// Ticks of work of the last solve.
     [[nodiscard]] std::int64_t ticks() const { return ticks_; }
 
@@ -76,10 +90,11 @@ private:
     const Instance& instance_;
     std::vector<int> availabilityRow_, stripRow_;
     std::size_t rows_ = 0;
+    double unit_ = 1.0; ///< of the costs in the program: its numbers are near 1 whatever the money
     LinearProgram program_;
     std::vector<Column> columns_;
-    std::set<std::pair<int, RawStrip>> knownStrips_;
-    std::set<std::pair<int, Pieces>> knownSheets_;
+    std::map<std::pair<int, RawStrip>, std::size_t> knownStrips_; ///< their columns
+    std::map<std::pair<int, Pieces>, std::size_t> knownSheets_;
     std::set<RawPattern> knownWholes_;
     std::vector<double> duals_, worths_;
     std::int64_t ticks_ = 0;

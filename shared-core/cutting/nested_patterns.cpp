@@ -1,8 +1,6 @@
 #include "cutting/nested_patterns.h"
 
-#include "cutting/master_program.h"
-#include "cutting/pricing.h"
-#include "cutting/rounding.h"
+#include "cutting/relaxation.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,71 +11,45 @@ namespace lapwright::cutting {
 
 class NestedPatterns::Search {
 public:
-    Search(const Instance& instance, const RawPlan& start, const RawPlan& columns, std::uint64_t seed,
-           Listener listener)
+    Search(const Instance& instance, const RawPlan& plan, const std::optional<WarmStart>& start,
+           std::uint64_t seed, Listener listener)
         : instance_(instance), listener_(std::move(listener)),
-          random_(static_cast<std::mt19937::result_type>(seed)), pricing_(instance),
-          master_(instance, [this] { return stopped(0); }), cost_(costOf(instance, start))
+          random_(static_cast<std::mt19937::result_type>(seed)),
+          relaxation_(instance, Rounding(instance), [this](std::int64_t ticks) { return stopped(ticks); }),
+          cost_(costOf(instance, plan))
     {
-        for (const RawPattern& pattern : start)
-            master_.addPattern(pattern);
-        for (const RawPattern& pattern : columns)
-            master_.addPattern(pattern);
-        master_.addExchanges();
+        for (const RawPattern& pattern : plan)
+            relaxation_.master().addPattern(pattern);
+        if (start)
+            relaxation_.master().startFrom(*start);
     }
 
     bool relax()
     {
-        constexpr int mostRounds = 2'000;
-        for (int round = 0; round < mostRounds; ++round) {
-            if (stopped(0) || !solve())
-                break;
-            pricing_.fill(master_.worths());
-            if (pricing_.bound() > bound_) {
-                bound_ = pricing_.bound();
-                worths_ = master_.worths();
-            }
-            if (stopped(pricing_.ticks()) || tight() || !pricing_.addColumns(master_))
-                break;
-        }
-        if (!worths_.empty())
-            certify();
-        return !done_ && whole(bound_) < cost_;
+        const bool solved = relaxation_.solve(static_cast<double>(cost_));
+        certify();
+        if (solved)
+            whole_.emplace(relaxation_.wholeParts());
+        return solved && !done_ && wholeCost(relaxation_.bound()) < static_cast<double>(cost_);
     }
 
     bool round(int attempt)
     {
-        static constexpr double shares[] = {0.25, 0.1, 0.04};
-        static constexpr int rounds[] = {2, 4, 1};
-        const double noise = attempt < 3 ? 0.0 : 0.3;
-        Rounding rounding(instance_);
-        while (!rounding.done()) {
-            rounding.setRows(master_);
-            if (!solve())
-                return !done_;
-            for (int round = 0; round < rounds[attempt % 3]; ++round) {
-                pricing_.fill(master_.worths());
-                if (stopped(pricing_.ticks()))
-                    return false;
-                if (!pricing_.addColumns(master_))
-                    break;
-                if (!solve())
-                    return !done_;
-            }
-            if (whole(master_.objective() + rounding.costOfWholes()) >= cost_ ||
-                !rounding.fix(master_, shares[attempt % 3], noise, random_))
-                return !done_;
-        }
-        take(rounding);
+        static constexpr Relaxation::Way ways[] = {{0.25, 2, 0.0}, {0.1, 4, 0.0}, {0.04, 1, 0.0}};
+        Relaxation::Way way = ways[attempt % 3];
+        way.noise = attempt < 3 ? 0.0 : 0.3;
+        Rounding from = best_ && attempt % 2 == 1 ? *best_ : *whole_;
+        if (attempt > 0)
+            from.giveBack(relaxation_.master(), givenBack, random_);
+        complete(std::move(from), way);
         return !done_;
     }
 
-    [[nodiscard]] const std::vector<double>& worths() const { return worths_; }
-    [[nodiscard]] double bound() const { return bound_; }
+    [[nodiscard]] const std::vector<double>& worths() const { return relaxation_.worths(); }
+    [[nodiscard]] double bound() const { return relaxation_.bound(); }
 
 private:
-    /// Costs are whole numbers.
-    static std::int64_t whole(double cost) { return static_cast<std::int64_t>(std::ceil(cost * (1.0 - 1e-12) - 1e-6)); }
+    static constexpr std::size_t givenBack = 60;
 
     bool stopped(std::int64_t ticks)
     {
@@ -85,24 +57,36 @@ private:
         return done_;
     }
 
-    bool solve()
+    /// What is still wanted as a smaller instance of its own, relaxed and rounded.
+    void complete(Rounding from, const Relaxation::Way& way)
     {
-        const bool solved = master_.solve();
-        return !stopped(master_.ticks()) && solved;
-    }
-
-    /// Whether more columns could hardly move the bound: no further whole sheet, or a hundred-thousandth.
-    [[nodiscard]] bool tight() const
-    {
-        const double least = master_.objective();
-        if (instance_.measure == Measure::Sheets)
-            return whole(bound_) >= whole(least);
-        return bound_ >= least * (1.0 - 1e-5);
+        if (!from.done()) {
+            std::vector<std::int64_t> available;
+            for (std::size_t stock = 0; stock < instance_.stocks.size(); ++stock) {
+                const std::int64_t limit = instance_.stocks[stock].available;
+                available.push_back(limit < 0 ? -1 : limit - from.used()[stock]);
+            }
+            const Part part = partOf(instance_, from.residual(), available, Widths::All);
+            Relaxation rest(part.instance, from.inPart(part), [this](std::int64_t ticks) { return stopped(ticks); });
+            rest.master().addSingles();
+            rest.master().addFrom(relaxation_.master(), part);
+            const auto cost = static_cast<double>(cost_);
+            if (!rest.solve(cost) || wholeCost(rest.objective()) >= cost)
+                return;
+            const std::optional<Rounding> found = rest.round(way, cost, random_);
+            if (!found)
+                return;
+            from.takeOver(*found, part);
+        }
+        if (!best_ || from.cost() < best_->cost() + 1e-9)
+            best_.emplace(from);
+        take(from);
     }
 
     void certify()
     {
-        const double dearest = *std::ranges::max_element(worths_);
+        const std::vector<double>& worths = relaxation_.worths();
+        const double dearest = worths.empty() ? 0.0 : *std::ranges::max_element(worths);
         if (dearest <= 0.0 || !listener_.certificate)
             return;
         double cheapest = 1.0;
@@ -114,9 +98,9 @@ private:
         certificate.patterns = instance_.patterns;
         certificate.perCost = static_cast<std::int64_t>(scale);
         certificate.blankValues.assign(instance_.problem->blanks().size(), 0);
-        for (std::size_t kind = 0; kind < worths_.size(); ++kind)
+        for (std::size_t kind = 0; kind < worths.size(); ++kind)
             for (const std::size_t blank : instance_.kinds[kind].blanks)
-                certificate.blankValues[blank] = static_cast<std::int64_t>(std::floor(worths_[kind] * scale));
+                certificate.blankValues[blank] = static_cast<std::int64_t>(std::floor(worths[kind] * scale));
         done_ = listener_.certificate(certificate) || done_;
     }
 
@@ -136,17 +120,16 @@ private:
     const Instance& instance_;
     Listener listener_;
     std::mt19937 random_;
-    Pricing pricing_;
-    MasterProgram master_;
+    Relaxation relaxation_;
     std::int64_t cost_;
-    double bound_ = 0.0;
-    std::vector<double> worths_;
+    std::optional<Rounding> whole_; ///< the whole parts of the relaxation
+    std::optional<Rounding> best_;  ///< the best completed so far
     bool done_ = false;
 };
 
-NestedPatterns::NestedPatterns(const Instance& instance, const RawPlan& start, const RawPlan& columns,
-                               std::uint64_t seed, Listener listener)
-    : search_(std::make_unique<Search>(instance, start, columns, seed, std::move(listener)))
+NestedPatterns::NestedPatterns(const Instance& instance, const RawPlan& plan,
+                               const std::optional<WarmStart>& start, std::uint64_t seed, Listener listener)
+    : search_(std::make_unique<Search>(instance, plan, start, seed, std::move(listener)))
 {
 }
 

@@ -1,9 +1,10 @@
 #pragma once
 
-#include "cutting/instance.h"
+#include "cutting/warm_start.h"
 
 #include <functional>
 #include <memory>
+#include <optional>
 
 namespace lapwright::cutting {
 
@@ -17,9 +18,9 @@ public:
         std::function<bool(const Certificate&)> certificate; ///< may be empty; true: nothing more is wanted
     };
 
-    /// `start` covers all demand; `columns` may hold more patterns worth knowing, each part alone.
-    NestedPatterns(const Instance& instance, const RawPlan& start, const RawPlan& columns, std::uint64_t seed,
-                   Listener listener);
+    /// `plan` covers all demand.
+    NestedPatterns(const Instance& instance, const RawPlan& plan, const std::optional<WarmStart>& start,
+                   std::uint64_t seed, Listener listener);
     ~NestedPatterns();
     NestedPatterns(const NestedPatterns&) = delete;
     NestedPatterns& operator=(const NestedPatterns&) = delete;

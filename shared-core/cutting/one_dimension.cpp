@@ -49,11 +49,11 @@ public:
             for (const BarPattern& pattern : plan_.patterns)
                 addColumn(pattern.pieces);
             generate(0, 1'000);
+            keepBasis();
             for (int attempt = 0; attempt < search_.attempts && plan_.bound < plan_.bars && !stopped();
                  ++attempt)
                 dive(attempt);
         }
-        plan_.columns = std::move(columns_);
         return std::move(plan_);
     }
 
@@ -191,6 +191,17 @@ private:
             plan_.worth = std::move(worth);
             plan_.mostValue = most;
         }
+    }
+
+    void keepBasis()
+    {
+        const LinearProgram::Basis basis = program_.basis();
+        for (std::size_t column = 0; column < basis.columns.size(); ++column)
+            if (basis.columns[column])
+                plan_.basicBars.push_back(columns_[column]);
+        for (std::size_t item = 0; item < basis.rows.size(); ++item)
+            if (basis.rows[item])
+                plan_.slackItems.push_back(static_cast<int>(item));
     }
 
     void setDemands(const std::vector<std::int64_t>& residual)

@@ -6,27 +6,29 @@ namespace lapwright::cutting {
 
 namespace {
 
-Frame frameOfPart(const Frame& whole, const std::vector<int>& kinds, std::vector<int>& placements)
+Frame frameOfPart(const Frame& whole, const std::vector<int>& kinds, Widths widths,
+                  std::vector<int>& placements)
 {
     Frame frame;
     frame.order = whole.order;
     frame.unitAcross = whole.unitAcross;
     frame.unitAlong = whole.unitAlong;
-    int lastWidth = -1;
-    for (std::size_t at = 0; at < whole.placements.size(); ++at) {
-        Placement placement = whole.placements[at];
-        placement.kind = kinds[static_cast<std::size_t>(placement.kind)];
-        if (placement.kind < 0)
-            continue;
-        if (whole.widthOfPlacement[at] != lastWidth) {
-            lastWidth = whole.widthOfPlacement[at];
-            frame.widths.push_back(whole.widths[static_cast<std::size_t>(lastWidth)]);
-            frame.girths.push_back(whole.girths[static_cast<std::size_t>(lastWidth)]);
-            frame.firstOfWidth.push_back(static_cast<int>(frame.placements.size()));
+    for (std::size_t width = 0; width < whole.widths.size(); ++width) {
+        const std::size_t before = frame.placements.size();
+        for (int at = whole.firstOfWidth[width]; at < whole.firstOfWidth[width + 1]; ++at) {
+            Placement placement = whole.placements[static_cast<std::size_t>(at)];
+            placement.kind = kinds[static_cast<std::size_t>(placement.kind)];
+            if (placement.kind < 0)
+                continue;
+            frame.widthOfPlacement.push_back(static_cast<int>(frame.widths.size()));
+            frame.placements.push_back(placement);
+            placements.push_back(at);
         }
-        frame.widthOfPlacement.push_back(static_cast<int>(frame.widths.size()) - 1);
-        frame.placements.push_back(placement);
-        placements.push_back(static_cast<int>(at));
+        if (widths == Widths::Wanted && frame.placements.size() == before)
+            continue;
+        frame.widths.push_back(whole.widths[width]);
+        frame.girths.push_back(whole.girths[width]);
+        frame.firstOfWidth.push_back(static_cast<int>(before));
     }
     frame.firstOfWidth.push_back(static_cast<int>(frame.placements.size()));
     return frame;
@@ -35,7 +37,7 @@ Frame frameOfPart(const Frame& whole, const std::vector<int>& kinds, std::vector
 } // namespace
 
 Part partOf(const Instance& whole, const std::vector<std::int64_t>& demands,
-            const std::vector<std::int64_t>& available)
+            const std::vector<std::int64_t>& available, Widths widths)
 {
     Part part;
     part.instance.problem = whole.problem;
@@ -58,7 +60,7 @@ Part partOf(const Instance& whole, const std::vector<std::int64_t>& demands,
         int& frame = frames[static_cast<std::size_t>(row.frame)];
         if (frame < 0) {
             std::vector<int> placements;
-            Frame made = frameOfPart(whole.frames[static_cast<std::size_t>(row.frame)], kinds, placements);
+            Frame made = frameOfPart(whole.frames[static_cast<std::size_t>(row.frame)], kinds, widths, placements);
             if (made.placements.empty())
                 continue;
             frame = static_cast<int>(part.instance.frames.size());

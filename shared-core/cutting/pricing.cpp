@@ -31,7 +31,6 @@ Pricing::Pricing(const Instance& instance)
 void Pricing::fill(const std::vector<double>& worths)
 {
     ticks_ = 0;
-    worths_ = worths;
     for (StripTable& table : tables_) {
         table.fill(worths);
         ticks_ += table.cellsFilled() / 500;
@@ -97,8 +96,9 @@ bool Pricing::addColumns(MasterProgram& master) const
             continue;
         if (master.cutWhole(stock)) {
             const double cost = static_cast<double>(row.cost) + master.scarcity(stock);
-            if (bestValues_[index] > cost * (1.0 + tolerance))
-                any = master.addWhole(patternOf(stock, row.along)) || any;
+            RawPattern pattern = patternOf(stock, row.along);
+            if (master.worthOf(pattern) > cost * (1.0 + tolerance))
+                any = master.addWhole(std::move(pattern)) || any;
             continue;
         }
         any = addSheets(master, stock) || any;
@@ -135,17 +135,19 @@ bool Pricing::addStrips(MasterProgram& master, int stock, const std::vector<doub
     bool any = false;
     for (std::size_t width = 0; width < slots.size(); ++width) {
         const int w = static_cast<int>(width);
-        if (strips(stock).best(w, row.along) <= slots[width] + small)
-            continue;
-        any = master.addStrip(stock, strips(stock).strip(w, row.along)) || any;
+        const auto add = [&](RawStrip strip) {
+            if (master.worthOf(stock, strip) > slots[width] + small)
+                any = master.addStrip(stock, std::move(strip)) || any;
+        };
+        add(strips(stock).strip(w, row.along));
         std::vector<std::pair<double, int>> offers;
         const int first = frame.firstOfWidth[width], end = frame.firstOfWidth[width + 1];
         for (int at = first; at < end; ++at) {
             const Placement& placement = frame.placements[static_cast<std::size_t>(at)];
             if (placement.along > row.along)
                 continue;
-            const double value = worths_[static_cast<std::size_t>(placement.kind)] +
-                                 strips(stock).best(w, row.along - placement.along);
+            const auto kind = static_cast<std::size_t>(placement.kind);
+            const double value = master.worths()[kind] + strips(stock).best(w, row.along - placement.along);
             if (value > slots[width] + small)
                 offers.emplace_back(-value, at);
         }
@@ -153,7 +155,7 @@ bool Pricing::addStrips(MasterProgram& master, int stock, const std::vector<doub
         const std::size_t most = 4 + static_cast<std::size_t>(end - first) / 8;
         for (std::size_t offer = 0; offer < std::min(most, offers.size()); ++offer)
             if (auto strip = stripWith(stock, w, offers[offer].second))
-                any = master.addStrip(stock, std::move(*strip)) || any;
+                add(std::move(*strip));
     }
     return any;
 }
@@ -179,18 +181,21 @@ bool Pricing::addLevels(MasterProgram& master, int stock) const
     const StockClass& row = instance_.stockAt(stock);
     const LevelTable& levels = *levels_[static_cast<std::size_t>(stock)];
     std::vector<std::pair<double, int>> offers;
-    for (int along = 1; along <= row.along; ++along) {
-        const double value = levels.best(along);
-        const double cost =
-            static_cast<double>(instance_.costOf(row, along)) + master.scarcity(stock) * along;
-        if (value > levels.best(along - 1) && value > cost * (1.0 + tolerance))
-            offers.emplace_back(-value / cost, along);
-    }
+    for (int along = 1; along <= row.along; ++along)
+        if (levels.best(along) > levels.best(along - 1))
+            offers.emplace_back(
+                -levels.best(along) / (static_cast<double>(instance_.costOf(row, along)) + master.scarcity(stock) * along),
+                along);
     std::ranges::sort(offers);
     bool any = false;
     constexpr std::size_t most = 24;
-    for (std::size_t offer = 0; offer < std::min(most, offers.size()); ++offer)
-        any = master.addWhole(patternOf(stock, offers[offer].second)) || any;
+    for (std::size_t offer = 0; offer < std::min(most, offers.size()); ++offer) {
+        RawPattern pattern = patternOf(stock, offers[offer].second);
+        const double cost = static_cast<double>(instance_.costOf(row, pattern.along)) +
+                            master.scarcity(stock) * pattern.along;
+        if (master.worthOf(pattern) > cost * (1.0 + tolerance))
+            any = master.addWhole(std::move(pattern)) || any;
+    }
     return any;
 }
 

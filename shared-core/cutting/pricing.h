@@ -14,9 +14,9 @@ class Pricing {
 public:
     explicit Pricing(const Instance& instance);
 
-    /// The best strips, levels and sheets for these worths of the kinds.
+    /// The best strips, levels and sheets for these worths of the kinds; they need not be the program's own.
     void fill(const std::vector<double>& worths);
-    /// True where a column came that was not there.
+    /// Of those, the ones that better the program by its own duals. True where a column came that was not there.
     bool addColumns(MasterProgram& master) const;
     /// Least cost of any plan by the worths of the last fill, in doubles: what a certificate would prove.
     [[nodiscard]] double bound() const { return bound_; }
@@ -43,7 +43,6 @@ private:
     std::vector<StripTable> tables_;
     std::vector<BarProblem> across_;
     std::vector<std::optional<LevelTable>> levels_;
-    std::vector<double> worths_;
     std::vector<Pieces> bestWidths_;
     std::vector<double> bestValues_;
     double bound_ = 0.0;

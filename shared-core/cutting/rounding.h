@@ -1,6 +1,7 @@
 #pragma once
 
 #include "cutting/master_program.h"
+#include "cutting/part.h"
 
 #include <map>
 #include <optional>
@@ -15,15 +16,32 @@ class Rounding {
 public:
     explicit Rounding(const Instance& instance);
 
+    /// Nothing is wanted any more; nothing is fixed yet.
     [[nodiscard]] bool done() const;
+    [[nodiscard]] bool empty() const;
+    [[nodiscard]] const std::vector<std::int64_t>& residual() const { return residual_; }
+    [[nodiscard]] const std::vector<std::int64_t>& used() const { return used_; }
     /// Puts what is still wanted and what is chosen into the rows of the program.
     void setRows(MasterProgram& master) const;
     /// Cost of the whole patterns fixed so far; strips are in the program's objective.
     [[nodiscard]] double costOfWholes() const { return costOfWholes_; }
 
+    /// Cost in the relaxation where sheets may be fractions, as last noted.
+    void note(double objective) { cost_ = objective + costOfWholes_; }
+    [[nodiscard]] double cost() const { return cost_; }
+
+    /// The whole parts of the program's solution, where they are wanted as they are. False where there is none.
+    bool fixWhole(const MasterProgram& master);
     /// Whole parts first, then the largest fractions that lose least, a `share` of them at once; `noise` blurs
     /// their order. `random` is drawn from only where noise is positive. False where nothing could be fixed.
     bool fix(const MasterProgram& master, double share, double noise, std::mt19937& random);
+
+    /// The same state for a part of the instance that holds what is still wanted; strips count, unseen.
+    [[nodiscard]] Rounding inPart(const Part& part) const;
+    /// Takes over what was fixed in the part.
+    void takeOver(const Rounding& other, const Part& part);
+    /// Gives back `count` strips or whole patterns, drawn at random, wasteful ones sooner.
+    void giveBack(const MasterProgram& master, std::size_t count, std::mt19937& random);
 
     /// Sheets for the strips chosen: fewest by the one-dimensional search, for each kind of sheet. Empty where
     /// the stock does not suffice for that.
@@ -43,18 +61,20 @@ private:
     [[nodiscard]] Clipped clip(const MasterProgram& master, const MasterProgram::Column& column);
     void clipStrip(const MasterProgram& master, const RawStrip& strip, int span, Clipped& result);
     void take(const RawPattern& pattern, std::int64_t sign);
-    void choose(const MasterProgram::Column& column, RawPattern pattern);
+    void choose(int stock, bool whole, RawPattern pattern);
     [[nodiscard]] double priceOf(const MasterProgram& master, const MasterProgram::Column& column,
                                  const RawPattern& pattern) const;
     bool finishStock(int stock, const BarSearch& search, RawPlan& plan) const;
 
-    const Instance& instance_;
+    const Instance* instance_;
     std::vector<std::int64_t> residual_, used_;
     /// Strips chosen, by stock and width, with their counts.
     std::vector<std::map<int, std::vector<std::pair<RawStrip, std::int64_t>>>> strips_;
     std::vector<std::map<int, std::int64_t>> chosen_; ///< how many strips that makes
     RawPlan wholes_;
     double costOfWholes_ = 0.0;
+    double cost_ = 0.0;
+    bool touched_ = false;
 };
 
 } // namespace lapwright::cutting

@@ -77,7 +77,7 @@ bool Ruin::recreate(const std::vector<std::size_t>& picked)
         const std::int64_t limit = instance_.stocks[stock].available;
         available.push_back(limit < 0 ? -1 : limit - all.stocks[stock] + content.stocks[stock]);
     }
-    const Part part = partOf(instance_, content.kinds, available);
+    const Part part = partOf(instance_, content.kinds, available, Widths::Wanted);
     RawPlan better;
     NestedPatterns::Listener listener;
     listener.stop = [this](std::int64_t ticks) {
@@ -88,7 +88,7 @@ bool Ruin::recreate(const std::vector<std::size_t>& picked)
         better = plan;
         return true;
     };
-    NestedPatterns search(part.instance, inPart(part, old), {}, random_(), std::move(listener));
+    NestedPatterns search(part.instance, inPart(part, old), std::nullopt, random_(), std::move(listener));
     if (search.relax()) {
         constexpr int attempts = 3;
         for (int attempt = 0; attempt < attempts && better.empty() && search.round(attempt);)

@@ -25,7 +25,7 @@ public:
     Plan run()
     {
         firstFit();
-        if (goesOn("first fit") && decomposes(instance_))
+        if (goesOn("first fit"))
             byStrips();
         if (goesOn("patterns") && best_.notCut.empty() && NestedPatterns::takes(instance_))
             byPatterns();
@@ -75,9 +75,31 @@ private:
         return !watch_.over(0) && best_.proof != Proof::ProvenLeast;
     }
 
+    /// The stock without limit that could hold all blanks at the least cost for its area.
+    [[nodiscard]] std::optional<int> stockForAll() const
+    {
+        std::optional<int> best;
+        double least = 0.0;
+        for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
+            const StockClass& row = instance_.stocks[index];
+            if (!holdsAll(instance_, static_cast<int>(index)) || (row.available >= 0 && !decomposes(instance_)))
+                continue;
+            const double price = static_cast<double>(instance_.costOf(row, row.along)) / row.along / row.across;
+            if (!best || price < least) {
+                best = static_cast<int>(index);
+                least = price;
+            }
+        }
+        return best;
+    }
+
     void byStrips()
     {
+        const std::optional<int> stock = stockForAll();
+        if (!stock)
+            return;
         StripsSearch search;
+        search.stock = *stock;
         search.seed = settings_.seed;
         search.threads = std::max(1, settings_.threads);
         search.workLimit = watch_.ticksLeft();
@@ -85,10 +107,10 @@ private:
         StripsPlan found = cutByStrips(instance_, search);
         (void)watch_.over(found.work);
         consider(found.plan);
-        if (problem_.rules().patterns == PatternClass::Exact)
+        if (problem_.rules().patterns == PatternClass::Exact && decomposes(instance_))
             certify(found.certificate);
         judge();
-        columns_ = std::move(found.columns);
+        start_ = std::move(found.start);
     }
 
     NestedPatterns::Listener listener()
@@ -110,7 +132,7 @@ private:
 
     void byPatterns()
     {
-        NestedPatterns patterns(instance_, raw_, columns_, settings_.seed, listener());
+        NestedPatterns patterns(instance_, raw_, start_, settings_.seed, listener());
         if (!patterns.relax())
             return;
         constexpr int roundings = 6;
@@ -164,7 +186,8 @@ private:
     const Settings& settings_;
     Watch watch_;
     Instance instance_;
-    RawPlan raw_, columns_;
+    RawPlan raw_;
+    std::optional<WarmStart> start_;
     Plan best_;
 };
 
