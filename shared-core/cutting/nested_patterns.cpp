@@ -12,11 +12,11 @@ namespace lapwright::cutting {
 class NestedPatterns::Search {
 public:
     Search(const Instance& instance, const RawPlan& plan, const std::optional<WarmStart>& start,
-           std::uint64_t seed, Listener listener)
+           std::uint64_t seed, std::int64_t slack, Listener listener)
         : instance_(instance), listener_(std::move(listener)),
           random_(static_cast<std::mt19937::result_type>(seed)),
           relaxation_(instance, Rounding(instance), [this](std::int64_t ticks) { return stopped(ticks); }),
-          cost_(costOf(instance, plan))
+          cost_(costOf(instance, plan) + slack)
     {
         for (const RawPattern& pattern : plan)
             relaxation_.master().addPattern(pattern);
@@ -38,10 +38,12 @@ public:
         static constexpr Relaxation::Way ways[] = {{0.25, 2, 0.0}, {0.1, 4, 0.0}, {0.04, 1, 0.0}};
         Relaxation::Way way = ways[attempt % 3];
         way.noise = attempt < 3 ? 0.0 : 0.3;
-        Rounding from = best_ && attempt % 2 == 1 ? *best_ : *whole_;
+        constexpr int between = 16; // from the relaxation again, in case the best so far leads no further
+        const bool anew = !best_ || attempt % between == 0;
+        Rounding from = anew ? *whole_ : *best_;
         if (attempt > 0)
-            from.giveBack(relaxation_.master(), givenBack, random_);
-        complete(std::move(from), way);
+            from.giveBack(relaxation_.master(), 20 + random_() % 100, random_);
+        complete(std::move(from), way, anew ? static_cast<double>(cost_) : best_->cost() + 1e-9);
         return !done_;
     }
 
@@ -49,8 +51,6 @@ public:
     [[nodiscard]] double bound() const { return relaxation_.bound(); }
 
 private:
-    static constexpr std::size_t givenBack = 60;
-
     bool stopped(std::int64_t ticks)
     {
         done_ = done_ || listener_.stop(ticks);
@@ -58,29 +58,30 @@ private:
     }
 
     /// What is still wanted as a smaller instance of its own, relaxed and rounded.
-    void complete(Rounding from, const Relaxation::Way& way)
+    void complete(Rounding from, const Relaxation::Way& way, double limit)
     {
         if (!from.done()) {
             std::vector<std::int64_t> available;
             for (std::size_t stock = 0; stock < instance_.stocks.size(); ++stock) {
-                const std::int64_t limit = instance_.stocks[stock].available;
-                available.push_back(limit < 0 ? -1 : limit - from.used()[stock]);
+                const std::int64_t most = instance_.stocks[stock].available;
+                available.push_back(most < 0 ? -1 : most - from.used()[stock]);
             }
             const Part part = partOf(instance_, from.residual(), available, Widths::All);
             Relaxation rest(part.instance, from.inPart(part), [this](std::int64_t ticks) { return stopped(ticks); });
             rest.master().addSingles();
             rest.master().addFrom(relaxation_.master(), part);
-            const auto cost = static_cast<double>(cost_);
-            if (!rest.solve(cost) || wholeCost(rest.objective()) >= cost)
+            if (!rest.solve(static_cast<double>(cost_)) || rest.objective() >= limit)
                 return;
-            const std::optional<Rounding> found = rest.round(way, cost, random_);
+            const std::optional<Rounding> found = rest.round(way, limit, random_);
             if (!found)
                 return;
             from.takeOver(*found, part);
         }
-        if (!best_ || from.cost() < best_->cost() + 1e-9)
+        const bool cheaper = !best_ || from.cost() < best_->cost() - 1e-9;
+        if (cheaper || from.cost() < best_->cost() + 1e-9)
             best_.emplace(from);
-        take(from);
+        if (cheaper || wholeCost(from.cost()) < static_cast<double>(cost_))
+            take(from);
     }
 
     void certify()
@@ -128,8 +129,9 @@ private:
 };
 
 NestedPatterns::NestedPatterns(const Instance& instance, const RawPlan& plan,
-                               const std::optional<WarmStart>& start, std::uint64_t seed, Listener listener)
-    : search_(std::make_unique<Search>(instance, plan, start, seed, std::move(listener)))
+                               const std::optional<WarmStart>& start, std::uint64_t seed, std::int64_t slack,
+                               Listener listener)
+    : search_(std::make_unique<Search>(instance, plan, start, seed, slack, std::move(listener)))
 {
 }
 

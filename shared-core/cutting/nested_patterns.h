@@ -18,9 +18,9 @@ public:
         std::function<bool(const Certificate&)> certificate; ///< may be empty; true: nothing more is wanted
     };
 
-    /// `plan` covers all demand.
+    /// `plan` covers all demand; plans that cost less than it and the slack together are wanted.
     NestedPatterns(const Instance& instance, const RawPlan& plan, const std::optional<WarmStart>& start,
-                   std::uint64_t seed, Listener listener);
+                   std::uint64_t seed, std::int64_t slack, Listener listener);
     ~NestedPatterns();
     NestedPatterns(const NestedPatterns&) = delete;
     NestedPatterns& operator=(const NestedPatterns&) = delete;

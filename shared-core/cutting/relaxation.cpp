@@ -118,7 +118,7 @@ std::optional<Rounding> Relaxation::round(const Way& way, double limit, std::mt1
             if (!solveProgram())
                 return std::nullopt;
         }
-        if (wholeCost(master_.objective() + rounding.costOfWholes()) >= limit ||
+        if (master_.objective() + rounding.costOfWholes() >= limit ||
             !rounding.fix(master_, way.share, way.noise, random))
             return std::nullopt;
     }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <tuple>
+#include <utility>
 
 namespace lapwright::cutting {
 
@@ -170,21 +171,23 @@ void Rounding::takeOver(const Rounding& other, const Part& part)
 
 void Rounding::giveBack(const MasterProgram& master, std::size_t count, std::mt19937& random)
 {
-    struct Place {
-        int stock, width;
-        std::size_t entry;
-        double loss;
-    };
     std::vector<Place> places;
+    const auto consider = [&](int stock, int width, std::size_t entry, double price, double worth) {
+        const double luck = std::uniform_real_distribution(0.0, 1.0)(random);
+        places.push_back({stock, width, entry, luck * (0.02 * price + std::max(0.0, price - worth))});
+    };
     for (std::size_t s = 0; s < strips_.size(); ++s)
         for (const auto& [width, strips] : strips_[s])
             for (std::size_t entry = 0; entry < strips.size(); ++entry) {
                 const int stock = static_cast<int>(s);
-                const double price = master.slot(stock, width);
-                const double loss = price - master.worthOf(stock, strips[entry].first);
-                const double luck = std::uniform_real_distribution(0.0, 1.0)(random);
-                places.push_back({stock, width, entry, luck * (0.02 * price + std::max(0.0, loss))});
+                consider(stock, width, entry, master.slot(stock, width),
+                         master.worthOf(stock, strips[entry].first));
             }
+    for (std::size_t entry = 0; entry < wholes_.size(); ++entry) {
+        const StockClass& row = instance_->stockAt(wholes_[entry].stock);
+        consider(-1, 0, entry, static_cast<double>(instance_->costOf(row, wholes_[entry].along)),
+                 master.worthOf(wholes_[entry]));
+    }
     count = std::min(count, places.size());
     std::ranges::partial_sort(places, places.begin() + static_cast<std::ptrdiff_t>(count),
                               [](const Place& left, const Place& right) { return left.loss > right.loss; });
@@ -192,14 +195,30 @@ void Rounding::giveBack(const MasterProgram& master, std::size_t count, std::mt1
     std::ranges::sort(places, [](const Place& left, const Place& right) {
         return std::tie(left.stock, left.width, left.entry) > std::tie(right.stock, right.width, right.entry);
     });
-    for (const Place& place : places) {
-        auto& strips = strips_[static_cast<std::size_t>(place.stock)][place.width];
-        auto& [strip, copies] = strips[place.entry];
-        take({place.stock, 0, 1, {strip}}, -1);
-        --chosen_[static_cast<std::size_t>(place.stock)][place.width];
-        if (--copies == 0)
-            strips.erase(strips.begin() + static_cast<std::ptrdiff_t>(place.entry));
+    for (const Place& place : places)
+        giveBack(place);
+}
+
+void Rounding::giveBack(const Place& place)
+{
+    if (place.stock < 0) {
+        RawPattern& pattern = wholes_[place.entry];
+        const StockClass& row = instance_->stockAt(pattern.stock);
+        const std::int64_t count = std::exchange(pattern.count, 1);
+        take(pattern, -1);
+        used_[static_cast<std::size_t>(pattern.stock)] -= row.coil ? pattern.along : 1;
+        costOfWholes_ -= static_cast<double>(instance_->costOf(row, pattern.along));
+        pattern.count = count - 1;
+        if (pattern.count == 0)
+            wholes_.erase(wholes_.begin() + static_cast<std::ptrdiff_t>(place.entry));
+        return;
     }
+    auto& strips = strips_[static_cast<std::size_t>(place.stock)][place.width];
+    auto& [strip, copies] = strips[place.entry];
+    take({place.stock, 0, 1, {strip}}, -1);
+    --chosen_[static_cast<std::size_t>(place.stock)][place.width];
+    if (--copies == 0)
+        strips.erase(strips.begin() + static_cast<std::ptrdiff_t>(place.entry));
 }
 
 bool Rounding::fixWhole(const MasterProgram& master)

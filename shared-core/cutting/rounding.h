@@ -57,6 +57,14 @@ private:
         double value = 0.0; ///< what the blanks in it are worth
     };
 
+    /// A strip of a stock and width, or with stock -1 a whole pattern.
+    struct Place {
+        int stock, width;
+        std::size_t entry;
+        double loss;
+    };
+
+    void giveBack(const Place& place);
     [[nodiscard]] std::int64_t fits(const MasterProgram::Column& column) const;
     [[nodiscard]] Clipped clip(const MasterProgram& master, const MasterProgram::Column& column);
     void clipStrip(const MasterProgram& master, const RawStrip& strip, int span, Clipped& result);

@@ -22,6 +22,7 @@ Ruin::Ruin(const Instance& instance, RawPlan plan, std::vector<double> worths, s
     }
     for (const RawPattern& pattern : plan_)
         waste_.push_back(wasteOf(pattern));
+    cost_ = costOf(instance_, plan_);
 }
 
 /// The share of its cost that the pattern's blanks are not worth.
@@ -88,7 +89,7 @@ bool Ruin::recreate(const std::vector<std::size_t>& picked)
         better = plan;
         return true;
     };
-    NestedPatterns search(part.instance, inPart(part, old), std::nullopt, random_(), std::move(listener));
+    NestedPatterns search(part.instance, inPart(part, old), std::nullopt, random_(), 1, std::move(listener));
     if (search.relax()) {
         constexpr int attempts = 3;
         for (int attempt = 0; attempt < attempts && better.empty() && search.round(attempt);)
@@ -112,7 +113,10 @@ void Ruin::exchange(const std::vector<std::size_t>& picked, const RawPlan& bette
             waste_.push_back(wasteOf(pattern));
         }
     }
-    done_ = listener_.plan(plan_) || done_;
+    const std::int64_t cost = costOf(instance_, plan_);
+    if (cost < cost_)
+        done_ = listener_.plan(plan_) || done_;
+    cost_ = cost;
 }
 
 } // namespace lapwright::cutting

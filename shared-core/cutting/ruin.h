@@ -29,6 +29,7 @@ private:
     RawPlan plan_; ///< patterns one by one where they are few enough to be
     std::vector<double> worths_;
     std::vector<double> waste_;
+    std::int64_t cost_ = 0;
     std::mt19937 random_;
     NestedPatterns::Listener listener_;
     bool done_ = false;

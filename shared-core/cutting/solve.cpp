@@ -132,10 +132,10 @@ private:
 
     void byPatterns()
     {
-        NestedPatterns patterns(instance_, raw_, start_, settings_.seed, listener());
+        NestedPatterns patterns(instance_, raw_, start_, settings_.seed, 0, listener());
         if (!patterns.relax())
             return;
-        constexpr int roundings = 6;
+        const int roundings = instance_.measure == Measure::Sheets ? 100'000 : 30;
         for (int attempt = 0; attempt < roundings; ++attempt)
             if (!patterns.round(attempt))
                 return;

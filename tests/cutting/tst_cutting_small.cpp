@@ -138,7 +138,7 @@ void CuttingSmallTest::barsAgainstEveryPlan()
         std::ranges::reverse(items);
         std::vector<int> room;
         const int least = fewestBars(items, 0, room, problem.capacity, static_cast<int>(items.size()) + 1);
-        const BarPlan plan = cutBars(problem, 6, 1);
+        const BarPlan plan = cutBars(problem, {});
         QVERIFY(plan.bound <= least);
         QVERIFY(plan.bars >= least);
         met += plan.bars == least ? 1 : 0;
@@ -210,7 +210,7 @@ void CuttingSmallTest::tripletsFillEveryBar()
             problem.sizes.push_back(size);
             problem.demands.push_back(count);
         }
-        const BarPlan plan = cutBars(problem, 20, 1);
+        const BarPlan plan = cutBars(problem, {20});
         QCOMPARE(plan.bound, bars);
         QVERIFY2(plan.bars == bars, std::to_string(plan.bars).c_str());
     }
@@ -225,7 +225,7 @@ void CuttingSmallTest::textbookRoll()
     problem.sizes = {1'380, 1'520, 1'560, 1'710, 1'820, 1'880, 1'930,
                      2'000, 2'050, 2'100, 2'140, 2'150, 2'200};
     problem.demands = {22, 25, 12, 14, 18, 18, 20, 10, 12, 14, 16, 18, 20};
-    const BarPlan plan = cutBars(problem, 6, 1);
+    const BarPlan plan = cutBars(problem, {});
     QCOMPARE(plan.bars, 73);
     QCOMPARE(plan.bound, 73);
 }
