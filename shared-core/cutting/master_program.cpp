@@ -4,8 +4,8 @@
 
 namespace lapwright::cutting {
 
-MasterProgram::MasterProgram(const Instance& instance, std::function<bool()> stop)
-    : instance_(instance), program_(layRows(), std::move(stop))
+MasterProgram::MasterProgram(const Instance& instance, Columns columns, std::function<bool()> stop)
+    : instance_(instance), kind_(columns), program_(layRows(), std::move(stop))
 {
 }
 
@@ -113,16 +113,21 @@ void MasterProgram::addSingles()
         const int stock = static_cast<int>(index);
         const StockClass& row = instance_.stockAt(stock);
         const Frame& frame = instance_.frameAt(stock);
-        if (cutWhole(stock))
-            continue;
         for (std::size_t at = 0; at < frame.placements.size(); ++at) {
             const Placement& placement = frame.placements[at];
             const auto count = std::min<std::int64_t>(
                 row.along / placement.along, instance_.kinds[static_cast<std::size_t>(placement.kind)].demand);
-            if (count > 0 && placement.across <= row.across)
-                addStrip(stock, {frame.widthOfPlacement[at], {{static_cast<int>(at), static_cast<int>(count)}}});
+            if (count <= 0 || placement.across > row.across)
+                continue;
+            RawStrip strip{frame.widthOfPlacement[at], {{static_cast<int>(at), static_cast<int>(count)}}};
+            if (!cutWhole(stock)) {
+                addStrip(stock, std::move(strip));
+                continue;
+            }
+            const int along = row.coil ? takenBy(frame, strip) : row.along;
+            addWhole({stock, along, 1, {std::move(strip)}});
         }
-        for (std::size_t width = 0; width < frame.widths.size(); ++width)
+        for (std::size_t width = 0; !cutWhole(stock) && width < frame.widths.size(); ++width)
             if (const int count = std::min(instance_.mostStrips, row.across / frame.widths[width]); count > 0)
                 addSheet(stock, {{static_cast<int>(width), count}});
     }

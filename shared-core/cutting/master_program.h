@@ -28,12 +28,19 @@ public:
         [[nodiscard]] bool cutsBlanks() const { return sort == Sort::Strip || sort == Sort::Whole; }
     };
 
-    MasterProgram(const Instance& instance, std::function<bool()> stop);
+    /// Nested: strips and sheets of strips. Whole: patterns with all their blanks, for small instances, where fixing
+    /// one settles more. Longest: nested, of a coil only the longest levels, which for large batches come near
+    /// enough to all of them.
+    enum class Columns { Nested, Whole, Longest };
 
+    MasterProgram(const Instance& instance, Columns columns, std::function<bool()> stop);
+
+    [[nodiscard]] bool anyLevel() const { return kind_ != Columns::Longest; }
     /// Remnants and other single sheets are cut by whole patterns only.
     [[nodiscard]] bool cutWhole(int stock) const
     {
-        return !instance_.stockAt(stock).coil && instance_.stockAt(stock).available == 1;
+        return kind_ == Columns::Whole ||
+               (!instance_.stockAt(stock).coil && instance_.stockAt(stock).available == 1);
     }
 
     /// False where the column is there already.
@@ -88,6 +95,7 @@ private:
     void exchangeKinds();
 
     const Instance& instance_;
+    Columns kind_;
     std::vector<int> availabilityRow_, stripRow_;
     std::size_t rows_ = 0;
     double unit_ = 1.0; ///< of the costs in the program: its numbers are near 1 whatever the money

@@ -12,11 +12,11 @@ namespace lapwright::cutting {
 class NestedPatterns::Search {
 public:
     Search(const Instance& instance, const RawPlan& plan, const std::optional<WarmStart>& start,
-           std::uint64_t seed, std::int64_t slack, Listener listener)
-        : instance_(instance), listener_(std::move(listener)),
-          random_(static_cast<std::mt19937::result_type>(seed)),
-          relaxation_(instance, Rounding(instance), [this](std::int64_t ticks) { return stopped(ticks); }),
-          cost_(costOf(instance, plan) + slack)
+           Effort effort, Listener listener)
+        : instance_(instance), columns_(effort.columns), listener_(std::move(listener)),
+          random_(static_cast<std::mt19937::result_type>(effort.seed)),
+          relaxation_(instance, columns_, Rounding(instance), [this](std::int64_t ticks) { return stopped(ticks); }),
+          cost_(costOf(instance, plan) + effort.slack)
     {
         for (const RawPattern& pattern : plan)
             relaxation_.master().addPattern(pattern);
@@ -67,7 +67,9 @@ private:
                 available.push_back(most < 0 ? -1 : most - from.used()[stock]);
             }
             const Part part = partOf(instance_, from.residual(), available, Widths::All);
-            Relaxation rest(part.instance, from.inPart(part), [this](std::int64_t ticks) { return stopped(ticks); });
+            const auto columns =
+                columns_ == MasterProgram::Columns::Longest ? MasterProgram::Columns::Nested : columns_;
+            Relaxation rest(part.instance, columns, from.inPart(part), [this](std::int64_t ticks) { return stopped(ticks); });
             rest.master().addSingles();
             rest.master().addFrom(relaxation_.master(), part);
             if (!rest.solve(static_cast<double>(cost_)) || rest.objective() >= limit)
@@ -119,6 +121,7 @@ private:
     }
 
     const Instance& instance_;
+    MasterProgram::Columns columns_;
     Listener listener_;
     std::mt19937 random_;
     Relaxation relaxation_;
@@ -129,9 +132,8 @@ private:
 };
 
 NestedPatterns::NestedPatterns(const Instance& instance, const RawPlan& plan,
-                               const std::optional<WarmStart>& start, std::uint64_t seed, std::int64_t slack,
-                               Listener listener)
-    : search_(std::make_unique<Search>(instance, plan, start, seed, slack, std::move(listener)))
+                               const std::optional<WarmStart>& start, Effort effort, Listener listener)
+    : search_(std::make_unique<Search>(instance, plan, start, effort, std::move(listener)))
 {
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "cutting/master_program.h"
 #include "cutting/warm_start.h"
 
 #include <functional>
@@ -18,9 +19,15 @@ public:
         std::function<bool(const Certificate&)> certificate; ///< may be empty; true: nothing more is wanted
     };
 
-    /// `plan` covers all demand; plans that cost less than it and the slack together are wanted.
+    struct Effort {
+        std::uint64_t seed = 1;
+        std::int64_t slack = 0; ///< plans that cost less than the one given and this together are wanted
+        MasterProgram::Columns columns = MasterProgram::Columns::Nested;
+    };
+
+    /// `plan` covers all demand.
     NestedPatterns(const Instance& instance, const RawPlan& plan, const std::optional<WarmStart>& start,
-                   std::uint64_t seed, std::int64_t slack, Listener listener);
+                   Effort effort, Listener listener);
     ~NestedPatterns();
     NestedPatterns(const NestedPatterns&) = delete;
     NestedPatterns& operator=(const NestedPatterns&) = delete;

@@ -14,6 +14,8 @@ constexpr double tolerance = 1e-7;
 Pricing::Pricing(const Instance& instance)
     : instance_(instance), bestWidths_(instance.stocks.size()), bestValues_(instance.stocks.size(), 0.0)
 {
+    for (const Kind& kind : instance.kinds)
+        demands_.push_back(kind.demand);
     std::vector<int> longest(instance.frames.size(), 0);
     for (std::size_t index = 0; index < instance.stocks.size(); ++index) {
         const StockClass& row = instance.stocks[index];
@@ -30,9 +32,15 @@ Pricing::Pricing(const Instance& instance)
 
 void Pricing::fill(const std::vector<double>& worths)
 {
+    fill(worths, demands_);
+    findBound(worths);
+}
+
+void Pricing::fill(const std::vector<double>& worths, const std::vector<std::int64_t>& wanted)
+{
     ticks_ = 0;
     for (StripTable& table : tables_) {
-        table.fill(worths);
+        table.fill(worths, wanted);
         ticks_ += table.cellsFilled() / 500;
     }
     for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
@@ -49,7 +57,6 @@ void Pricing::fill(const std::vector<double>& worths)
         bestValues_[index] = knapsack.best(across_[index].capacity, false);
         bestWidths_[index] = knapsack.pieces(across_[index].capacity, false);
     }
-    findBound(worths);
 }
 
 std::vector<double> Pricing::worthOfWidths(int stock) const
@@ -94,15 +101,15 @@ bool Pricing::addColumns(MasterProgram& master) const
         const StockClass& row = instance_.stocks[index];
         if (across_[index].sizes.empty())
             continue;
-        if (master.cutWhole(stock)) {
+        if (master.cutWhole(stock) && !row.coil) {
             const double cost = static_cast<double>(row.cost) + master.scarcity(stock);
             RawPattern pattern = patternOf(stock, row.along);
             if (master.worthOf(pattern) > cost * (1.0 + tolerance))
                 any = master.addWhole(std::move(pattern)) || any;
             continue;
         }
-        any = addSheets(master, stock) || any;
-        if (row.coil)
+        any = (!master.cutWhole(stock) && addSheets(master, stock)) || any;
+        if (row.coil && master.anyLevel())
             any = addLevels(master, stock) || any;
     }
     return any;

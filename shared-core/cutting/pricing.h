@@ -16,6 +16,8 @@ public:
 
     /// The best strips, levels and sheets for these worths of the kinds; they need not be the program's own.
     void fill(const std::vector<double>& worths);
+    /// The same with no more of each kind than this.
+    void fill(const std::vector<double>& worths, const std::vector<std::int64_t>& wanted);
     /// Of those, the ones that better the program by its own duals. True where a column came that was not there.
     bool addColumns(MasterProgram& master) const;
     /// Least cost of any plan by the worths of the last fill, in doubles: what a certificate would prove.
@@ -40,6 +42,7 @@ private:
     [[nodiscard]] std::optional<RawStrip> stripWith(int stock, int width, int placement) const;
 
     const Instance& instance_;
+    std::vector<std::int64_t> demands_;
     std::vector<StripTable> tables_;
     std::vector<BarProblem> across_;
     std::vector<std::optional<LevelTable>> levels_;

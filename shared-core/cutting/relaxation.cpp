@@ -11,9 +11,9 @@ double wholeCost(double cost)
     return std::ceil(cost * (1.0 - 1e-12) - 1e-6);
 }
 
-Relaxation::Relaxation(const Instance& instance, Rounding from, Stop stop)
+Relaxation::Relaxation(const Instance& instance, MasterProgram::Columns columns, Rounding from, Stop stop)
     : instance_(instance), from_(std::move(from)), stop_(std::move(stop)), pricing_(instance),
-      master_(instance, [this] { return stopped(0); })
+      master_(instance, columns, [this] { return stopped(0); })
 {
     from_.setRows(master_);
     master_.addExchanges();

@@ -22,7 +22,7 @@ public:
         double noise = 0.0;
     };
 
-    Relaxation(const Instance& instance, Rounding from, Stop stop);
+    Relaxation(const Instance& instance, MasterProgram::Columns columns, Rounding from, Stop stop);
 
     [[nodiscard]] MasterProgram& master() { return master_; }
 

@@ -1,6 +1,8 @@
 #include "cutting/ruin.h"
 
+#include "cutting/level_order.h"
 #include "cutting/part.h"
+#include "cutting/value_correction.h"
 
 #include <algorithm>
 #include <numeric>
@@ -41,7 +43,7 @@ double Ruin::wasteOf(const RawPattern& pattern) const
 
 std::vector<std::size_t> Ruin::pick()
 {
-    const std::size_t size = std::min<std::size_t>(plan_.size(), 3 + random_() % 8);
+    const std::size_t size = std::min<std::size_t>(plan_.size(), 3 + random_() % 12);
     std::vector<std::size_t> picked;
     while (picked.size() < size) {
         // The more wasteful of some drawn at random.
@@ -79,25 +81,56 @@ bool Ruin::recreate(const std::vector<std::size_t>& picked)
         available.push_back(limit < 0 ? -1 : limit - all.stocks[stock] + content.stocks[stock]);
     }
     const Part part = partOf(instance_, content.kinds, available, Widths::Wanted);
+    const std::int64_t limit = costOf(instance_, old) + 1;
+    const bool inOrder = LevelOrder::takes(part.instance) && random_() % 8 == 0;
+    RawPlan better = inOrder                ? byOrder(part, limit - 1)
+                     : random_() % 2 == 0 ? byCorrection(part, limit)
+                                          : byRelaxation(part, inPart(part, old));
+    if (!better.empty())
+        exchange(picked, part.inWhole(std::move(better), instance_));
+    return !done_;
+}
+
+RawPlan Ruin::byCorrection(const Part& part, std::int64_t limit)
+{
+    constexpr int plans = 4;
+    ValueCorrection search(part.instance, random_(), [this](std::int64_t ticks) { return stopped(ticks); });
+    for (int plan = 0; plan < plans && !done_; ++plan)
+        if (auto better = search.next(limit))
+            return *better;
+    return {};
+}
+
+RawPlan Ruin::byOrder(const Part& part, std::int64_t limit)
+{
+    constexpr int changes = 2'000;
+    LevelOrder search(part.instance, random_(), [this](std::int64_t ticks) { return stopped(ticks); });
+    return search.search(changes, limit).value_or(RawPlan());
+}
+
+RawPlan Ruin::byRelaxation(const Part& part, const RawPlan& old)
+{
     RawPlan better;
     NestedPatterns::Listener listener;
-    listener.stop = [this](std::int64_t ticks) {
-        done_ = done_ || listener_.stop(ticks);
-        return done_;
-    };
+    listener.stop = [this](std::int64_t ticks) { return stopped(ticks); };
     listener.plan = [&better](const RawPlan& plan) {
         better = plan;
         return true;
     };
-    NestedPatterns search(part.instance, inPart(part, old), std::nullopt, random_(), 1, std::move(listener));
+    NestedPatterns search(part.instance, old, std::nullopt, {random_(), 1, MasterProgram::Columns::Whole},
+                          std::move(listener));
     if (search.relax()) {
-        constexpr int attempts = 3;
+        constexpr int attempts = 8;
         for (int attempt = 0; attempt < attempts && better.empty() && search.round(attempt);)
             ++attempt;
     }
-    if (!better.empty())
-        exchange(picked, part.inWhole(std::move(better), instance_));
-    return !done_;
+    return better;
+}
+
+bool Ruin::stopped(std::int64_t ticks)
+{
+    done_ = done_ || listener_.stop(ticks);
+    return done_;
 }
 
 void Ruin::exchange(const std::vector<std::size_t>& picked, const RawPlan& better)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "cutting/nested_patterns.h"
+#include "cutting/part.h"
 
 #include <random>
 #include <vector>
@@ -23,6 +24,10 @@ private:
     [[nodiscard]] double wasteOf(const RawPattern& pattern) const;
     std::vector<std::size_t> pick();
     bool recreate(const std::vector<std::size_t>& picked);
+    RawPlan byCorrection(const Part& part, std::int64_t limit);
+    RawPlan byOrder(const Part& part, std::int64_t limit);
+    RawPlan byRelaxation(const Part& part, const RawPlan& old);
+    bool stopped(std::int64_t ticks);
     void exchange(const std::vector<std::size_t>& picked, const RawPlan& better);
 
     const Instance& instance_;

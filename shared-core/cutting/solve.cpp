@@ -4,8 +4,10 @@
 #include "cutting/checker.h"
 #include "cutting/exact_strips.h"
 #include "cutting/first_fit.h"
+#include "cutting/level_order.h"
 #include "cutting/nested_patterns.h"
 #include "cutting/ruin.h"
+#include "cutting/value_correction.h"
 #include "cutting/watch.h"
 #include "cutting/write_out.h"
 
@@ -130,15 +132,52 @@ private:
         return listener;
     }
 
+    /// Whole plans by value correction, as long as they are quick to make.
+    void byCorrection()
+    {
+        watch_.enter("value correction");
+        ValueCorrection search(instance_, settings_.seed, [this](std::int64_t ticks) { return watch_.over(ticks); });
+        const int plans = instance_.kinds.size() <= 100 ? 100 : 2;
+        for (int plan = 0; plan < plans && best_.proof != Proof::ProvenLeast; ++plan)
+            if (const auto found = search.next(costOf(instance_, raw_))) {
+                consider(*found);
+                judge();
+            }
+    }
+
+    void byOrder()
+    {
+        if (!LevelOrder::takes(instance_) || best_.proof == Proof::ProvenLeast)
+            return;
+        watch_.enter("order of blanks");
+        LevelOrder search(instance_, settings_.seed, [this](std::int64_t ticks) { return watch_.over(ticks); });
+        std::int64_t blanks = 0;
+        for (const Kind& kind : instance_.kinds)
+            blanks += kind.demand;
+        const int starts = 6, changes = static_cast<int>(60'000'000 / (blanks * blanks));
+        for (int start = 0; start < starts && !watch_.over(0); ++start)
+            if (const auto found = search.search(changes, costOf(instance_, raw_))) {
+                consider(*found);
+                judge();
+            }
+    }
+
     void byPatterns()
     {
-        NestedPatterns patterns(instance_, raw_, start_, settings_.seed, 0, listener());
+        using Columns = MasterProgram::Columns;
+        const bool large = instance_.kinds.size() > 300;
+        const bool coil = instance_.measure == Measure::CoilLength;
+        NestedPatterns patterns(instance_, raw_, start_,
+                                {settings_.seed, 0, coil && large ? Columns::Longest : Columns::Nested}, listener());
         if (!patterns.relax())
             return;
-        const int roundings = instance_.measure == Measure::Sheets ? 100'000 : 30;
+        // Large sheet plans are bettered best by giving strips back; coils by ruining whole levels.
+        const int roundings = large && !coil ? 100'000 : large ? 6 : 30;
         for (int attempt = 0; attempt < roundings; ++attempt)
             if (!patterns.round(attempt))
                 return;
+        byCorrection();
+        byOrder();
         watch_.enter("ruin and recreate");
         Ruin ruin(instance_, raw_, patterns.worths(), settings_.seed, listener());
         while (ruin.step()) {

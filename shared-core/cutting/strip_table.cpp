@@ -46,13 +46,13 @@ void StripTable::runPass(const Pass& pass, double value)
     passes_.push_back(pass);
 }
 
-void StripTable::addPasses(std::size_t index, double value)
+void StripTable::addPasses(std::size_t index, double value, std::int64_t wanted)
 {
     const Placement& placement = frame_.placements[index];
     const auto fit = static_cast<std::int64_t>((cells_ - 1) / static_cast<std::size_t>(placement.along));
-    if (fit == 0 || value <= 1e-12)
+    if (fit == 0 || wanted <= 0 || value <= 1e-12)
         return;
-    std::int64_t left = std::min(fit, instance_.kinds[static_cast<std::size_t>(placement.kind)].demand);
+    std::int64_t left = std::min(fit, wanted);
     if (left == fit && fit > 1) {
         runPass({static_cast<int>(index), 1, true}, value);
         return;
@@ -63,7 +63,7 @@ void StripTable::addPasses(std::size_t index, double value)
     }
 }
 
-void StripTable::fill(const std::vector<double>& values)
+void StripTable::fill(const std::vector<double>& values, const std::vector<std::int64_t>& wanted)
 {
     passes_.clear();
     taken_.clear();
@@ -78,7 +78,8 @@ void StripTable::fill(const std::vector<double>& values)
         passesFrom_.push_back(exact ? static_cast<int>(passes_.size()) : 0);
         for (int index = frame_.firstOfWidth[width]; index < frame_.firstOfWidth[width + 1]; ++index) {
             const auto at = static_cast<std::size_t>(index);
-            addPasses(at, values[static_cast<std::size_t>(frame_.placements[at].kind)]);
+            const auto kind = static_cast<std::size_t>(frame_.placements[at].kind);
+            addPasses(at, values[kind], wanted[kind]);
         }
         std::ranges::copy(row_, best_.begin() + static_cast<std::ptrdiff_t>(width * cells_));
         passesUpTo_.push_back(static_cast<int>(passes_.size()));

@@ -5,12 +5,12 @@
 namespace lapwright::cutting {
 
 /// For values of the kinds, the most valuable strip of every width and length of one frame, by one pass over
-/// its placements; a placement is used at most as often as its kind is demanded.
+/// its placements; a placement is used at most as often as its kind is wanted.
 class StripTable {
 public:
     StripTable(const Instance& instance, int frame, int longest);
 
-    void fill(const std::vector<double>& values);
+    void fill(const std::vector<double>& values, const std::vector<std::int64_t>& wanted);
 
     [[nodiscard]] double best(int width, int along) const { return row(width)[along]; }
     /// The best values of one width for every length.
@@ -31,7 +31,7 @@ private:
         bool repeats;
     };
 
-    void addPasses(std::size_t placement, double value);
+    void addPasses(std::size_t placement, double value, std::int64_t wanted);
     void runPass(const Pass& pass, double value);
     void listChoices();
 

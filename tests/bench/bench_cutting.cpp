@@ -3,6 +3,7 @@
 #include "cutting/checker.h"
 #include "cutting/solve.h"
 
+#include <cctype>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
@@ -128,6 +129,13 @@ bool measure(const Problem& problem, const std::string& name)
     return verdict.feasibility.all();
 }
 
+/// All of a sort, or with its number one alone.
+bool isWanted(const std::string& title, const std::string& wanted)
+{
+    const bool numbered = !wanted.empty() && std::isdigit(static_cast<unsigned char>(wanted.back())) != 0;
+    return numbered && wanted.size() > 2 ? title == wanted : title.find(wanted) == 0;
+}
+
 } // namespace
 
 /// Cases whose name holds the first argument; all without one.
@@ -146,7 +154,7 @@ int main(int argc, char** argv)
               std::tuple{"2n ", PatternClass::NonExact, StockKind::Sheet},
               std::tuple{"coil ", PatternClass::NonExact, StockKind::Coil}}) {
             const std::string title = name + std::to_string(pieces);
-            if (title.find(wanted) == std::string::npos)
+            if (!isWanted(title, wanted))
                 continue;
             if (const auto problem = trimBatch(file, patterns, kind)) {
                 any = true;
@@ -156,7 +164,7 @@ int main(int argc, char** argv)
     }
     for (const int pieces : {200, 1'000, 5'000}) {
         const std::string title = "stocks " + std::to_string(pieces);
-        if (title.find(wanted) == std::string::npos)
+        if (!isWanted(title, wanted))
             continue;
         if (const auto problem = severalStocks(folder + "multi_" + std::to_string(pieces) + ".in")) {
             any = true;

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "cutting/pricing.h"
+
+#include <functional>
+#include <optional>
+#include <random>
+#include <vector>
+
+namespace lapwright::cutting {
+
+/// Plans built pattern by pattern, each time the one whose blanks are worth most for its cost. What a blank is
+/// worth starts at its area and is corrected by what the metal around it cost in the plans made, so that blanks
+/// which are hard to place go first in the next plan.
+class ValueCorrection {
+public:
+    /// True ends the search; told of the ticks of work since.
+    using Stop = std::function<bool(std::int64_t ticks)>;
+
+    ValueCorrection(const Instance& instance, std::uint64_t seed, Stop stop);
+
+    /// The next plan, where it costs less than `limit`. None where it does not, where the stock does not suffice,
+    /// or where it was stopped.
+    [[nodiscard]] std::optional<RawPlan> next(std::int64_t limit);
+
+private:
+    struct Choice {
+        int stock = -1, along = 0;
+        double ratio = 0.0;
+    };
+
+    [[nodiscard]] Choice choose() const;
+    [[nodiscard]] std::int64_t repeats(const RawPattern& pattern) const;
+    void correct(const RawPattern& pattern);
+    void startAnew();
+
+    const Instance& instance_;
+    std::mt19937 random_;
+    Stop stop_;
+    Pricing pricing_;
+    double price_ = 0.0; ///< of a unit of area in the cheapest metal
+    std::vector<double> areas_, worths_;
+    std::vector<double> shapes_; ///< by how much more than its area a blank is worth at the start
+    std::vector<std::pair<double, double>> sides_;
+    int plans_ = 0;
+    std::vector<std::int64_t> residual_, used_;
+};
+
+} // namespace lapwright::cutting
