@@ -15,6 +15,8 @@ namespace {
 /// Beyond this many units a span is counted in coarser ones: blanks and spans rounded down, which can only
 /// make the bound smaller.
 constexpr std::int64_t mostUnits = 16'384;
+/// The same where every length of a coil's levels is looked at: the work grows with the product of the units.
+constexpr std::int64_t mostUnitsOfCoils = 2'048;
 /// Values above this could overflow sums; a certificate that has them proves nothing.
 constexpr std::int64_t mostValue = 1'000'000'000'000;
 
@@ -96,12 +98,11 @@ void addItem(std::vector<std::int64_t>& best, std::int64_t size, std::int64_t va
     }
 }
 
-std::int64_t unitFor(std::int64_t divisor, std::int64_t span)
+/// The divisor, or where that leaves more units than `most` a coarser unit.
+std::int64_t unitFor(std::int64_t divisor, std::int64_t span, std::int64_t most)
 {
-    return std::max({std::int64_t{1}, divisor,
-                     span / mostUnits + 1 > divisor && span / std::max<std::int64_t>(1, divisor) > mostUnits
-                         ? span / mostUnits + 1
-                         : std::int64_t{1}});
+    const std::int64_t unit = std::max<std::int64_t>(1, divisor);
+    return span / unit > most ? span / most + 1 : unit;
 }
 
 /// The greatest value of a strip of each width and length, and of a sheet of strips.
@@ -116,8 +117,11 @@ public:
             divisorAlong = std::gcd(divisorAlong, item.along);
             divisorWidth = std::gcd(divisorWidth, item.width);
         }
-        unitAlong_ = unitFor(divisorAlong, longest);
-        unitWidth_ = unitFor(divisorWidth, widest);
+        const bool coils = std::ranges::any_of(
+            problem.stocks(), [](const Stock& stock) { return stock.kind == StockKind::Coil; });
+        const std::int64_t most = coils ? mostUnitsOfCoils : mostUnits;
+        unitAlong_ = unitFor(divisorAlong, longest, most);
+        unitWidth_ = unitFor(divisorWidth, widest, most);
         std::vector<std::int64_t> best(static_cast<std::size_t>(longest / unitAlong_) + 1, 0);
         for (std::size_t at = 0; at < items.size(); ++at) {
             addItem(best, items[at].along / unitAlong_, items[at].value, items[at].count);
@@ -131,6 +135,14 @@ public:
     }
 
     [[nodiscard]] std::int64_t unitAlong() const { return unitAlong_; }
+    /// Whether a level this long can hold more than one a unit shorter.
+    [[nodiscard]] bool moves(std::int64_t along) const
+    {
+        const auto cell = static_cast<std::size_t>(along / unitAlong_);
+        return cell == 0 || std::ranges::any_of(values_, [cell](const std::vector<std::int64_t>& row) {
+                   return row[cell] != row[cell - 1];
+               });
+    }
 
     /// Greatest value of one sheet of this span; strips as often as one likes.
     [[nodiscard]] std::int64_t sheet(std::int64_t width, std::int64_t along) const
@@ -209,6 +221,8 @@ void addWorth(const Problem& problem, const std::vector<Item>& items, bool cross
             std::int64_t before = 0;
             for (std::int64_t along = shortest / strips.unitAlong() * strips.unitAlong(); along <= span.along;
                  along += strips.unitAlong()) {
+                if (!strips.moves(along))
+                    continue;
                 const std::int64_t value = strips.sheet(span.width, along);
                 const std::int64_t cost = costOfPart(problem, stock, along);
                 if (value > before)
@@ -263,7 +277,7 @@ std::int64_t boundByStrips(const Problem& problem, const Certificate& certificat
     std::int64_t divisor = 0;
     for (const auto& [width, items] : byWidth)
         divisor = std::gcd(divisor, width);
-    const std::int64_t unit = unitFor(divisor, span.width);
+    const std::int64_t unit = unitFor(divisor, span.width, mostUnits);
     std::vector<std::int64_t> sheet(static_cast<std::size_t>(span.width / unit) + 1, 0);
     std::int64_t total = 0;
     for (const Certificate::Girth& girth : certificate.girths) {
@@ -276,7 +290,7 @@ std::int64_t boundByStrips(const Problem& problem, const Certificate& certificat
             divisorAlong = std::gcd(divisorAlong, item.along);
             sum += item.value * item.count;
         }
-        const std::int64_t unitAlong = unitFor(divisorAlong, span.along);
+        const std::int64_t unitAlong = unitFor(divisorAlong, span.along, mostUnits);
         std::vector<std::int64_t> strip(static_cast<std::size_t>(span.along / unitAlong) + 1, 0);
         for (const Item& item : found->second)
             addItem(strip, item.along / unitAlong, item.value, item.count);

@@ -7,6 +7,7 @@
 #include "cutting/level_order.h"
 #include "cutting/nested_patterns.h"
 #include "cutting/ruin.h"
+#include "cutting/setups.h"
 #include "cutting/value_correction.h"
 #include "cutting/watch.h"
 #include "cutting/write_out.h"
@@ -26,11 +27,16 @@ public:
 
     Plan run()
     {
+        // What the search for less metal may use up; the rest is for the setups.
+        constexpr double metalShare = 0.85;
+        watch_.allow(settings_.fewerSetups ? metalShare : 1.0);
         firstFit();
         if (goesOn("first fit"))
             byStrips();
         if (goesOn("patterns") && best_.notCut.empty() && NestedPatterns::takes(instance_))
             byPatterns();
+        if (settings_.fewerSetups)
+            fewerSetups();
         best_.work = watch_.work();
         best_.ending = watch_.ending().value_or(Ending::NothingBetterFound);
         if (best_.proof == Proof::ProvenLeast)
@@ -143,6 +149,15 @@ private:
                 consider(*found);
                 judge();
             }
+    }
+
+    void fewerSetups()
+    {
+        watch_.allow(1.0);
+        watch_.enter("fewer setups");
+        if (best_.setups > 1 && !watch_.over(0))
+            consider(withFewerSetups(instance_, raw_, [this](std::int64_t ticks) { return watch_.over(ticks); }));
+        judge();
     }
 
     void byOrder()

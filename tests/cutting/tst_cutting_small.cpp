@@ -210,7 +210,9 @@ void CuttingSmallTest::tripletsFillEveryBar()
             problem.sizes.push_back(size);
             problem.demands.push_back(count);
         }
-        const BarPlan plan = cutBars(problem, {20});
+        BarSearch search;
+        search.attempts = 20;
+        const BarPlan plan = cutBars(problem, search);
         QCOMPARE(plan.bound, bars);
         QVERIFY2(plan.bars == bars, std::to_string(plan.bars).c_str());
     }
