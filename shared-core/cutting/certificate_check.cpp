@@ -387,6 +387,20 @@ std::int64_t valueOf(const Problem& problem, const std::vector<Pattern>& pattern
     return value;
 }
 
+std::int64_t costDueBy(const Problem& problem, const std::vector<Pattern>& patterns, int dueClass)
+{
+    std::vector<Pattern> early;
+    for (const Pattern& pattern : patterns)
+        if (std::ranges::any_of(pattern.strips, [&](const Strip& strip) {
+                return std::ranges::any_of(strip.crosscuts, [&](const Crosscut& crosscut) {
+                    return crosscut.blank < problem.blanks().size() &&
+                           problem.blanks()[crosscut.blank].dueClass <= dueClass;
+                });
+            }))
+            early.push_back(pattern);
+    return valueOf(problem, early);
+}
+
 std::int64_t provenBound(const Problem& problem, const Certificate& certificate)
 {
     const bool wellFormed = (certificate.method == Certificate::Method::Area ||

@@ -29,6 +29,7 @@ public:
         remnants();
         waste();
         value();
+        dueStages();
         return std::move(verdict_);
     }
 
@@ -319,6 +320,25 @@ private:
             (plan_.notCut.empty() && plan_.bound > verdict_.value && flags.all()))
             fault(flags.boundCertified,
                   {"The certificate proves {bound}, not what the plan says", {{"bound", verdict_.bound}}});
+    }
+
+    /// What is due first costs what the plan says, and its bound counts no blank that is due later.
+    void dueStages()
+    {
+        for (const DueStage& stage : plan_.dueStages) {
+            bool right = stage.value == costDueBy(problem_, plan_.patterns, stage.dueClass) && stage.bound >= 0 &&
+                         stage.bound <= stage.value;
+            const std::vector<std::int64_t>& worths = stage.certificate.blankValues;
+            for (std::size_t blank = 0; blank < std::min(worths.size(), problem_.blanks().size()); ++blank)
+                right = right && (worths[blank] == 0 || problem_.blanks()[blank].dueClass <= stage.dueClass);
+            if (stage.bound > 0)
+                right = right && stage.certificate.method != Certificate::Method::Area &&
+                        stage.bound <= provenBound(problem_, stage.certificate);
+            if (!right)
+                fault(verdict_.feasibility.dueStagesRight,
+                      {"What is due by class {class} is not planned as the plan says",
+                       {{"class", static_cast<std::int64_t>(stage.dueClass)}}});
+        }
     }
 
     const Problem& problem_;

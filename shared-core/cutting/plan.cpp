@@ -6,7 +6,7 @@ bool Feasibility::cuttable() const
 {
     return nothingCutTwice && stockSuffices && stripsFit && crosscutsFit && girthsFit && turnsAllowed &&
            stripCountKept && stripWidthKept && crosscutLimitKept && remnantsRight && wasteAddsUp &&
-           valueRight && boundCertified;
+           valueRight && boundCertified && dueStagesRight;
 }
 
 double Plan::gap() const

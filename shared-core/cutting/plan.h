@@ -117,6 +117,7 @@ struct Feasibility {
     bool wasteAddsUp = true;
     bool valueRight = true;
     bool boundCertified = true;
+    bool dueStagesRight = true;
 
     /// Every rule but allBlanksCut: the plan can be cut as it stands.
     [[nodiscard]] bool cuttable() const;
@@ -138,6 +139,16 @@ struct SetupTrade {
     friend bool operator==(const SetupTrade&, const SetupTrade&) = default;
 };
 
+/// What the blanks due by a class cost where they come first: the patterns that hold any of them, and a bound below
+/// which no plan can cut them, with its certificate, in which later blanks are worth nothing.
+struct DueStage {
+    int dueClass = 0;
+    std::int64_t value = 0;
+    std::int64_t bound = 0; ///< 0 where nothing is proven
+    Certificate certificate;
+    friend bool operator==(const DueStage&, const DueStage&) = default;
+};
+
 enum class Ending { Proven, NothingBetterFound, WorkLimit, TimeLimit, Cancelled };
 
 struct Plan {
@@ -155,6 +166,7 @@ struct Plan {
 
     std::int64_t setups = 0; ///< different ordered lists of strip widths
     std::vector<SetupTrade> setupTrades;
+    std::vector<DueStage> dueStages; ///< earliest first; empty where all is due together or that was not asked for
     Feasibility feasibility; ///< as the independent checker found it
     Ending ending = Ending::NothingBetterFound;
     std::int64_t work = 0; ///< counted in the unit of Settings::workLimit

@@ -2,17 +2,15 @@
 
 #include "cutting/certificate_check.h"
 #include "cutting/checker.h"
-#include "cutting/exact_strips.h"
+#include "cutting/due.h"
 #include "cutting/first_fit.h"
-#include "cutting/level_order.h"
-#include "cutting/nested_patterns.h"
-#include "cutting/ruin.h"
+#include "cutting/metal_search.h"
+#include "cutting/offcuts.h"
 #include "cutting/setups.h"
-#include "cutting/value_correction.h"
-#include "cutting/watch.h"
 #include "cutting/write_out.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace lapwright::cutting {
 
@@ -30,13 +28,13 @@ public:
         // What the search for less metal may use up; the rest is for the setups.
         constexpr double metalShare = 0.85;
         watch_.allow(settings_.fewerSetups ? metalShare : 1.0);
+        watch_.enter("first fit");
+        const bool inStages = settings_.dueFirst && dueClassesOf(instance_).size() > 1;
         firstFit();
-        if (goesOn("first fit"))
-            byStrips();
-        if (goesOn("patterns") && best_.notCut.empty() && NestedPatterns::takes(instance_))
-            byPatterns();
-        if (settings_.fewerSetups)
-            fewerSetups();
+        if (inStages)
+            byDueClasses();
+        else if (best_.notCut.empty())
+            byMetal();
         best_.work = watch_.work();
         best_.ending = watch_.ending().value_or(Ending::NothingBetterFound);
         if (best_.proof == Proof::ProvenLeast)
@@ -63,6 +61,7 @@ private:
         best_.bound = provenBound(problem_, best_.certificate);
         judge();
         best_.feasibility = check(problem_, best_).feasibility;
+        (void)watch_.over(0);
     }
 
     /// A bound beyond the value would contradict itself; limited stock that does not suffice has no proof.
@@ -77,144 +76,134 @@ private:
         watch_.show(best_.value, best_.bound);
     }
 
-    bool goesOn(std::string_view phase)
+    void byMetal()
     {
-        watch_.enter(phase);
-        return !watch_.over(0) && best_.proof != Proof::ProvenLeast;
+        MetalSearch::Listener listener;
+        listener.plan = [this](const RawPlan& raw) { return consider(raw); };
+        listener.certificate = [this](const Certificate& certificate) { certify(certificate); };
+        listener.proven = [this] { return best_.proof == Proof::ProvenLeast; };
+        MetalSearch(instance_, settings_, watch_, std::move(listener)).run(raw_);
+        if (settings_.fewerSetups && best_.setups > 1 && mayGoOn("fewer setups"))
+            consider(withFewerSetups(instance_, raw_, [this](std::int64_t ticks) { return watch_.over(ticks); }));
+        if (problem_.rules().remnantCreditPercent > 0 && mayGoOn("offcuts"))
+            consider(withLargerOffcuts(instance_, raw_));
     }
 
-    /// The stock without limit that could hold all blanks at the least cost for its area.
-    [[nodiscard]] std::optional<int> stockForAll() const
-    {
-        std::optional<int> best;
-        double least = 0.0;
-        for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
-            const StockClass& row = instance_.stocks[index];
-            if (!holdsAll(instance_, static_cast<int>(index)) || (row.available >= 0 && !decomposes(instance_)))
-                continue;
-            const double price = static_cast<double>(instance_.costOf(row, row.along)) / row.along / row.across;
-            if (!best || price < least) {
-                best = static_cast<int>(index);
-                least = price;
-            }
-        }
-        return best;
-    }
-
-    void byStrips()
-    {
-        const std::optional<int> stock = stockForAll();
-        if (!stock)
-            return;
-        StripsSearch search;
-        search.stock = *stock;
-        search.seed = settings_.seed;
-        search.threads = std::max(1, settings_.threads);
-        search.workLimit = watch_.ticksLeft();
-        search.stop = [this] { return watch_.interrupted(); };
-        StripsPlan found = cutByStrips(instance_, search);
-        (void)watch_.over(found.work);
-        consider(found.plan);
-        if (problem_.rules().patterns == PatternClass::Exact && decomposes(instance_))
-            certify(found.certificate);
-        judge();
-        start_ = std::move(found.start);
-    }
-
-    NestedPatterns::Listener listener()
-    {
-        NestedPatterns::Listener listener;
-        listener.stop = [this](std::int64_t ticks) { return watch_.over(ticks); };
-        listener.plan = [this](const RawPlan& raw) {
-            consider(raw);
-            judge();
-            return best_.proof == Proof::ProvenLeast;
-        };
-        listener.certificate = [this](const Certificate& certificate) {
-            certify(certificate);
-            judge();
-            return best_.proof == Proof::ProvenLeast;
-        };
-        return listener;
-    }
-
-    /// Whole plans by value correction, as long as they are quick to make.
-    void byCorrection()
-    {
-        watch_.enter("value correction");
-        ValueCorrection search(instance_, settings_.seed, [this](std::int64_t ticks) { return watch_.over(ticks); });
-        const int plans = instance_.kinds.size() <= 100 ? 100 : 2;
-        for (int plan = 0; plan < plans && best_.proof != Proof::ProvenLeast; ++plan)
-            if (const auto found = search.next(costOf(instance_, raw_))) {
-                consider(*found);
-                judge();
-            }
-    }
-
-    void fewerSetups()
+    /// Whether the whole limits leave anything for a last phase.
+    bool mayGoOn(std::string_view phase)
     {
         watch_.allow(1.0);
-        watch_.enter("fewer setups");
-        if (best_.setups > 1 && !watch_.over(0))
-            consider(withFewerSetups(instance_, raw_, [this](std::int64_t ticks) { return watch_.over(ticks); }));
-        judge();
+        watch_.enter(phase);
+        return !watch_.over(0);
     }
 
-    void byOrder()
+    /// Stage by stage: the least metal for what is due first, then for what is due next when what came before keeps
+    /// its sheets and is only filled up, and so on.
+    void byDueClasses()
     {
-        if (!LevelOrder::takes(instance_) || best_.proof == Proof::ProvenLeast)
-            return;
-        watch_.enter("order of blanks");
-        LevelOrder search(instance_, settings_.seed, [this](std::int64_t ticks) { return watch_.over(ticks); });
-        std::int64_t blanks = 0;
-        for (const Kind& kind : instance_.kinds)
-            blanks += kind.demand;
-        const int starts = 6, changes = static_cast<int>(60'000'000 / (blanks * blanks));
-        for (int start = 0; start < starts && !watch_.over(0); ++start)
-            if (const auto found = search.search(changes, costOf(instance_, raw_))) {
-                consider(*found);
-                judge();
-            }
-    }
-
-    void byPatterns()
-    {
-        using Columns = MasterProgram::Columns;
-        const bool large = instance_.kinds.size() > 300;
-        const bool coil = instance_.measure == Measure::CoilLength;
-        NestedPatterns patterns(instance_, raw_, start_,
-                                {settings_.seed, 0, coil && large ? Columns::Longest : Columns::Nested}, listener());
-        if (!patterns.relax())
-            return;
-        // Large sheet plans are bettered best by giving strips back; coils by ruining whole levels.
-        const int roundings = large && !coil ? 100'000 : large ? 6 : 30;
-        for (int attempt = 0; attempt < roundings; ++attempt)
-            if (!patterns.round(attempt))
-                return;
-        byCorrection();
-        byOrder();
-        watch_.enter("ruin and recreate");
-        Ruin ruin(instance_, raw_, patterns.worths(), settings_.seed, listener());
-        while (ruin.step()) {
+        boundOfAll();
+        DueStages stages{dueClassesOf(instance_), {}};
+        std::vector<DueStage> found;
+        RawPlan plan;
+        bool enough = true;
+        while (stages.taken.size() < stages.classes.size()) {
+            const std::size_t done = stages.taken.size() + 1;
+            watch_.allow(0.85 * static_cast<double>(done) / static_cast<double>(stages.classes.size()));
+            const StagePart stage = nextStage(instance_, stages);
+            const int due = stages.classes[done - 1];
+            found.push_back({due, 0, 0, {}});
+            std::vector<std::int64_t> residual;
+            RawPlan raw = stageStart(instance_, stage, plan, residual);
+            enough = enough && std::ranges::all_of(residual, [](std::int64_t left) { return left == 0; });
+            if (enough)
+                raw = stageOfLeastMetal(stage.part, std::move(raw), found.back());
+            if (done == stages.classes.size() && settings_.fewerSetups && mayGoOn("fewer setups"))
+                raw = withFewerSetups(stage.part.instance, raw,
+                                      [this](std::int64_t ticks) { return watch_.over(ticks); });
+            if (done == stages.classes.size() && problem_.rules().remnantCreditPercent > 0)
+                raw = withLargerOffcuts(stage.part.instance, raw);
+            plan = stage.part.inWhole(std::move(raw), instance_);
+            stages.taken = takenByStages(instance_, plan, done);
         }
+        adopt(plan, std::move(found));
+    }
+
+    /// A bound for the plan without regard to what is due when: none with it can be cheaper.
+    void boundOfAll()
+    {
+        if (!best_.notCut.empty())
+            return;
+        constexpr double share = 0.25;
+        watch_.allow(share);
+        MetalSearch::Listener listener;
+        listener.plan = [](const RawPlan&) { return false; };
+        listener.certificate = [this](const Certificate& certificate) { certify(certificate); };
+        listener.proven = [] { return false; };
+        MetalSearch(instance_, settings_, watch_, std::move(listener)).bound(raw_);
+    }
+
+    RawPlan stageOfLeastMetal(const Part& part, RawPlan raw, DueStage& stage)
+    {
+        std::int64_t cost = costOf(part.instance, raw);
+        MetalSearch::Listener listener;
+        listener.plan = [&](const RawPlan& found) {
+            const std::int64_t next = costOf(part.instance, found);
+            if (next >= cost)
+                return false;
+            cost = next;
+            watch_.show(cost, stage.bound);
+            return true;
+        };
+        listener.certificate = [&](const Certificate& certificate) {
+            const std::int64_t bound = provenBound(problem_, certificate);
+            if (bound > stage.bound) {
+                stage.bound = bound;
+                stage.certificate = certificate;
+            }
+        };
+        listener.proven = [&] { return stage.bound >= cost; };
+        return MetalSearch(part.instance, settings_, watch_, std::move(listener)).run(std::move(raw));
+    }
+
+    /// The plan by due classes stands, whatever metal a plan without them would save.
+    void adopt(const RawPlan& raw, std::vector<DueStage> stages)
+    {
+        Plan plan = best_;
+        plan.dueStages = std::move(stages);
+        writeOut(instance_, raw, plan);
+        for (DueStage& stage : plan.dueStages) {
+            stage.value = costDueBy(problem_, plan.patterns, stage.dueClass);
+            stage.bound = plan.notCut.empty() ? std::min(stage.bound, stage.value) : 0;
+        }
+        if (!plan.notCut.empty())
+            plan.bound = 0;
+        plan.setupTrades.clear();
+        noteTrade(plan);
+        if (!check(problem_, plan).feasibility.cuttable())
+            return;
+        best_ = std::move(plan);
+        judge();
     }
 
     /// The better plan stays, and only one the checker agrees with can replace another.
-    void consider(const RawPlan& raw)
+    bool consider(const RawPlan& raw)
     {
         Plan plan = best_;
         writeOut(instance_, raw, plan);
         plan.proof = Proof::Gap;
         plan.bound = 0;
-        const bool better =
-            plan.notCut.empty() && (!best_.notCut.empty() || plan.value < best_.value ||
-                                    (plan.value == best_.value && plan.setups < best_.setups));
+        const auto key = [this](const Plan& one) {
+            return std::tuple(!one.notCut.empty(), one.value, one.setups, -creditOf(problem_, one));
+        };
+        const bool better = plan.notCut.empty() && key(plan) < key(best_);
         if (!better || !check(problem_, plan).feasibility.all())
-            return;
+            return false;
         plan.bound = best_.bound;
         noteTrade(plan);
         best_ = std::move(plan);
         raw_ = raw;
+        judge();
+        return true;
     }
 
     /// Keeps the pairs of value and setups that no other pair beats in both.
@@ -234,6 +223,7 @@ private:
             best_.bound = bound;
             best_.certificate = certificate;
         }
+        judge();
     }
 
     const Problem& problem_;
@@ -241,7 +231,6 @@ private:
     Watch watch_;
     Instance instance_;
     RawPlan raw_;
-    std::optional<WarmStart> start_;
     Plan best_;
 };
 

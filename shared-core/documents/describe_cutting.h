@@ -195,6 +195,15 @@ void describe(V& fields, T& trade)
     fields("setups", trade.setups);
 }
 
+template <class V, Like<cutting::DueStage> T>
+void describe(V& fields, T& stage)
+{
+    smallNumber(fields, "due_class", stage.dueClass, 0);
+    fields("value", stage.value);
+    fields("bound", stage.bound);
+    fields("certificate", stage.certificate, cutting::Certificate());
+}
+
 /// Feasibility is not a member: the checker derives it again whenever a plan is read.
 template <class V, Like<cutting::Plan> T>
 void describe(V& fields, T& plan)
@@ -211,6 +220,7 @@ void describe(V& fields, T& plan)
     fields("certificate", plan.certificate);
     fields("setups", plan.setups, std::int64_t{0});
     fields("setup_trades", plan.setupTrades, {});
+    fields("due_stages", plan.dueStages, {});
     fields("ending", plan.ending);
     fields("work", plan.work, std::int64_t{0});
 }

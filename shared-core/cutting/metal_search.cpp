@@ -1,0 +1,153 @@
+#include "cutting/metal_search.h"
+
+#include "cutting/exact_strips.h"
+#include "cutting/level_order.h"
+#include "cutting/ruin.h"
+#include "cutting/value_correction.h"
+
+#include <algorithm>
+
+namespace lapwright::cutting {
+
+namespace {
+
+/// Beyond this many kinds whole plans are slow to make one after the other.
+constexpr std::size_t manyKinds = 300;
+
+} // namespace
+
+MetalSearch::MetalSearch(const Instance& instance, const Settings& settings, Watch& watch, Listener listener)
+    : instance_(instance), settings_(settings), watch_(watch), listener_(std::move(listener))
+{
+}
+
+RawPlan MetalSearch::run(RawPlan plan)
+{
+    best_ = std::move(plan);
+    watch_.enter("strips, then sheets");
+    if (!over(0) && !listener_.proven())
+        byStrips();
+    watch_.enter("patterns");
+    if (!over(0) && !listener_.proven() && NestedPatterns::takes(instance_))
+        byPatterns();
+    return std::move(best_);
+}
+
+void MetalSearch::bound(const RawPlan& plan)
+{
+    best_ = plan;
+    watch_.enter("bound");
+    if (!over(0))
+        byStrips();
+    if (!over(0) && NestedPatterns::takes(instance_))
+        NestedPatterns(instance_, best_, start_, {settings_.seed, 0, MasterProgram::Columns::Nested}, listener())
+            .relax();
+}
+
+void MetalSearch::take(const RawPlan& plan)
+{
+    if (listener_.plan(plan))
+        best_ = plan;
+}
+
+/// The stock without limit that could hold all blanks at the least cost for its area; or the only one.
+std::optional<int> MetalSearch::stockForAll() const
+{
+    std::optional<int> best;
+    double least = 0.0;
+    for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
+        const StockClass& row = instance_.stocks[index];
+        if (!holdsAll(instance_, static_cast<int>(index)) || (row.available >= 0 && !decomposes(instance_)))
+            continue;
+        const double price = static_cast<double>(instance_.costOf(row, row.along)) / row.along / row.across;
+        if (!best || price < least) {
+            best = static_cast<int>(index);
+            least = price;
+        }
+    }
+    return best;
+}
+
+void MetalSearch::byStrips()
+{
+    const std::optional<int> stock = stockForAll();
+    if (!stock)
+        return;
+    StripsSearch search;
+    search.stock = *stock;
+    search.seed = settings_.seed;
+    search.threads = std::max(1, settings_.threads);
+    search.workLimit = watch_.ticksLeft();
+    search.stop = [this] { return watch_.interrupted(); };
+    StripsPlan found = cutByStrips(instance_, search);
+    (void)over(found.work);
+    take(found.plan);
+    if (instance_.patterns == PatternClass::Exact && decomposes(instance_))
+        listener_.certificate(found.certificate);
+    start_ = std::move(found.start);
+}
+
+NestedPatterns::Listener MetalSearch::listener()
+{
+    NestedPatterns::Listener listener;
+    listener.stop = [this](std::int64_t ticks) { return over(ticks); };
+    listener.plan = [this](const RawPlan& plan) {
+        take(plan);
+        return listener_.proven();
+    };
+    listener.certificate = [this](const Certificate& certificate) {
+        listener_.certificate(certificate);
+        return listener_.proven();
+    };
+    return listener;
+}
+
+void MetalSearch::byPatterns()
+{
+    using Columns = MasterProgram::Columns;
+    const bool large = instance_.kinds.size() > manyKinds;
+    const bool coil = instance_.measure == Measure::CoilLength;
+    NestedPatterns patterns(instance_, best_, start_,
+                            {settings_.seed, 0, coil && large ? Columns::Longest : Columns::Nested}, listener());
+    if (!patterns.relax())
+        return;
+    // Large sheet plans are bettered best by giving strips back; coils by ruining whole levels.
+    const int roundings = large && !coil ? 100'000 : large ? 6 : 30;
+    for (int attempt = 0; attempt < roundings; ++attempt)
+        if (!patterns.round(attempt))
+            return;
+    byCorrection();
+    byOrder();
+    watch_.enter("ruin and recreate");
+    Ruin ruin(instance_, best_, patterns.worths(), settings_.seed, listener());
+    while (ruin.step()) {
+    }
+}
+
+/// Whole plans by value correction, as long as they are quick to make.
+void MetalSearch::byCorrection()
+{
+    watch_.enter("value correction");
+    ValueCorrection search(instance_, settings_.seed, [this](std::int64_t ticks) { return over(ticks); });
+    const int plans = instance_.kinds.size() <= manyKinds / 3 ? 100 : 2;
+    for (int plan = 0; plan < plans && !listener_.proven(); ++plan)
+        if (const auto found = search.next(costOf(instance_, best_)))
+            take(*found);
+}
+
+void MetalSearch::byOrder()
+{
+    if (!LevelOrder::takes(instance_) || listener_.proven())
+        return;
+    watch_.enter("order of blanks");
+    LevelOrder search(instance_, settings_.seed, [this](std::int64_t ticks) { return over(ticks); });
+    std::int64_t blanks = 0;
+    for (const Kind& kind : instance_.kinds)
+        blanks += kind.demand;
+    const int starts = 6, changes = static_cast<int>(60'000'000 / (blanks * blanks));
+    for (int start = 0; start < starts && !over(0); ++start)
+        if (const auto found = search.search(std::min(changes, 40'000), costOf(instance_, best_)))
+            take(*found);
+}
+
+} // namespace lapwright::cutting

@@ -1,0 +1,48 @@
+#pragma once
+
+#include "cutting/nested_patterns.h"
+#include "cutting/settings.h"
+#include "cutting/watch.h"
+
+#include <functional>
+#include <optional>
+
+namespace lapwright::cutting {
+
+/// Looks for the plan of least metal: strips then sheets, nested patterns, whole plans by value correction or order,
+/// ruin and recreate, until the plan is proven least or a limit is reached.
+class MetalSearch {
+public:
+    struct Listener {
+        /// Takes a cheaper plan, says whether it was taken; `proven` whether none can be cheaper.
+        std::function<bool(const RawPlan&)> plan;
+        std::function<void(const Certificate&)> certificate;
+        std::function<bool()> proven;
+    };
+
+    MetalSearch(const Instance& instance, const Settings& settings, Watch& watch, Listener listener);
+
+    /// `plan` covers all demand. Returns the best one found.
+    RawPlan run(RawPlan plan);
+    /// The certificate alone, no plans.
+    void bound(const RawPlan& plan);
+
+private:
+    [[nodiscard]] std::optional<int> stockForAll() const;
+    [[nodiscard]] bool over(std::int64_t ticks) { return watch_.over(ticks); }
+    void take(const RawPlan& plan);
+    void byStrips();
+    void byPatterns();
+    void byCorrection();
+    void byOrder();
+    [[nodiscard]] NestedPatterns::Listener listener();
+
+    const Instance& instance_;
+    const Settings& settings_;
+    Watch& watch_;
+    Listener listener_;
+    RawPlan best_;
+    std::optional<WarmStart> start_;
+};
+
+} // namespace lapwright::cutting
