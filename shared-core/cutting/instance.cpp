@@ -282,6 +282,7 @@ Instance normalise(const Problem& problem, Units units)
                 row.available = row.coil
                                     ? (problem.usableLength(stock) + problem.rules().kerf) / frame.unitAlong
                                     : *entry.count;
+            row.single = !row.coil && row.available == 1;
             instance.stocks.push_back(row);
         }
     }

@@ -44,6 +44,7 @@ struct StockClass {
     int across = 0; ///< span the strips share
     int along = 0;  ///< span of one strip; for a coil the longest level
     bool coil = false;
+    bool single = false; ///< there is one of it from the start, as of a remnant: cut by whole patterns
     std::int64_t available = -1; ///< sheets, or units of coil length; negative: no limit
     std::int64_t cost = 1;       ///< of one sheet; of a coil see costOfLevel
 };

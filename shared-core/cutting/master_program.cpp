@@ -47,7 +47,7 @@ void MasterProgram::add(double cost, const std::map<int, double>& entries, Colum
 
 bool MasterProgram::addStrip(int stock, RawStrip strip)
 {
-    if (strip.pieces.empty())
+    if (strip.pieces.empty() || cutWhole(stock))
         return false;
     const auto widest = static_cast<std::size_t>(strip.pieces.front().first);
     strip.width = instance_.frameAt(stock).widthOfPlacement[widest];
@@ -62,7 +62,7 @@ bool MasterProgram::addStrip(int stock, RawStrip strip)
 
 bool MasterProgram::addSheet(int stock, const Pieces& widths)
 {
-    if (widths.empty() || !knownSheets_.try_emplace({stock, widths}, columns_.size()).second)
+    if (widths.empty() || cutWhole(stock) || !knownSheets_.try_emplace({stock, widths}, columns_.size()).second)
         return false;
     const StockClass& row = instance_.stockAt(stock);
     std::map<int, double> entries;
@@ -207,6 +207,8 @@ void MasterProgram::exchangeKinds()
 
 void MasterProgram::startFrom(const WarmStart& start)
 {
+    if (cutWhole(start.stock))
+        return;
     for (const RawStrip& strip : start.strips)
         addStrip(start.stock, strip);
     for (const Pieces& sheet : start.sheets)

@@ -39,8 +39,7 @@ public:
     /// Remnants and other single sheets are cut by whole patterns only.
     [[nodiscard]] bool cutWhole(int stock) const
     {
-        return kind_ == Columns::Whole ||
-               (!instance_.stockAt(stock).coil && instance_.stockAt(stock).available == 1);
+        return kind_ == Columns::Whole || instance_.stockAt(stock).single;
     }
 
     /// False where the column is there already.

@@ -314,6 +314,8 @@ private:
 
 BarPlan cutBars(const BarProblem& problem, const BarSearch& search)
 {
+    if (problem.sizes.empty())
+        return {};
     return Cutter(problem, search).run();
 }
 
