@@ -1,5 +1,6 @@
 #include "cutting/metal_search.h"
 
+#include "cutting/every_plan.h"
 #include "cutting/exact_strips.h"
 #include "cutting/level_order.h"
 #include "cutting/ruin.h"
@@ -27,6 +28,13 @@ RawPlan MetalSearch::run(RawPlan plan)
     watch_.enter("strips, then sheets");
     if (!over(0) && !listener_.proven())
         byStrips();
+    watch_.enter("every plan");
+    if (!over(0) && !listener_.proven() && EveryPlan::takes(instance_)) {
+        EveryPlan search(instance_, [this](std::int64_t ticks) { return over(ticks); });
+        if (const auto found = search.search(costOf(instance_, best_)))
+            take(*found);
+        leastIsKnown_ = search.exhausted();
+    }
     watch_.enter("patterns");
     if (!over(0) && !listener_.proven() && NestedPatterns::takes(instance_))
         byPatterns();
@@ -109,7 +117,7 @@ void MetalSearch::byPatterns()
     const bool coil = instance_.measure == Measure::CoilLength;
     NestedPatterns patterns(instance_, best_, start_,
                             {settings_.seed, 0, coil && large ? Columns::Longest : Columns::Nested}, listener());
-    if (!patterns.relax())
+    if (!patterns.relax() || leastIsKnown_)
         return;
     // Large sheet plans are bettered best by giving strips back; coils by ruining whole levels.
     const int roundings = large && !coil ? 100'000 : large ? 6 : 30;

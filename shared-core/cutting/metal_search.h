@@ -43,6 +43,7 @@ private:
     Listener listener_;
     RawPlan best_;
     std::optional<WarmStart> start_;
+    bool leastIsKnown_ = false; ///< no plan can be cheaper than the best, though there is no certificate for it
 };
 
 } // namespace lapwright::cutting

@@ -3,13 +3,16 @@
 #include "cutting/certificate_check.h"
 #include "cutting/checker.h"
 #include "cutting/due.h"
+#include "cutting/every_plan.h"
 #include "cutting/first_fit.h"
 #include "cutting/metal_search.h"
 #include "cutting/offcuts.h"
 #include "cutting/setups.h"
+#include "cutting/value_correction.h"
 #include "cutting/write_out.h"
 
 #include <algorithm>
+#include <limits>
 #include <tuple>
 
 namespace lapwright::cutting {
@@ -33,7 +36,7 @@ public:
         firstFit();
         if (inStages)
             byDueClasses();
-        else if (best_.notCut.empty())
+        else if (best_.notCut.empty() || findsRoom())
             byMetal();
         best_.work = watch_.work();
         best_.ending = watch_.ending().value_or(Ending::NothingBetterFound);
@@ -74,6 +77,26 @@ private:
             best_.proof = Proof::Gap;
         }
         watch_.show(best_.value, best_.bound);
+    }
+
+    /// Where first fit runs out of stock another plan may not.
+    bool findsRoom()
+    {
+        constexpr std::int64_t anyCost = std::numeric_limits<std::int64_t>::max() / 2;
+        constexpr int plans = 20;
+        const auto over = [this](std::int64_t ticks) { return watch_.over(ticks); };
+        watch_.enter("room for all");
+        if (EveryPlan::takes(instance_)) {
+            const auto found = EveryPlan(instance_, over).search(anyCost);
+            return found && consider(*found);
+        }
+        if (!NestedPatterns::takes(instance_))
+            return false;
+        ValueCorrection search(instance_, settings_.seed, over);
+        for (int plan = 0; plan < plans && !over(0); ++plan)
+            if (const auto found = search.next(anyCost); found && consider(*found))
+                return true;
+        return false;
     }
 
     void byMetal()
@@ -190,8 +213,11 @@ private:
     {
         Plan plan = best_;
         writeOut(instance_, raw, plan);
+        // The certificate does not depend on the plan: it is checked where it comes in and at the end.
         plan.proof = Proof::Gap;
         plan.bound = 0;
+        plan.certificate = Certificate();
+        plan.certificate.patterns = problem_.rules().patterns;
         const auto key = [this](const Plan& one) {
             return std::tuple(!one.notCut.empty(), one.value, one.setups, -creditOf(problem_, one));
         };
@@ -199,6 +225,7 @@ private:
         if (!better || !check(problem_, plan).feasibility.all())
             return false;
         plan.bound = best_.bound;
+        plan.certificate = std::move(best_.certificate);
         noteTrade(plan);
         best_ = std::move(plan);
         raw_ = raw;

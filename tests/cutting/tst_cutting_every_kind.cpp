@@ -1,0 +1,239 @@
+// Guards: for every kind of stock, rule and pattern the plan of a handful of blanks is the best of all plans there
+// are, which an enumeration of its own, in lengths and without the search's code, tries one by one; and no bound
+// passes that best.
+#include "cutting/checker.h"
+#include "cutting/solve.h"
+
+#include <QtTest>
+
+#include <algorithm>
+#include <limits>
+#include <random>
+
+using namespace lapwright;
+using namespace lapwright::cutting;
+
+namespace {
+
+constexpr std::int64_t mm = 1'000'000;
+
+struct OpenStrip {
+    std::int64_t width = 0, used = 0;
+};
+
+struct OpenSheet {
+    std::size_t stock = 0;
+    std::vector<OpenStrip> strips;
+};
+
+/// Lays each blank, either way where it may turn, into every open strip, a new strip, or a new sheet of every stock.
+class Enumeration {
+public:
+    explicit Enumeration(const Problem& problem) : problem_(problem)
+    {
+        for (const Blank& blank : problem.blanks())
+            for (std::int64_t copy = 0; copy < blank.count; ++copy)
+                blanks_.push_back(blank);
+        lay(0);
+    }
+
+    /// In the measure of the plan; none where the stock does not suffice.
+    [[nodiscard]] std::optional<std::int64_t> least() const { return least_; }
+
+private:
+    [[nodiscard]] std::int64_t kerf() const { return problem_.rules().kerf.inNanometres(); }
+    [[nodiscard]] bool crosswise(std::size_t stock) const
+    {
+        return problem_.rules().order == CutOrder::LengthsFirst &&
+               problem_.stocks()[stock].kind != StockKind::Coil;
+    }
+    [[nodiscard]] std::int64_t spanAcross(std::size_t stock) const
+    {
+        return (crosswise(stock) ? problem_.longestPart(stock) : problem_.usableWidth(stock)).inNanometres();
+    }
+    [[nodiscard]] std::int64_t spanAlong(std::size_t stock) const
+    {
+        return (crosswise(stock) ? problem_.usableWidth(stock) : problem_.longestPart(stock)).inNanometres();
+    }
+
+    /// The cost of all sheets so far; none where one breaks a rule or the stock is used up.
+    [[nodiscard]] std::optional<std::int64_t> cost() const
+    {
+        const bool single = problem_.stocks().size() == 1;
+        const bool coils = std::ranges::any_of(
+            problem_.stocks(), [](const Stock& stock) { return stock.kind == StockKind::Coil; });
+        std::int64_t sum = 0;
+        std::vector<std::int64_t> taken(problem_.stocks().size(), 0);
+        for (const OpenSheet& sheet : sheets_) {
+            const Stock& stock = problem_.stocks()[sheet.stock];
+            std::int64_t across = 0, longest = 0;
+            for (const OpenStrip& strip : sheet.strips) {
+                across += strip.width + kerf();
+                longest = std::max(longest, strip.used);
+            }
+            if (across > spanAcross(sheet.stock) + kerf() || longest > spanAlong(sheet.stock) + kerf() ||
+                (problem_.rules().mostStrips &&
+                 std::cmp_greater(sheet.strips.size(), *problem_.rules().mostStrips)))
+                return std::nullopt;
+            if (stock.kind == StockKind::Coil) {
+                taken[sheet.stock] += longest;
+                // The costs of these tests are such that a millimetre has a whole cost.
+                sum += single ? longest : problem_.cost(sheet.stock) * (longest / mm);
+            } else {
+                taken[sheet.stock] += 1;
+                sum += single ? 1 : problem_.cost(sheet.stock) * (coils ? 1'000 : 1);
+            }
+        }
+        for (std::size_t index = 0; index < taken.size(); ++index) {
+            const Stock& stock = problem_.stocks()[index];
+            std::int64_t most = std::numeric_limits<std::int64_t>::max();
+            if (stock.kind == StockKind::Remnant)
+                most = 1;
+            else if (stock.count)
+                most = stock.kind == StockKind::Coil ? (problem_.usableLength(index)).inNanometres() + kerf()
+                                                     : *stock.count;
+            if (taken[index] > most)
+                return std::nullopt;
+        }
+        return sum;
+    }
+
+    void lay(std::size_t at)
+    {
+        const auto now = cost();
+        if (!now || (least_ && *now >= *least_))
+            return;
+        if (at == blanks_.size()) {
+            least_ = now;
+            return;
+        }
+        const Blank& blank = blanks_[at];
+        for (const bool turned : {false, true}) {
+            if (turned && !blank.mayTurn)
+                continue;
+            for (std::size_t sheet = 0; sheet < sheets_.size(); ++sheet)
+                layInto(at, sheet, turned);
+            for (std::size_t stock = 0; stock < problem_.stocks().size(); ++stock) {
+                sheets_.push_back({stock, {}});
+                layInto(at, sheets_.size() - 1, turned);
+                sheets_.pop_back();
+            }
+        }
+    }
+
+    void layInto(std::size_t at, std::size_t sheet, bool turned)
+    {
+        const Blank& blank = blanks_[at];
+        std::int64_t across = blank.girth.inNanometres(), along = blank.length.inNanometres();
+        if (turned != crosswise(sheets_[sheet].stock))
+            std::swap(across, along);
+        const bool exact = problem_.rules().patterns == PatternClass::Exact;
+        const std::int64_t thinnest = problem_.rules().leastStripWidth.inNanometres();
+        if (exact && across < thinnest)
+            return;
+        across = std::max(across, thinnest);
+        for (std::size_t strip = 0; strip < sheets_[sheet].strips.size(); ++strip) {
+            const OpenStrip before = sheets_[sheet].strips[strip];
+            if (exact && before.width != across)
+                continue;
+            sheets_[sheet].strips[strip] = {std::max(before.width, across), before.used + along + kerf()};
+            lay(at + 1);
+            sheets_[sheet].strips[strip] = before;
+        }
+        sheets_[sheet].strips.push_back({across, along + kerf()});
+        lay(at + 1);
+        sheets_[sheet].strips.pop_back();
+    }
+
+    const Problem& problem_;
+    std::vector<Blank> blanks_;
+    std::vector<OpenSheet> sheets_;
+    std::optional<std::int64_t> least_;
+};
+
+/// Rules and stock of every kind, four or five blanks; lengths in whole millimetres.
+std::optional<Problem> smallProblem(std::mt19937& random)
+{
+    const auto upTo = [&random](int most) {
+        return static_cast<std::int64_t>(random() % static_cast<unsigned>(most));
+    };
+    const auto length = [](std::int64_t count) { return Length::millimetres(count); };
+    ShopRules rules;
+    rules.order = upTo(2) == 0 ? CutOrder::StripsFirst : CutOrder::LengthsFirst;
+    rules.patterns = upTo(2) == 0 ? PatternClass::Exact : PatternClass::NonExact;
+    rules.kerf = length(upTo(3));
+    if (upTo(4) == 0)
+        rules.edgeTrim = {length(1), length(0), length(2), length(1)};
+    if (upTo(4) == 0)
+        rules.mostStrips = static_cast<int>(1 + upTo(3));
+    if (upTo(4) == 0)
+        rules.leastStripWidth = length(4);
+    ProblemBuilder builder;
+    builder.rules(rules);
+    const std::int64_t stocks = 1 + upTo(3);
+    for (std::int64_t index = 0; index < stocks; ++index) {
+        const auto kind = static_cast<StockKind>(upTo(3));
+        Stock stock{std::to_string(index), kind,         length(12 + upTo(12)), length(15 + upTo(15)),
+                    std::nullopt,          std::nullopt, std::nullopt};
+        if (kind != StockKind::Remnant && upTo(2) == 0)
+            stock.count = kind == StockKind::Coil ? 1 : 1 + upTo(3);
+        if (kind == StockKind::Coil && upTo(2) == 0)
+            stock.longestCrosscut = length(12 + upTo(10));
+        stock.cost = 1 + upTo(40);
+        builder.stock(std::move(stock));
+    }
+    const std::int64_t blanks = 2 + upTo(3);
+    for (std::int64_t index = 0; index < blanks; ++index)
+        builder.blank({std::to_string(index), length(2 + upTo(11)), length(3 + upTo(13)), 1 + upTo(2) * upTo(2),
+                       upTo(4) == 0, 0, 0});
+    auto admission = builder.admit();
+    std::int64_t pieces = 0;
+    for (const Blank& blank : admission.problem ? admission.problem->blanks() : std::vector<Blank>())
+        pieces += blank.count;
+    constexpr std::int64_t most = 5;
+    return pieces <= most ? std::move(admission.problem) : std::nullopt;
+}
+
+} // namespace
+
+class CuttingEveryKindTest : public QObject {
+    Q_OBJECT
+private slots:
+    void thePlanIsTheBestOfAll();
+};
+
+void CuttingEveryKindTest::thePlanIsTheBestOfAll()
+{
+    // LAPWRIGHT_CUTTING_CASES: how many; the full run is 10 000.
+    bool given = false;
+    const int wanted = qEnvironmentVariableIntValue("LAPWRIGHT_CUTTING_CASES", &given);
+    const int cases = given ? wanted : 300;
+    std::mt19937 random(23);
+    int done = 0, proven = 0, shortOfStock = 0;
+    while (done < cases) {
+        const auto problem = smallProblem(random);
+        if (!problem)
+            continue;
+        ++done;
+        Settings settings;
+        settings.workLimit = 100;
+        settings.fewerSetups = done % 2 == 0;
+        const Plan plan = solve(*problem, settings);
+        const std::string which = "case " + std::to_string(done);
+        QVERIFY2(plan.feasibility.cuttable(), which.c_str());
+        const auto least = Enumeration(*problem).least();
+        QVERIFY2(plan.notCut.empty() == least.has_value(), which.c_str());
+        if (!least) {
+            ++shortOfStock;
+            continue;
+        }
+        QVERIFY2(plan.bound <= *least, which.c_str());
+        QVERIFY2(plan.value == *least,
+                 (which + ": " + std::to_string(plan.value) + " for " + std::to_string(*least)).c_str());
+        proven += plan.proof == Proof::ProvenLeast ? 1 : 0;
+    }
+    qInfo("%d cases, %d proven, %d short of stock", done, proven, shortOfStock);
+}
+
+QTEST_APPLESS_MAIN(CuttingEveryKindTest)
+#include "tst_cutting_every_kind.moc"
