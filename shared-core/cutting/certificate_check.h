@@ -11,7 +11,8 @@ namespace lapwright::cutting {
 /// The plan's value counted from its patterns, and in what and at which scale it must be counted.
 [[nodiscard]] std::int64_t valueOf(const Problem& problem, const std::vector<Pattern>& patterns);
 /// The same of the patterns that hold a blank of this due class or an earlier one.
-[[nodiscard]] std::int64_t costDueBy(const Problem& problem, const std::vector<Pattern>& patterns, int dueClass);
+[[nodiscard]] std::int64_t costDueBy(const Problem& problem, const std::vector<Pattern>& patterns,
+                                     int dueClass);
 [[nodiscard]] Measure countedIn(const Problem& problem);
 [[nodiscard]] std::int64_t scaleOf(const Problem& problem);
 

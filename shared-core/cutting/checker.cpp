@@ -326,8 +326,8 @@ private:
     void dueStages()
     {
         for (const DueStage& stage : plan_.dueStages) {
-            bool right = stage.value == costDueBy(problem_, plan_.patterns, stage.dueClass) && stage.bound >= 0 &&
-                         stage.bound <= stage.value;
+            bool right = stage.value == costDueBy(problem_, plan_.patterns, stage.dueClass) &&
+                         stage.bound >= 0 && stage.bound <= stage.value;
             const std::vector<std::int64_t>& worths = stage.certificate.blankValues;
             for (std::size_t blank = 0; blank < std::min(worths.size(), problem_.blanks().size()); ++blank)
                 right = right && (worths[blank] == 0 || problem_.blanks()[blank].dueClass <= stage.dueClass);

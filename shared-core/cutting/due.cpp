@@ -35,7 +35,8 @@ void append(Part& part, const Part& other, const std::vector<int>& otherKinds, c
     for (std::size_t index = 0; index < other.instance.frames.size(); ++index) {
         Frame frame = other.instance.frames[index];
         for (Placement& placement : frame.placements)
-            placement.kind = kinds[static_cast<std::size_t>(otherKinds[static_cast<std::size_t>(placement.kind)])];
+            placement.kind =
+                kinds[static_cast<std::size_t>(otherKinds[static_cast<std::size_t>(placement.kind)])];
         part.instance.frames.push_back(std::move(frame));
         part.placements.push_back(other.placements[index]);
     }
@@ -63,7 +64,8 @@ std::size_t stageOf(const Instance& whole, const std::vector<int>& classes, cons
     int due = std::numeric_limits<int>::max();
     for (const RawStrip& strip : pattern.strips)
         for (const auto& [placement, count] : strip.pieces) {
-            const int kind = whole.frameAt(pattern.stock).placements[static_cast<std::size_t>(placement)].kind;
+            const int kind =
+                whole.frameAt(pattern.stock).placements[static_cast<std::size_t>(placement)].kind;
             due = std::min(due, whole.kinds[static_cast<std::size_t>(kind)].dueClass);
         }
     return static_cast<std::size_t>(std::ranges::find(classes, due) - classes.begin());
@@ -134,7 +136,8 @@ RawPlan stageStart(const Instance& whole, const StagePart& stage, const RawPlan&
     return plan;
 }
 
-std::vector<std::vector<std::int64_t>> takenByStages(const Instance& whole, const RawPlan& plan, std::size_t stages)
+std::vector<std::vector<std::int64_t>> takenByStages(const Instance& whole, const RawPlan& plan,
+                                                     std::size_t stages)
 {
     const std::vector<int> classes = dueClassesOf(whole);
     std::vector<std::vector<std::int64_t>> taken(stages, std::vector<std::int64_t>(whole.stocks.size(), 0));

@@ -18,9 +18,11 @@ EveryPlan::EveryPlan(const Instance& instance, Stop stop)
     : instance_(instance), stop_(std::move(stop)), used_(instance.stocks.size(), 0)
 {
     for (std::size_t kind = 0; kind < instance.kinds.size(); ++kind)
-        blanks_.insert(blanks_.end(), static_cast<std::size_t>(instance.kinds[kind].demand), static_cast<int>(kind));
+        blanks_.insert(blanks_.end(), static_cast<std::size_t>(instance.kinds[kind].demand),
+                       static_cast<int>(kind));
     std::ranges::stable_sort(blanks_, [&instance](int one, int other) {
-        return instance.kinds[static_cast<std::size_t>(one)].area > instance.kinds[static_cast<std::size_t>(other)].area;
+        return instance.kinds[static_cast<std::size_t>(one)].area >
+               instance.kinds[static_cast<std::size_t>(other)].area;
     });
     for (const Frame& frame : instance.frames)
         for (std::size_t kind = 0; kind < instance.kinds.size(); ++kind) {
@@ -156,12 +158,14 @@ RawPlan EveryPlan::plan() const
     RawPlan plan;
     for (const Sheet& sheet : sheets_) {
         RawPattern pattern{sheet.stock, 0, 1, {}};
-        pattern.along = instance_.stockAt(sheet.stock).coil ? longest(sheet) : instance_.stockAt(sheet.stock).along;
+        pattern.along =
+            instance_.stockAt(sheet.stock).coil ? longest(sheet) : instance_.stockAt(sheet.stock).along;
         for (const Strip& strip : sheet.strips) {
             std::map<int, int, std::greater<>> counts;
             for (const int placement : strip.placements)
                 ++counts[placement];
-            RawStrip raw{instance_.frameAt(sheet.stock).widthOfPlacement[static_cast<std::size_t>(counts.begin()->first)],
+            RawStrip raw{instance_.frameAt(sheet.stock)
+                             .widthOfPlacement[static_cast<std::size_t>(counts.begin()->first)],
                          {}};
             raw.pieces.assign(counts.begin(), counts.end());
             pattern.strips.push_back(std::move(raw));

@@ -8,7 +8,8 @@
 
 namespace lapwright::cutting {
 
-/// For a handful of blanks: every plan there is, until one is cheaper than all others or the steps are used up.
+/// For a handful of blanks: every plan there is, until one is cheaper than all others or the steps are used
+/// up.
 class EveryPlan {
 public:
     /// True ends the search; told of the ticks of work since.
@@ -48,7 +49,7 @@ private:
 
     const Instance& instance_;
     Stop stop_;
-    std::vector<int> blanks_;                 ///< kinds, dearest first
+    std::vector<int> blanks_;                  ///< kinds, dearest first
     std::vector<std::vector<int>> placements_; ///< for each frame, for each kind
     std::vector<Sheet> sheets_;
     std::vector<std::int64_t> used_;

@@ -84,7 +84,8 @@ void place(const Instance& instance, int stock, const BarPattern& sheets, std::v
     }
 }
 
-/// The plans of all girths. Girths are handed out to the threads; only the calling thread asks whether to stop.
+/// The plans of all girths. Girths are handed out to the threads; only the calling thread asks whether to
+/// stop.
 std::vector<BarPlan> planGirths(const std::vector<BarProblem>& problems, const StripsSearch& search)
 {
     std::vector<BarPlan> plans(problems.size());
@@ -119,7 +120,8 @@ std::vector<BarPlan> planGirths(const std::vector<BarProblem>& problems, const S
     return plans;
 }
 
-/// The basis of one girth's relaxation; where none was needed, each kind alone in its strip, as often as fits.
+/// The basis of one girth's relaxation; where none was needed, each kind alone in its strip, as often as
+/// fits.
 void addStart(const Instance& instance, int stock, std::size_t width, const BarProblem& problem,
               const BarPlan& plan, WarmStart& start)
 {
@@ -136,7 +138,8 @@ void addStart(const Instance& instance, int stock, std::size_t width, const BarP
     if (!plan.basicBars.empty())
         return;
     for (std::size_t item = 0; item < problem.sizes.size(); ++item) {
-        const auto count = std::min<std::int64_t>(problem.demands[item], problem.capacity / problem.sizes[item]);
+        const auto count =
+            std::min<std::int64_t>(problem.demands[item], problem.capacity / problem.sizes[item]);
         start.strips.push_back(
             {static_cast<int>(width), {{placement(static_cast<int>(item)), static_cast<int>(count)}}});
     }
@@ -145,8 +148,10 @@ void addStart(const Instance& instance, int stock, std::size_t width, const BarP
 BarProblem sheetProblem(const Instance& instance, int stock, const std::vector<BarPlan>& girths)
 {
     const StockClass& row = instance.stockAt(stock);
-    BarProblem sheets{
-        row.across, instance.frameAt(stock).widths, {}, std::max(1, std::min(instance.mostStrips, row.across))};
+    BarProblem sheets{row.across,
+                      instance.frameAt(stock).widths,
+                      {},
+                      std::max(1, std::min(instance.mostStrips, row.across))};
     for (const BarPlan& girth : girths)
         sheets.demands.push_back(girth.bars);
     return sheets;
@@ -215,9 +220,9 @@ StripsPlan cutByStrips(const Instance& instance, const StripsSearch& search)
     result.start.slackWidths = sheets.slackItems;
     for (std::size_t width = 0; sheets.basicBars.empty() && width < frame.widths.size(); ++width)
         result.start.sheets.push_back(
-            {{static_cast<int>(width), static_cast<int>(std::min<std::int64_t>(
-                                           std::max<std::int64_t>(1, sheetsWanted.demands[width]),
-                                           sheetsWanted.capacity / sheetsWanted.sizes[width]))}});
+            {{static_cast<int>(width),
+              static_cast<int>(std::min<std::int64_t>(std::max<std::int64_t>(1, sheetsWanted.demands[width]),
+                                                      sheetsWanted.capacity / sheetsWanted.sizes[width]))}});
     return result;
 }
 

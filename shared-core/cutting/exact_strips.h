@@ -29,9 +29,9 @@ struct StripsSearch {
 /// Whether the strips of this stock alone could hold all blanks, unturned.
 [[nodiscard]] bool holdsAll(const Instance& instance, int stock);
 
-/// The exact plan by that decomposition, of the one stock. Precondition: holdsAll(instance, stock). The girths are
-/// shared out over the threads; the plan does not depend on how. Stopped early the plan is whole, the certificate
-/// weaker.
+/// The exact plan by that decomposition, of the one stock. Precondition: holdsAll(instance, stock). The
+/// girths are shared out over the threads; the plan does not depend on how. Stopped early the plan is whole,
+/// the certificate weaker.
 [[nodiscard]] StripsPlan cutByStrips(const Instance& instance, const StripsSearch& search);
 
 } // namespace lapwright::cutting

@@ -23,7 +23,10 @@ public:
     }
 
 private:
-    [[nodiscard]] const Frame& frame(std::size_t index) const { return instance_.frameAt(plan_[index].stock); }
+    [[nodiscard]] const Frame& frame(std::size_t index) const
+    {
+        return instance_.frameAt(plan_[index].stock);
+    }
     [[nodiscard]] std::int64_t& wanted(std::size_t index, int placement)
     {
         return residual_[static_cast<std::size_t>(
@@ -55,7 +58,8 @@ private:
             const RawStrip& strip = plan_[index].strips[at];
             const int left = span(index) - takenBy(frame(index), strip);
             const auto width = static_cast<std::size_t>(strip.width);
-            const int first = instance_.patterns == PatternClass::Exact ? frame(index).firstOfWidth[width] : 0;
+            const int first =
+                instance_.patterns == PatternClass::Exact ? frame(index).firstOfWidth[width] : 0;
             for (int placement = frame(index).firstOfWidth[width + 1] - 1; placement >= first; --placement) {
                 const int along = frame(index).placements[static_cast<std::size_t>(placement)].along;
                 if (wanted(index, placement) <= 0 || along > left)
@@ -70,7 +74,8 @@ private:
 
     static void add(RawStrip& strip, int placement, int count)
     {
-        const auto at = std::ranges::find_if(strip.pieces, [placement](const auto& piece) { return piece.first <= placement; });
+        const auto at = std::ranges::find_if(
+            strip.pieces, [placement](const auto& piece) { return piece.first <= placement; });
         if (at != strip.pieces.end() && at->first == placement)
             at->second += count;
         else
@@ -84,7 +89,8 @@ private:
             across -= frame(index).widths[static_cast<std::size_t>(strip.width)];
         if (std::cmp_greater_equal(plan_[index].strips.size(), instance_.mostStrips))
             return false;
-        for (int placement = static_cast<int>(frame(index).placements.size()) - 1; placement >= 0; --placement) {
+        for (int placement = static_cast<int>(frame(index).placements.size()) - 1; placement >= 0;
+             --placement) {
             const Placement& entry = frame(index).placements[static_cast<std::size_t>(placement)];
             if (wanted(index, placement) <= 0 || entry.across > across || entry.along > span(index))
                 continue;

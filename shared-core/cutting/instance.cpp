@@ -73,8 +73,8 @@ std::vector<LongPlacement> placementsOf(const Problem& problem, const std::vecto
     return placements;
 }
 
-/// Of the units that leave at most `most` to the span, the one that loses least of a bar by rounding blanks up
-/// and the span down.
+/// Of the units that leave at most `most` to the span, the one that loses least of a bar by rounding blanks
+/// up and the span down.
 std::int64_t coarseUnit(const std::vector<std::int64_t>& sizes, std::int64_t span, std::int64_t most)
 {
     constexpr std::size_t samples = 64;

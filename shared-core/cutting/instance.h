@@ -8,7 +8,8 @@
 
 /// The problem in small whole numbers, as the search sees it: the kerf is added to every blank and to every
 /// span, and each axis is divided by the greatest common divisor of the blanks' measures along it. Where that
-/// leaves more units than can be tabulated the unit is coarser: blanks round up, so that every plan still fits.
+/// leaves more units than can be tabulated the unit is coarser: blanks round up, so that every plan still
+/// fits.
 namespace lapwright::cutting {
 
 /// Blanks of equal size that are interchangeable in the metal.
@@ -71,8 +72,8 @@ struct Instance {
     [[nodiscard]] std::int64_t costOf(const StockClass& stock, int along) const;
 };
 
-/// Tabulated: no more units than the tables of the search can hold. Finest: as many as 32 bits count, for first
-/// fit alone, where rounding would leave a blank that just fits without a place.
+/// Tabulated: no more units than the tables of the search can hold. Finest: as many as 32 bits count, for
+/// first fit alone, where rounding would leave a blank that just fits without a place.
 enum class Units { Tabulated, Finest };
 
 [[nodiscard]] Instance normalise(const Problem& problem, Units units = Units::Tabulated);

@@ -9,8 +9,8 @@
 
 namespace lapwright::cutting {
 
-/// For small batches of one coil: an order of the blanks makes a plan, each blank going into the first strip or
-/// level that takes it or else opening a level of its length. The order is bettered by small changes.
+/// For small batches of one coil: an order of the blanks makes a plan, each blank going into the first strip
+/// or level that takes it or else opening a level of its length. The order is bettered by small changes.
 class LevelOrder {
 public:
     /// True ends the search; told of the ticks of work since.
@@ -35,8 +35,8 @@ private:
     };
 
     void startAnew();
-    /// Lays the blanks in their order; returns what the levels take, with a small share that prefers waste in one
-    /// place to the same waste in many.
+    /// Lays the blanks in their order; returns what the levels take, with a small share that prefers waste in
+    /// one place to the same waste in many.
     double lay();
     bool layInto(Level& level, int placement) const;
     void change();

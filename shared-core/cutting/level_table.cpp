@@ -77,7 +77,8 @@ void LevelTable::fillLengthByLength(const StripTable& strips)
         std::vector<double> worth = worthAt(strips, static_cast<int>(along));
         if (worth != before)
             knapsack.fill(worth);
-        best_[along] = worth == before && along > 0 ? best_[along - 1] : knapsack.best(across_.capacity, false);
+        best_[along] =
+            worth == before && along > 0 ? best_[along - 1] : knapsack.best(across_.capacity, false);
         before = std::move(worth);
     }
 }
@@ -101,8 +102,8 @@ Pieces LevelTable::widths(const StripTable& strips, int along) const
         for (std::size_t width = 0; width < across_.sizes.size(); ++width) {
             if (across_.sizes[width] > sums_[sum])
                 break;
-            const auto rest =
-                static_cast<std::size_t>(sumBelow_[static_cast<std::size_t>(sums_[sum] - across_.sizes[width])]);
+            const auto rest = static_cast<std::size_t>(
+                sumBelow_[static_cast<std::size_t>(sums_[sum] - across_.sizes[width])]);
             if (table_[rest * cells_ + cell] + strips.best(static_cast<int>(width), along) == value) {
                 ++counts[static_cast<int>(width)];
                 sum = rest;

@@ -92,11 +92,12 @@ void LinearProgram::startFrom(const Basis& basis)
     ClpSimplex& clp = model_->clp;
     clp.createStatus();
     for (int column = 0; column < clp.numberColumns(); ++column)
-        clp.setColumnStatus(column, basis.columns[static_cast<std::size_t>(column)] ? ClpSimplex::basic
-                                                                                   : ClpSimplex::atLowerBound);
+        clp.setColumnStatus(column, basis.columns[static_cast<std::size_t>(column)]
+                                        ? ClpSimplex::basic
+                                        : ClpSimplex::atLowerBound);
     for (int row = 0; row < clp.numberRows(); ++row)
         clp.setRowStatus(row, basis.rows[static_cast<std::size_t>(row)] ? ClpSimplex::basic
-                                                                       : ClpSimplex::atLowerBound);
+                                                                        : ClpSimplex::atLowerBound);
     model_->columnsCame = true;
 }
 

@@ -62,7 +62,8 @@ bool MasterProgram::addStrip(int stock, RawStrip strip)
 
 bool MasterProgram::addSheet(int stock, const Pieces& widths)
 {
-    if (widths.empty() || cutWhole(stock) || !knownSheets_.try_emplace({stock, widths}, columns_.size()).second)
+    if (widths.empty() || cutWhole(stock) ||
+        !knownSheets_.try_emplace({stock, widths}, columns_.size()).second)
         return false;
     const StockClass& row = instance_.stockAt(stock);
     std::map<int, double> entries;
@@ -115,8 +116,9 @@ void MasterProgram::addSingles()
         const Frame& frame = instance_.frameAt(stock);
         for (std::size_t at = 0; at < frame.placements.size(); ++at) {
             const Placement& placement = frame.placements[at];
-            const auto count = std::min<std::int64_t>(
-                row.along / placement.along, instance_.kinds[static_cast<std::size_t>(placement.kind)].demand);
+            const auto count =
+                std::min<std::int64_t>(row.along / placement.along,
+                                       instance_.kinds[static_cast<std::size_t>(placement.kind)].demand);
             if (count <= 0 || placement.across > row.across)
                 continue;
             RawStrip strip{frame.widthOfPlacement[at], {{static_cast<int>(at), static_cast<int>(count)}}};
@@ -151,8 +153,8 @@ void MasterProgram::addFrom(const MasterProgram& whole, const Part& part)
         };
         if (strip ? !belongs(column.strip) : !std::ranges::all_of(column.pattern.strips, belongs))
             continue;
-        RawPlan plan = cutting::inPart(
-            part, {strip ? RawPattern{column.stock, 0, 1, {column.strip}} : column.pattern});
+        RawPlan plan =
+            cutting::inPart(part, {strip ? RawPattern{column.stock, 0, 1, {column.strip}} : column.pattern});
         if (strip)
             addStrip(stock, std::move(plan.front().strips.front()));
         else
@@ -176,7 +178,8 @@ void MasterProgram::addExchanges()
     }
     const bool turned =
         instance_.frames.size() != 1 || instance_.frames.front().placements.size() != instance_.kinds.size();
-    // In small batches the exchange could use a blank more often than it is wanted and cost the bound a sheet.
+    // In small batches the exchange could use a blank more often than it is wanted and cost the bound a
+    // sheet.
     constexpr std::size_t fewKinds = 150;
     if (!turned && instance_.kinds.size() >= fewKinds)
         exchangeKinds();
@@ -227,7 +230,8 @@ void MasterProgram::startFrom(const WarmStart& start)
             basis.rows[static_cast<std::size_t>(row)] = true;
         const int stock = static_cast<int>(index);
         for (std::size_t width = 0;
-             !cutWhole(stock) && stock != start.stock && width < instance_.frameAt(stock).widths.size(); ++width)
+             !cutWhole(stock) && stock != start.stock && width < instance_.frameAt(stock).widths.size();
+             ++width)
             basis.rows[static_cast<std::size_t>(rowOfStrip(stock, static_cast<int>(width)))] = true;
     }
     program_.startFrom(basis);

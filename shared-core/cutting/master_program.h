@@ -14,8 +14,9 @@ namespace lapwright::cutting {
 
 /// The linear program of the nested column generation. Strip columns bring blanks and take a slot of their
 /// width, sheet columns bring slots (a coil's sheet is its longest level), whole columns are remnants and
-/// other levels with all their blanks. Exchange columns let a larger blank stand for a smaller one and a wider
-/// slot for a narrower: one new column then serves all its like, and the duals come out in order of size.
+/// other levels with all their blanks. Exchange columns let a larger blank stand for a smaller one and a
+/// wider slot for a narrower: one new column then serves all its like, and the duals come out in order of
+/// size.
 class MasterProgram {
 public:
     struct Column {
@@ -28,9 +29,9 @@ public:
         [[nodiscard]] bool cutsBlanks() const { return sort == Sort::Strip || sort == Sort::Whole; }
     };
 
-    /// Nested: strips and sheets of strips. Whole: patterns with all their blanks, for small instances, where fixing
-    /// one settles more. Longest: nested, of a coil only the longest levels, which for large batches come near
-    /// enough to all of them.
+    /// Nested: strips and sheets of strips. Whole: patterns with all their blanks, for small instances, where
+    /// fixing one settles more. Longest: nested, of a coil only the longest levels, which for large batches
+    /// come near enough to all of them.
     enum class Columns { Nested, Whole, Longest };
 
     MasterProgram(const Instance& instance, Columns columns, std::function<bool()> stop);
@@ -50,7 +51,8 @@ public:
     /// Each kind alone in a strip, each width alone in a sheet: with them every demand can be met where stock
     /// without limit takes it.
     void addSingles();
-    /// Columns of a program for the whole of which this one's instance is a part, as far as they belong to it.
+    /// Columns of a program for the whole of which this one's instance is a part, as far as they belong to
+    /// it.
     void addFrom(const MasterProgram& whole, const Part& part);
     void addExchanges();
     /// Adds the columns of the start and lets the next solve begin there.

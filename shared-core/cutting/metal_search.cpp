@@ -48,7 +48,8 @@ void MetalSearch::bound(const RawPlan& plan)
     if (!over(0))
         byStrips();
     if (!over(0) && NestedPatterns::takes(instance_))
-        NestedPatterns(instance_, best_, start_, {settings_.seed, 0, MasterProgram::Columns::Nested}, listener())
+        NestedPatterns(instance_, best_, start_, {settings_.seed, 0, MasterProgram::Columns::Nested},
+                       listener())
             .relax();
 }
 
@@ -116,7 +117,8 @@ void MetalSearch::byPatterns()
     const bool large = instance_.kinds.size() > manyKinds;
     const bool coil = instance_.measure == Measure::CoilLength;
     NestedPatterns patterns(instance_, best_, start_,
-                            {settings_.seed, 0, coil && large ? Columns::Longest : Columns::Nested}, listener());
+                            {settings_.seed, 0, coil && large ? Columns::Longest : Columns::Nested},
+                            listener());
     if (!patterns.relax() || leastIsKnown_)
         return;
     // Large sheet plans are bettered best by giving strips back; coils by ruining whole levels.

@@ -9,8 +9,8 @@
 
 namespace lapwright::cutting {
 
-/// Looks for the plan of least metal: strips then sheets, nested patterns, whole plans by value correction or order,
-/// ruin and recreate, until the plan is proven least or a limit is reached.
+/// Looks for the plan of least metal: strips then sheets, nested patterns, whole plans by value correction or
+/// order, ruin and recreate, until the plan is proven least or a limit is reached.
 class MetalSearch {
 public:
     struct Listener {
@@ -43,7 +43,8 @@ private:
     Listener listener_;
     RawPlan best_;
     std::optional<WarmStart> start_;
-    bool leastIsKnown_ = false; ///< no plan can be cheaper than the best, though there is no certificate for it
+    bool leastIsKnown_ =
+        false; ///< no plan can be cheaper than the best, though there is no certificate for it
 };
 
 } // namespace lapwright::cutting

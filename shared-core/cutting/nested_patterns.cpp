@@ -15,7 +15,8 @@ public:
            Effort effort, Listener listener)
         : instance_(instance), columns_(effort.columns), listener_(std::move(listener)),
           random_(static_cast<std::mt19937::result_type>(effort.seed)),
-          relaxation_(instance, columns_, Rounding(instance), [this](std::int64_t ticks) { return stopped(ticks); }),
+          relaxation_(instance, columns_, Rounding(instance),
+                      [this](std::int64_t ticks) { return stopped(ticks); }),
           cost_(costOf(instance, plan) + effort.slack)
     {
         for (const RawPattern& pattern : plan)
@@ -69,7 +70,8 @@ private:
             const Part part = partOf(instance_, from.residual(), available, Widths::All);
             const auto columns =
                 columns_ == MasterProgram::Columns::Longest ? MasterProgram::Columns::Nested : columns_;
-            Relaxation rest(part.instance, columns, from.inPart(part), [this](std::int64_t ticks) { return stopped(ticks); });
+            Relaxation rest(part.instance, columns, from.inPart(part),
+                            [this](std::int64_t ticks) { return stopped(ticks); });
             rest.master().addSingles();
             rest.master().addFrom(relaxation_.master(), part);
             if (!rest.solve(static_cast<double>(cost_)) || rest.objective() >= limit)

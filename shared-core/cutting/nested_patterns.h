@@ -14,8 +14,9 @@ namespace lapwright::cutting {
 class NestedPatterns {
 public:
     struct Listener {
-        std::function<bool(std::int64_t ticks)> stop;   ///< asked often with the work since; true ends the search
-        std::function<bool(const RawPlan&)> plan;       ///< takes a cheaper plan; true: nothing more is wanted
+        std::function<bool(std::int64_t ticks)>
+            stop;                                 ///< asked often with the work since; true ends the search
+        std::function<bool(const RawPlan&)> plan; ///< takes a cheaper plan; true: nothing more is wanted
         std::function<bool(const Certificate&)> certificate; ///< may be empty; true: nothing more is wanted
     };
 

@@ -28,7 +28,8 @@ public:
             const RawPattern& entry = plan_[pattern];
             for (std::size_t strip = 0; strip < entry.strips.size(); ++strip)
                 alike[{entry.stock, entry.along, entry.strips[strip].width}].push_back(
-                    {pattern, strip, entry.along - takenBy(instance_.frameAt(entry.stock), entry.strips[strip])});
+                    {pattern, strip,
+                     entry.along - takenBy(instance_.frameAt(entry.stock), entry.strips[strip])});
         }
         for (auto& [key, places] : alike)
             gather(std::get<0>(key), std::get<2>(key), places);
@@ -103,7 +104,8 @@ std::int64_t creditOf(const Problem& problem, const Plan& plan)
 {
     double area = 0.0;
     for (const NewRemnant& remnant : plan.remnants)
-        area += inMillimetres(remnant.width) * inMillimetres(remnant.length) * static_cast<double>(remnant.count);
+        area +=
+            inMillimetres(remnant.width) * inMillimetres(remnant.length) * static_cast<double>(remnant.count);
     return static_cast<std::int64_t>(area * problem.rules().remnantCreditPercent / 100.0);
 }
 

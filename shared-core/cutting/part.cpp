@@ -50,7 +50,8 @@ Part partOf(const Instance& whole, const std::vector<std::int64_t>& demands,
         if (demands[kind] <= 0)
             continue;
         kinds[kind] = static_cast<int>(part.instance.kinds.size());
-        part.instance.kinds.push_back({demands[kind], whole.kinds[kind].area, whole.kinds[kind].dueClass, {}});
+        part.instance.kinds.push_back(
+            {demands[kind], whole.kinds[kind].area, whole.kinds[kind].dueClass, {}});
     }
     std::vector<int> frames(whole.frames.size(), -1);
     for (std::size_t stock = 0; stock < whole.stocks.size(); ++stock) {
@@ -60,7 +61,8 @@ Part partOf(const Instance& whole, const std::vector<std::int64_t>& demands,
         int& frame = frames[static_cast<std::size_t>(row.frame)];
         if (frame < 0) {
             std::vector<int> placements;
-            Frame made = frameOfPart(whole.frames[static_cast<std::size_t>(row.frame)], kinds, widths, placements);
+            Frame made =
+                frameOfPart(whole.frames[static_cast<std::size_t>(row.frame)], kinds, widths, placements);
             if (made.placements.empty())
                 continue;
             frame = static_cast<int>(part.instance.frames.size());

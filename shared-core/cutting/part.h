@@ -15,11 +15,12 @@ struct Part {
     [[nodiscard]] RawPlan inWhole(RawPlan plan, const Instance& whole) const;
 };
 
-/// Whether a part keeps all widths of strips, with the numbers they have in the whole, or those it has blanks for.
+/// Whether a part keeps all widths of strips, with the numbers they have in the whole, or those it has blanks
+/// for.
 enum class Widths { All, Wanted };
 
-/// `demands` of each kind; `available` of each stock, negative for no limit, 0 to leave it out. Something must be
-/// wanted and something at hand.
+/// `demands` of each kind; `available` of each stock, negative for no limit, 0 to leave it out. Something
+/// must be wanted and something at hand.
 [[nodiscard]] Part partOf(const Instance& whole, const std::vector<std::int64_t>& demands,
                           const std::vector<std::int64_t>& available, Widths widths);
 

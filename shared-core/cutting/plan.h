@@ -139,8 +139,8 @@ struct SetupTrade {
     friend bool operator==(const SetupTrade&, const SetupTrade&) = default;
 };
 
-/// What the blanks due by a class cost where they come first: the patterns that hold any of them, and a bound below
-/// which no plan can cut them, with its certificate, in which later blanks are worth nothing.
+/// What the blanks due by a class cost where they come first: the patterns that hold any of them, and a bound
+/// below which no plan can cut them, with its certificate, in which later blanks are worth nothing.
 struct DueStage {
     int dueClass = 0;
     std::int64_t value = 0;
@@ -166,7 +166,8 @@ struct Plan {
 
     std::int64_t setups = 0; ///< different ordered lists of strip widths
     std::vector<SetupTrade> setupTrades;
-    std::vector<DueStage> dueStages; ///< earliest first; empty where all is due together or that was not asked for
+    std::vector<DueStage>
+        dueStages;           ///< earliest first; empty where all is due together or that was not asked for
     Feasibility feasibility; ///< as the independent checker found it
     Ending ending = Ending::NothingBetterFound;
     std::int64_t work = 0; ///< counted in the unit of Settings::workLimit

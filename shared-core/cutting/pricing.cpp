@@ -190,9 +190,9 @@ bool Pricing::addLevels(MasterProgram& master, int stock) const
     std::vector<std::pair<double, int>> offers;
     for (int along = 1; along <= row.along; ++along)
         if (levels.best(along) > levels.best(along - 1))
-            offers.emplace_back(
-                -levels.best(along) / (static_cast<double>(instance_.costOf(row, along)) + master.scarcity(stock) * along),
-                along);
+            offers.emplace_back(-levels.best(along) / (static_cast<double>(instance_.costOf(row, along)) +
+                                                       master.scarcity(stock) * along),
+                                along);
     std::ranges::sort(offers);
     bool any = false;
     constexpr std::size_t most = 24;
@@ -215,8 +215,7 @@ double Pricing::valueOf(int stock, int along) const
 RawPattern Pricing::patternOf(int stock, int along) const
 {
     const auto index = static_cast<std::size_t>(stock);
-    const Pieces widths =
-        levels_[index] ? levels_[index]->widths(strips(stock), along) : bestWidths_[index];
+    const Pieces widths = levels_[index] ? levels_[index]->widths(strips(stock), along) : bestWidths_[index];
     RawPattern pattern{stock, along, 1, {}};
     for (auto entry = widths.rbegin(); entry != widths.rend(); ++entry) {
         for (int copy = 0; copy < entry->second; ++copy) {

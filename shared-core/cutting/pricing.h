@@ -18,7 +18,8 @@ public:
     void fill(const std::vector<double>& worths);
     /// The same with no more of each kind than this.
     void fill(const std::vector<double>& worths, const std::vector<std::int64_t>& wanted);
-    /// Of those, the ones that better the program by its own duals. True where a column came that was not there.
+    /// Of those, the ones that better the program by its own duals. True where a column came that was not
+    /// there.
     bool addColumns(MasterProgram& master) const;
     /// Least cost of any plan by the worths of the last fill, in doubles: what a certificate would prove.
     [[nodiscard]] double bound() const { return bound_; }

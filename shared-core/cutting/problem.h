@@ -76,7 +76,8 @@ struct ShopRules {
     Length leastRemnantWidth; ///< an offcut smaller than either measure is scrap
     Length leastRemnantLength;
     int remnantDiscountPercent = 40; ///< taken off the area cost of a remnant without a cost of its own
-    int remnantCreditPercent = 0;    ///< of its area, credited for each new remnant; breaks ties of cost and setups
+    int remnantCreditPercent =
+        0; ///< of its area, credited for each new remnant; breaks ties of cost and setups
 
     friend bool operator==(const ShopRules&, const ShopRules&) = default;
 };

@@ -36,8 +36,8 @@ std::vector<double> Relaxation::worthsByArea() const
 {
     double price = std::numeric_limits<double>::infinity();
     for (const StockClass& row : instance_.stocks)
-        price = std::min(price,
-                         static_cast<double>(instance_.costOf(row, row.along)) / row.along / row.across);
+        price =
+            std::min(price, static_cast<double>(instance_.costOf(row, row.along)) / row.along / row.across);
     std::vector<double> worths(instance_.kinds.size(), 0.0);
     for (const Frame& frame : instance_.frames)
         for (const Placement& placement : frame.placements)
@@ -58,8 +58,8 @@ bool Relaxation::solve(double goal)
     return !done_;
 }
 
-/// In-out: prices between the program's duals and those of the best bound, and at the duals themselves where that
-/// yields nothing. False where nothing more comes or is needed.
+/// In-out: prices between the program's duals and those of the best bound, and at the duals themselves where
+/// that yields nothing. False where nothing more comes or is needed.
 bool Relaxation::addColumns(double goal)
 {
     constexpr double share = 0.6;
@@ -82,7 +82,8 @@ bool Relaxation::price(const std::vector<double>& worths, double goal)
 }
 
 /// Whether more columns could hardly move the bound: it reaches the goal, no further whole sheet, or a
-/// hundred-thousandth. Levels of a coil fit so well that blanks are worth their area, and more exactness is idle.
+/// hundred-thousandth. Levels of a coil fit so well that blanks are worth their area, and more exactness is
+/// idle.
 bool Relaxation::tight(double goal) const
 {
     if (!from_.empty())

@@ -49,7 +49,8 @@ std::int64_t Rounding::fits(const MasterProgram::Column& column) const
     std::map<int, std::int64_t> need;
     for (const RawStrip& strip : stripsOf(column))
         for (const auto& [placement, count] : strip.pieces)
-            need[instance_->frameAt(column.stock).placements[static_cast<std::size_t>(placement)].kind] += count;
+            need[instance_->frameAt(column.stock).placements[static_cast<std::size_t>(placement)].kind] +=
+                count;
     std::int64_t times = std::numeric_limits<std::int64_t>::max();
     for (const auto& [kind, count] : need)
         times = std::min(times, residual_[static_cast<std::size_t>(kind)] / count);
@@ -155,8 +156,7 @@ void Rounding::takeOver(const Rounding& other, const Part& part)
     for (std::size_t stock = 0; stock < part.stocks.size(); ++stock)
         for (const auto& [width, strips] : other.strips_[stock])
             for (const auto& [strip, count] : strips) {
-                RawPlan plan =
-                    part.inWhole({{static_cast<int>(stock), 0, count, {strip}}}, *instance_);
+                RawPlan plan = part.inWhole({{static_cast<int>(stock), 0, count, {strip}}}, *instance_);
                 take(plan.front(), 1);
                 const int at = plan.front().stock;
                 choose(at, false, std::move(plan.front()));
@@ -234,8 +234,9 @@ bool Rounding::fixWhole(const MasterProgram& master)
         if (times <= 0)
             continue;
         const bool whole = column.sort == MasterProgram::Column::Sort::Whole;
-        RawPattern pattern{column.stock, whole ? column.pattern.along : instance_->stockAt(column.stock).along,
-                           times, stripsOf(column)};
+        RawPattern pattern{column.stock,
+                           whole ? column.pattern.along : instance_->stockAt(column.stock).along, times,
+                           stripsOf(column)};
         take(pattern, 1);
         choose(column.stock, whole, std::move(pattern));
         moved = true;

@@ -30,10 +30,12 @@ public:
     void note(double objective) { cost_ = objective + costOfWholes_; }
     [[nodiscard]] double cost() const { return cost_; }
 
-    /// The whole parts of the program's solution, where they are wanted as they are. False where there is none.
+    /// The whole parts of the program's solution, where they are wanted as they are. False where there is
+    /// none.
     bool fixWhole(const MasterProgram& master);
-    /// Whole parts first, then the largest fractions that lose least, a `share` of them at once; `noise` blurs
-    /// their order. `random` is drawn from only where noise is positive. False where nothing could be fixed.
+    /// Whole parts first, then the largest fractions that lose least, a `share` of them at once; `noise`
+    /// blurs their order. `random` is drawn from only where noise is positive. False where nothing could be
+    /// fixed.
     bool fix(const MasterProgram& master, double share, double noise, std::mt19937& random);
 
     /// The same state for a part of the instance that holds what is still wanted; strips count, unseen.
@@ -43,8 +45,8 @@ public:
     /// Gives back `count` strips or whole patterns, drawn at random, wasteful ones sooner.
     void giveBack(const MasterProgram& master, std::size_t count, std::mt19937& random);
 
-    /// Sheets for the strips chosen: fewest by the one-dimensional search, for each kind of sheet. Empty where
-    /// the stock does not suffice for that.
+    /// Sheets for the strips chosen: fewest by the one-dimensional search, for each kind of sheet. Empty
+    /// where the stock does not suffice for that.
     [[nodiscard]] std::optional<RawPlan> finish(const BarSearch& search) const;
 
 private:

@@ -11,8 +11,8 @@ namespace lapwright::cutting {
 
 Ruin::Ruin(const Instance& instance, RawPlan plan, std::vector<double> worths, std::uint64_t seed,
            NestedPatterns::Listener listener)
-    : instance_(instance), worths_(std::move(worths)),
-      random_(static_cast<std::mt19937::result_type>(seed)), listener_(std::move(listener))
+    : instance_(instance), worths_(std::move(worths)), random_(static_cast<std::mt19937::result_type>(seed)),
+      listener_(std::move(listener))
 {
     if (worths_.empty())
         for (const Kind& kind : instance.kinds)
@@ -33,10 +33,10 @@ double Ruin::wasteOf(const RawPattern& pattern) const
     double worth = 0.0;
     for (const RawStrip& strip : pattern.strips)
         for (const auto& [placement, count] : strip.pieces)
-            worth += count * worths_[static_cast<std::size_t>(
-                                 instance_.frameAt(pattern.stock)
-                                     .placements[static_cast<std::size_t>(placement)]
-                                     .kind)];
+            worth +=
+                count *
+                worths_[static_cast<std::size_t>(
+                    instance_.frameAt(pattern.stock).placements[static_cast<std::size_t>(placement)].kind)];
     const auto cost = static_cast<double>(instance_.costOf(instance_.stockAt(pattern.stock), pattern.along));
     return cost - worth;
 }
@@ -83,7 +83,7 @@ bool Ruin::recreate(const std::vector<std::size_t>& picked)
     const Part part = partOf(instance_, content.kinds, available, Widths::Wanted);
     const std::int64_t limit = costOf(instance_, old) + 1;
     const bool inOrder = LevelOrder::takes(part.instance) && random_() % 8 == 0;
-    RawPlan better = inOrder                ? byOrder(part, limit - 1)
+    RawPlan better = inOrder              ? byOrder(part, limit - 1)
                      : random_() % 2 == 0 ? byCorrection(part, limit)
                                           : byRelaxation(part, inPart(part, old));
     if (!better.empty())

@@ -200,7 +200,8 @@ private:
         return divideAny(picked, wanted(picked), count, splits, {});
     }
 
-    /// Divides what is wanted in one of these ways; `besides` are sheets of a known setup that already left it.
+    /// Divides what is wanted in one of these ways; `besides` are sheets of a known setup that already left
+    /// it.
     bool divideAny(const std::vector<std::size_t>& picked, const Wanted& all, std::int64_t count,
                    const std::vector<std::int64_t>& splits, const std::vector<Setup>& besides)
     {
@@ -219,8 +220,8 @@ private:
         return false;
     }
 
-    /// Random changes in search of a smaller number: two divided another way, the rarer the better, and three into two
-    /// and some more of one that is there already.
+    /// Random changes in search of a smaller number: two divided another way, the rarer the better, and three
+    /// into two and some more of one that is there already.
     bool changes()
     {
         constexpr int draws = 20'000;
@@ -282,8 +283,8 @@ private:
         return static_cast<int>(wanted <= brought ? 0 : (wanted - brought - 1) / often + 1);
     }
 
-    /// Strips of two setups, so often each, that together hold all that is wanted: for each span the first takes, the
-    /// least the second needs.
+    /// Strips of two setups, so often each, that together hold all that is wanted: for each span the first
+    /// takes, the least the second needs.
     [[nodiscard]] std::optional<std::pair<Counts, Counts>> divide(const Wanted& all, std::int64_t once,
                                                                   std::int64_t often) const
     {
@@ -308,7 +309,8 @@ private:
             }
             least.push_back(std::move(next));
         }
-        const auto found = std::ranges::find_if(least.back(), [this](int need) { return need <= row_.across; });
+        const auto found =
+            std::ranges::find_if(least.back(), [this](int need) { return need <= row_.across; });
         if (found == least.back().end())
             return std::nullopt;
         auto at = static_cast<std::size_t>(found - least.back().begin());
@@ -343,7 +345,8 @@ private:
 };
 
 /// Parts strips of one width until there are enough of them.
-void partStrips(const Frame& frame, std::int64_t wanted, std::vector<std::pair<RawStrip, std::int64_t>>& strips)
+void partStrips(const Frame& frame, std::int64_t wanted,
+                std::vector<std::pair<RawStrip, std::int64_t>>& strips)
 {
     std::int64_t have = 0;
     for (const auto& [strip, count] : strips)

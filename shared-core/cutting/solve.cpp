@@ -107,7 +107,8 @@ private:
         listener.proven = [this] { return best_.proof == Proof::ProvenLeast; };
         MetalSearch(instance_, settings_, watch_, std::move(listener)).run(raw_);
         if (settings_.fewerSetups && best_.setups > 1 && mayGoOn("fewer setups"))
-            consider(withFewerSetups(instance_, raw_, [this](std::int64_t ticks) { return watch_.over(ticks); }));
+            consider(
+                withFewerSetups(instance_, raw_, [this](std::int64_t ticks) { return watch_.over(ticks); }));
         if (problem_.rules().remnantCreditPercent > 0 && mayGoOn("offcuts"))
             consider(withLargerOffcuts(instance_, raw_));
     }
@@ -120,8 +121,8 @@ private:
         return !watch_.over(0);
     }
 
-    /// Stage by stage: the least metal for what is due first, then for what is due next when what came before keeps
-    /// its sheets and is only filled up, and so on.
+    /// Stage by stage: the least metal for what is due first, then for what is due next when what came before
+    /// keeps its sheets and is only filled up, and so on.
     void byDueClasses()
     {
         boundOfAll();

@@ -12,7 +12,8 @@ ValueCorrection::ValueCorrection(const Instance& instance, std::uint64_t seed, S
       pricing_(instance), price_(std::numeric_limits<double>::infinity()), areas_(instance.kinds.size(), 0.0)
 {
     for (const StockClass& row : instance.stocks)
-        price_ = std::min(price_, static_cast<double>(instance.costOf(row, row.along)) / row.along / row.across);
+        price_ =
+            std::min(price_, static_cast<double>(instance.costOf(row, row.along)) / row.along / row.across);
     sides_.resize(instance.kinds.size());
     for (const StockClass& row : instance.stocks)
         for (const Placement& placement : instance.frames[static_cast<std::size_t>(row.frame)].placements) {
@@ -23,8 +24,8 @@ ValueCorrection::ValueCorrection(const Instance& instance, std::uint64_t seed, S
         }
 }
 
-/// Long and wide blanks are harder to place than their area says, how much so depends: each start tries another
-/// measure of it, the first the area alone.
+/// Long and wide blanks are harder to place than their area says, how much so depends: each start tries
+/// another measure of it, the first the area alone.
 void ValueCorrection::startAnew()
 {
     const double across = plans_ == 0 ? 0.0 : std::uniform_real_distribution(0.0, 0.3)(random_);
@@ -44,7 +45,8 @@ ValueCorrection::Choice ValueCorrection::choose() const
     for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
         const StockClass& row = instance_.stocks[index];
         const int stock = static_cast<int>(index);
-        const std::int64_t left = row.available < 0 ? std::numeric_limits<int>::max() : row.available - used_[index];
+        const std::int64_t left =
+            row.available < 0 ? std::numeric_limits<int>::max() : row.available - used_[index];
         if (left <= 0)
             continue;
         const int longest = row.coil ? static_cast<int>(std::min<std::int64_t>(row.along, left)) : row.along;
@@ -71,13 +73,15 @@ std::int64_t ValueCorrection::repeats(const RawPattern& pattern) const
     std::map<int, std::int64_t> need;
     for (const RawStrip& strip : pattern.strips)
         for (const auto& [placement, count] : strip.pieces)
-            need[instance_.frameAt(pattern.stock).placements[static_cast<std::size_t>(placement)].kind] += count;
+            need[instance_.frameAt(pattern.stock).placements[static_cast<std::size_t>(placement)].kind] +=
+                count;
     for (const auto& [kind, count] : need)
         times = std::min(times, residual_[static_cast<std::size_t>(kind)] / count);
     return times;
 }
 
-/// A blank of the pattern was worth its share of the cost; the worth it goes on with lies between that and before.
+/// A blank of the pattern was worth its share of the cost; the worth it goes on with lies between that and
+/// before.
 void ValueCorrection::correct(const RawPattern& pattern)
 {
     const StockClass& row = instance_.stockAt(pattern.stock);

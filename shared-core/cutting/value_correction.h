@@ -9,9 +9,9 @@
 
 namespace lapwright::cutting {
 
-/// Plans built pattern by pattern, each time the one whose blanks are worth most for its cost. What a blank is
-/// worth starts at its area and is corrected by what the metal around it cost in the plans made, so that blanks
-/// which are hard to place go first in the next plan.
+/// Plans built pattern by pattern, each time the one whose blanks are worth most for its cost. What a blank
+/// is worth starts at its area and is corrected by what the metal around it cost in the plans made, so that
+/// blanks which are hard to place go first in the next plan.
 class ValueCorrection {
 public:
     /// True ends the search; told of the ticks of work since.
@@ -19,8 +19,8 @@ public:
 
     ValueCorrection(const Instance& instance, std::uint64_t seed, Stop stop);
 
-    /// The next plan, where it costs less than `limit`. None where it does not, where the stock does not suffice,
-    /// or where it was stopped.
+    /// The next plan, where it costs less than `limit`. None where it does not, where the stock does not
+    /// suffice, or where it was stopped.
     [[nodiscard]] std::optional<RawPlan> next(std::int64_t limit);
 
 private:

@@ -6,8 +6,8 @@
 
 namespace lapwright::cutting {
 
-/// Where the simplex may start: columns that are basic, kinds whose demand is slack, and widths of strips of one
-/// stock whose slots are.
+/// Where the simplex may start: columns that are basic, kinds whose demand is slack, and widths of strips of
+/// one stock whose slots are.
 struct WarmStart {
     int stock = 0;
     std::vector<RawStrip> strips;

@@ -40,8 +40,8 @@ bool Watch::interrupted()
     const std::chrono::microseconds limit = *settings_.timeLimit;
     if (now_ - start_ >= limit)
         ending_ = Ending::TimeLimit;
-    return now_ - start_ >= std::chrono::microseconds(static_cast<std::int64_t>(
-                                share_ * static_cast<double>(limit.count())));
+    return now_ - start_ >=
+           std::chrono::microseconds(static_cast<std::int64_t>(share_ * static_cast<double>(limit.count())));
 }
 
 bool Watch::over(std::int64_t ticks)

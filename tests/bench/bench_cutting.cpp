@@ -113,7 +113,9 @@ bool measure(const Problem& problem, const std::string& name)
             value = progress.value;
             bettered = seconds();
             if (tell)
-                std::printf("    %.3f s %.*s value %lld bound %lld\n", seconds(), static_cast<int>(progress.phase.size()), progress.phase.data(), static_cast<long long>(progress.value), static_cast<long long>(progress.bound));
+                std::printf("    %.3f s %.*s value %lld bound %lld\n", seconds(),
+                            static_cast<int>(progress.phase.size()), progress.phase.data(),
+                            static_cast<long long>(progress.value), static_cast<long long>(progress.bound));
         }
         return true;
     };
