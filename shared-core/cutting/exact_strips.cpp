@@ -100,7 +100,8 @@ std::vector<BarPlan> planGirths(const std::vector<BarProblem>& problems, const S
     };
     const auto work = [&](const std::function<bool()>& stop) {
         for (std::size_t girth = next++; girth < problems.size(); girth = next++) {
-            plans[girth] = cutBars(problems[girth], {attempts, search.seed + girth, search.workLimit, stop});
+            plans[girth] =
+                cutBars(problems[girth], {attempts, search.seed + girth, 0.0, search.workLimit, stop});
             const std::lock_guard lock(mutex);
             ++done;
             finished.notify_all();
@@ -202,7 +203,8 @@ StripsPlan cutByStrips(const Instance& instance, const StripsSearch& search)
         problems.push_back(girthProblem(instance, search.stock, width));
     const std::vector<BarPlan> girths = planGirths(problems, search);
     const BarProblem sheetsWanted = sheetProblem(instance, search.stock, girths);
-    const BarPlan sheets = cutBars(sheetsWanted, {4 * attempts, search.seed, search.workLimit, search.stop});
+    const BarPlan sheets =
+        cutBars(sheetsWanted, {4 * attempts, search.seed, 0.0, search.workLimit, search.stop});
 
     StripsPlan result;
     result.certificate = certificateOf(instance, frame, girths, sheets);
@@ -218,11 +220,15 @@ StripsPlan cutByStrips(const Instance& instance, const StripsSearch& search)
         place(instance, search.stock, pattern, sources, result.plan);
     result.start.sheets = sheets.basicBars;
     result.start.slackWidths = sheets.slackItems;
-    for (std::size_t width = 0; sheets.basicBars.empty() && width < frame.widths.size(); ++width)
-        result.start.sheets.push_back(
-            {{static_cast<int>(width),
-              static_cast<int>(std::min<std::int64_t>(std::max<std::int64_t>(1, sheetsWanted.demands[width]),
-                                                      sheetsWanted.capacity / sheetsWanted.sizes[width]))}});
+    for (std::size_t width = 0; sheets.basicBars.empty() && width < frame.widths.size(); ++width) {
+        const std::int64_t wanted = sheetsWanted.demands[width];
+        if (wanted == 0)
+            result.start.slackWidths.push_back(static_cast<int>(width));
+        else
+            result.start.sheets.push_back(
+                {{static_cast<int>(width), static_cast<int>(std::min<std::int64_t>(
+                                               wanted, sheetsWanted.capacity / sheetsWanted.sizes[width]))}});
+    }
     return result;
 }
 

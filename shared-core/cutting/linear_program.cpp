@@ -79,6 +79,8 @@ LinearProgram::Basis LinearProgram::basis() const
 {
     const ClpSimplex& clp = model_->clp;
     Basis basis;
+    if (!clp.statusExists())
+        return basis;
     for (int column = 0; column < clp.numberColumns(); ++column)
         basis.columns.push_back(clp.getColumnStatus(column) == ClpSimplex::basic);
     for (int row = 0; row < clp.numberRows(); ++row)

@@ -26,7 +26,7 @@ public:
     struct Basis {
         std::vector<bool> columns, rows;
     };
-    [[nodiscard]] Basis basis() const;
+    [[nodiscard]] Basis basis() const; ///< empty before the first solve
     /// Where the next solve starts; for all columns added so far.
     void startFrom(const Basis& basis);
     /// False where no x satisfies the rows, or where it was stopped.

@@ -242,7 +242,7 @@ private:
         std::vector<std::int64_t> residual = problem_.demands;
         std::vector<BarPattern> chosen;
         std::int64_t used = 0;
-        std::uniform_real_distribution<double> noise(0.0, attempt == 0 ? 0.0 : 0.3);
+        std::uniform_real_distribution<double> noise(0.0, attempt == 0 ? search_.noise : 0.3);
         while (std::ranges::any_of(residual, [](std::int64_t left) { return left > 0; })) {
             setDemands(residual);
             if (!generate(std::max<std::int64_t>(used, 1), 30))
@@ -316,7 +316,10 @@ BarPlan cutBars(const BarProblem& problem, const BarSearch& search)
 {
     if (problem.sizes.empty())
         return {};
-    return Cutter(problem, search).run();
+    BarProblem fitting = problem;
+    for (int& size : fitting.sizes)
+        size = std::min(size, problem.capacity);
+    return Cutter(fitting, search).run();
 }
 
 } // namespace lapwright::cutting

@@ -11,7 +11,7 @@ namespace lapwright::cutting {
 
 struct BarProblem {
     int capacity = 0;
-    std::vector<int> sizes; ///< each between 1 and capacity
+    std::vector<int> sizes; ///< each between 1 and capacity; larger ones where none is wanted
     std::vector<std::int64_t> demands;
     int mostPieces = 0; ///< on one bar
 };
@@ -39,6 +39,7 @@ struct BarPlan {
 struct BarSearch {
     int attempts = 6; ///< ways of rounding while the bound is not reached
     std::uint64_t seed = 1;
+    double noise = 0.0; ///< in the order of the first rounding: for another plan with another seed
     std::int64_t workLimit = std::numeric_limits<std::int64_t>::max();
     std::function<bool()> stop; ///< asked often; true ends the search with the plan so far
 };

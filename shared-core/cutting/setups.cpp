@@ -1,5 +1,7 @@
 #include "cutting/setups.h"
 
+#include "cutting/one_dimension.h"
+
 #include <algorithm>
 #include <limits>
 #include <map>
@@ -344,6 +346,57 @@ private:
     bool stopped_ = false;
 };
 
+/// The fewest setups found from this beginning and from other plans of as many sheets for the same strips.
+std::vector<Setup> fewest(const Instance& instance, int stock, const std::vector<Setup>& begin,
+                          const std::vector<std::int64_t>& parts,
+                          const std::function<bool(std::int64_t)>& stop)
+{
+    const Frame& frame = instance.frameAt(stock);
+    BarProblem bars{instance.stockAt(stock).across, frame.widths,
+                    std::vector<std::int64_t>(frame.widths.size(), 0),
+                    std::max(1, std::min(instance.mostStrips, instance.stockAt(stock).across))};
+    std::int64_t sheets = 0, ticks = 0;
+    for (const Setup& setup : begin) {
+        sheets += setup.count;
+        for (std::size_t width = 0; width < frame.widths.size(); ++width)
+            bars.demands[width] += setup.count * setup.strips[width];
+    }
+    bool stopped = false;
+    const std::function<bool(std::int64_t)> counted = [&](std::int64_t more) {
+        ticks += more;
+        stopped = stopped || stop(more);
+        return stopped;
+    };
+    std::vector<Setup> best = Combiner(instance, stock, begin, parts, counted).run();
+    constexpr std::uint64_t starts = 24;
+    constexpr std::int64_t mostTicks = 400'000;
+    for (std::uint64_t seed = 1; seed <= starts && !stopped && ticks < mostTicks && best.size() > 2; ++seed) {
+        BarSearch search;
+        search.seed = seed;
+        search.noise = 1.0;
+        search.stop = [&counted] { return counted(0); };
+        const BarPlan other = cutBars(bars, search);
+        counted(other.work);
+        if (other.bars != sheets)
+            continue;
+        std::map<Counts, std::int64_t> counts;
+        for (const BarPattern& pattern : other.patterns) {
+            Counts strips(frame.widths.size(), 0);
+            for (const auto& [width, count] : pattern.pieces)
+                strips[static_cast<std::size_t>(width)] = count;
+            counts[strips] += pattern.count;
+        }
+        std::vector<Setup> setups;
+        for (const auto& [strips, count] : counts)
+            setups.push_back({strips, count});
+        std::ranges::stable_sort(setups, {}, &Setup::count);
+        setups = Combiner(instance, stock, std::move(setups), parts, counted).run();
+        if (setups.size() < best.size())
+            best = std::move(setups);
+    }
+    return best;
+}
+
 /// Parts strips of one width until there are enough of them.
 void partStrips(const Frame& frame, std::int64_t wanted,
                 std::vector<std::pair<RawStrip, std::int64_t>>& strips)
@@ -442,7 +495,7 @@ RawPlan withFewerSetups(const Instance& instance, const RawPlan& plan,
         for (const auto& [strips, count] : counts)
             setups.push_back({strips, count});
         std::ranges::stable_sort(setups, {}, &Setup::count);
-        setups = Combiner(instance, stock, std::move(setups), supply.parts, stop).run();
+        setups = fewest(instance, stock, setups, supply.parts, stop);
         handOut(stock, instance.stockAt(stock).along, frame, setups, std::move(supply), result);
     }
     return result;

@@ -19,6 +19,8 @@ namespace lapwright::cutting {
 
 namespace {
 
+constexpr std::string_view fewerSetups = "fewer setups";
+
 class Search {
 public:
     Search(const Problem& problem, const Settings& settings, const Control& control)
@@ -106,7 +108,7 @@ private:
         listener.certificate = [this](const Certificate& certificate) { certify(certificate); };
         listener.proven = [this] { return best_.proof == Proof::ProvenLeast; };
         MetalSearch(instance_, settings_, watch_, std::move(listener)).run(raw_);
-        if (settings_.fewerSetups && best_.setups > 1 && mayGoOn("fewer setups"))
+        if (settings_.fewerSetups && best_.setups > 1 && mayGoOn(fewerSetups))
             consider(
                 withFewerSetups(instance_, raw_, [this](std::int64_t ticks) { return watch_.over(ticks); }));
         if (problem_.rules().remnantCreditPercent > 0 && mayGoOn("offcuts"))
@@ -116,7 +118,8 @@ private:
     /// Whether the whole limits leave anything for a last phase.
     bool mayGoOn(std::string_view phase)
     {
-        watch_.allow(1.0);
+        // A little stays for the offcuts.
+        watch_.allow(problem_.rules().remnantCreditPercent > 0 && phase == fewerSetups ? 0.97 : 1.0);
         watch_.enter(phase);
         return !watch_.over(0);
     }
@@ -141,7 +144,7 @@ private:
             enough = enough && std::ranges::all_of(residual, [](std::int64_t left) { return left == 0; });
             if (enough)
                 raw = stageOfLeastMetal(stage.part, std::move(raw), found.back());
-            if (done == stages.classes.size() && settings_.fewerSetups && mayGoOn("fewer setups"))
+            if (done == stages.classes.size() && settings_.fewerSetups && mayGoOn(fewerSetups))
                 raw = withFewerSetups(stage.part.instance, raw,
                                       [this](std::int64_t ticks) { return watch_.over(ticks); });
             if (done == stages.classes.size() && problem_.rules().remnantCreditPercent > 0)

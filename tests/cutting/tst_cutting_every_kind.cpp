@@ -208,7 +208,7 @@ void CuttingEveryKindTest::thePlanIsTheBestOfAll()
     // LAPWRIGHT_CUTTING_CASES: how many; the full run is 10 000.
     bool given = false;
     const int wanted = qEnvironmentVariableIntValue("LAPWRIGHT_CUTTING_CASES", &given);
-    const int cases = given ? wanted : 2'000;
+    const int cases = given ? wanted : 1'000;
     std::mt19937 random(23);
     int done = 0, proven = 0, shortOfStock = 0;
     while (done < cases) {

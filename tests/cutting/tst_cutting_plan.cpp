@@ -83,11 +83,11 @@ private slots:
 void CuttingPlanTest::everyRandomPlanPassesTheChecker()
 {
     std::mt19937 random(7);
-    const int cases = qEnvironmentVariableIsSet("LAPWRIGHT_LONG") ? 3'000 : 80;
+    const int cases = qEnvironmentVariableIsSet("LAPWRIGHT_LONG") ? 3'000 : 40;
     for (int round = 0; round < cases; ++round) {
         const Problem problem = randomProblem(random);
         Settings settings;
-        settings.workLimit = 15;
+        settings.workLimit = 8;
         const Plan plan = solve(problem, settings);
         const Verdict verdict = check(problem, plan);
         std::string faults = "case " + std::to_string(round) + ":";
@@ -269,7 +269,7 @@ void CuttingPlanTest::equalInputGivesEqualPlans()
     for (int round = 0; round < 20; ++round) {
         const Problem problem = randomProblem(random);
         Settings settings;
-        settings.workLimit = 15;
+        settings.workLimit = 8;
         const Plan plan = solve(problem, settings);
         settings.threads = 2;
         QVERIFY(solve(problem, settings) == plan);

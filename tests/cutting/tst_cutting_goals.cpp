@@ -1,0 +1,253 @@
+// Guards: what a plan is asked for besides least metal: what is due first, few slitter setups, offcuts worth
+// keeping; that a search can be stopped at once and repeats itself; and that lengths of any units are
+// planned, not only first fitted.
+#include "cutting/checker.h"
+#include "cutting/solve.h"
+
+#include <QtTest>
+
+#include <random>
+
+using namespace lapwright;
+using namespace lapwright::cutting;
+
+namespace {
+
+Length mm(std::int64_t count)
+{
+    return Length::millimetres(count);
+}
+
+Stock sheet(std::int64_t width, std::int64_t length)
+{
+    return {"sheet", StockKind::Sheet, mm(width), mm(length), std::nullopt, std::nullopt, std::nullopt};
+}
+
+Settings quick(std::int64_t work)
+{
+    Settings settings;
+    settings.workLimit = work;
+    return settings;
+}
+
+/// A batch as shops have them: some tens of girths, many lengths.
+ProblemBuilder batch(unsigned seed, int kinds, int dueClasses)
+{
+    std::mt19937 random(seed);
+    ProblemBuilder builder;
+    builder.stock(sheet(1'220, 3'050));
+    for (int kind = 0; kind < kinds; ++kind)
+        builder.blank({std::to_string(kind), mm(90 + 10 * static_cast<int>(random() % 30)),
+                       mm(300 + 50 * static_cast<int>(random() % 54)), 1 + static_cast<int>(random() % 6),
+                       false, static_cast<int>(random() % static_cast<unsigned>(dueClasses)), 0});
+    return builder;
+}
+
+std::int64_t valueOfUrgentAlone(const Problem& problem, int dueClass, const Settings& settings)
+{
+    ProblemBuilder builder;
+    builder.rules(problem.rules());
+    for (const Stock& stock : problem.stocks())
+        builder.stock(stock);
+    for (const Blank& blank : problem.blanks())
+        if (blank.dueClass <= dueClass)
+            builder.blank(blank);
+    return solve(*builder.build(), settings).value;
+}
+
+} // namespace
+
+class CuttingGoalsTest : public QObject {
+    Q_OBJECT
+private slots:
+    void whatIsDueFirstGetsItsBestPlan();
+    void urgentBlanksGetTheScarceStock();
+    void theTextbookRollNeedsFewSetups();
+    void fewerSetupsCostNoMetal();
+    void creditedOffcutsGrow();
+    void aSearchStopsWhenTold();
+    void mixedUnitsAreNotFirstFitted();
+    void twoThreadsPlanTheSame();
+};
+
+void CuttingGoalsTest::whatIsDueFirstGetsItsBestPlan()
+{
+    const auto problem = batch(3, 24, 3).build();
+    QVERIFY(problem.ok());
+    const Plan plan = solve(*problem, quick(800));
+    QVERIFY(plan.feasibility.all());
+    QCOMPARE(plan.dueStages.size(), 3U);
+    QCOMPARE(plan.dueStages.back().value, plan.value);
+    const std::int64_t alone = valueOfUrgentAlone(*problem, 0, quick(800));
+    QCOMPARE(plan.dueStages.front().value, alone);
+    QVERIFY(plan.dueStages.front().bound > 0);
+    // The patterns with urgent blanks come first.
+    int last = 0;
+    for (const Pattern& pattern : plan.patterns) {
+        int earliest = 3;
+        for (const Strip& strip : pattern.strips)
+            for (const Crosscut& crosscut : strip.crosscuts)
+                earliest = std::min(earliest, problem->blanks()[crosscut.blank].dueClass);
+        QVERIFY(earliest >= last);
+        last = earliest;
+    }
+    Settings together = quick(800);
+    together.dueFirst = false;
+    const Plan without = solve(*problem, together);
+    QVERIFY(without.dueStages.empty());
+    QVERIFY(without.value <= plan.value);
+    Plan wrong = plan;
+    wrong.dueStages.front().bound = wrong.dueStages.front().value;
+    wrong.dueStages.front().certificate = plan.certificate;
+    QVERIFY(!check(*problem, wrong).feasibility.dueStagesRight);
+}
+
+void CuttingGoalsTest::urgentBlanksGetTheScarceStock()
+{
+    ProblemBuilder builder;
+    Stock one = sheet(1'000, 1'000);
+    one.count = 1;
+    builder.stock(one);
+    builder.blank({"later", mm(900), mm(900), 1, false, 1, 0});
+    builder.blank({"urgent", mm(800), mm(800), 1, false, 0, 0});
+    const auto problem = builder.build();
+    QVERIFY(problem.ok());
+    const Plan plan = solve(*problem, quick(100));
+    QVERIFY(plan.feasibility.cuttable());
+    QCOMPARE(plan.notCut.size(), 1U);
+    QCOMPARE(problem->blanks()[plan.notCut.front().blank].key, std::string("later"));
+}
+
+/// The paper-roll example of the encyclopaedia article "Cutting stock problem" (en.wikipedia.org): 73 rolls,
+/// and as the article says 10 patterns suffice for them.
+void CuttingGoalsTest::theTextbookRollNeedsFewSetups()
+{
+    ProblemBuilder builder;
+    builder.stock(sheet(5'600, 1'000));
+    const int widths[] = {1'380, 1'520, 1'560, 1'710, 1'820, 1'880, 1'930,
+                          2'000, 2'050, 2'100, 2'140, 2'150, 2'200};
+    const int demands[] = {22, 25, 12, 14, 18, 18, 20, 10, 12, 14, 16, 18, 20};
+    for (std::size_t index = 0; index < std::size(widths); ++index)
+        builder.blank(
+            {std::to_string(widths[index]), mm(widths[index]), mm(1'000), demands[index], false, 0, 0});
+    const Plan plan = solve(*builder.build(), quick(3'000));
+    QVERIFY(plan.feasibility.all());
+    QCOMPARE(plan.value, 73);
+    QVERIFY(plan.proof == Proof::ProvenLeast);
+    QVERIFY2(plan.setups < 13, std::to_string(plan.setups).c_str());
+}
+
+void CuttingGoalsTest::fewerSetupsCostNoMetal()
+{
+    const auto problem = batch(5, 60, 1).build();
+    QVERIFY(problem.ok());
+    Settings settings = quick(1'000);
+    const Plan few = solve(*problem, settings);
+    settings.fewerSetups = false;
+    const Plan any = solve(*problem, settings);
+    QVERIFY(few.feasibility.all() && any.feasibility.all());
+    QVERIFY(few.value <= any.value);
+    QVERIFY2(few.setups < any.setups,
+             (std::to_string(few.setups) + " and " + std::to_string(any.setups)).c_str());
+    QVERIFY(!few.setupTrades.empty());
+    QCOMPARE(few.setupTrades.front().value, few.value);
+    QCOMPARE(few.setupTrades.front().setups, few.setups);
+}
+
+void CuttingGoalsTest::creditedOffcutsGrow()
+{
+    // Two strips of two and one: with the last blank moved up, one strip keeps 2200 instead of 1500 and 700.
+    double kept[2] = {0.0, 0.0};
+    std::int64_t values[2] = {0, 0};
+    for (const int percent : {0, 50}) {
+        ProblemBuilder builder = batch(9, 60, 1);
+        ShopRules rules;
+        rules.leastRemnantWidth = mm(100);
+        rules.leastRemnantLength = mm(600);
+        rules.remnantCreditPercent = percent;
+        builder.rules(rules);
+        const Plan plan = solve(*builder.build(), quick(400));
+        QVERIFY(plan.feasibility.all());
+        kept[percent / 50] = plan.waste.remnants;
+        values[percent / 50] = plan.value;
+    }
+    QCOMPARE(values[0], values[1]);
+    QVERIFY2(kept[1] > kept[0], (std::to_string(kept[0]) + " and " + std::to_string(kept[1])).c_str());
+}
+
+void CuttingGoalsTest::aSearchStopsWhenTold()
+{
+    const auto problem = batch(7, 200, 1).build();
+    QVERIFY(problem.ok());
+    for (const int answers : {0, 1, 5, 40}) {
+        int asked = 0;
+        Control control;
+        control.progress = [&](const Progress&) { return asked++ < answers; };
+        const Plan plan = solve(*problem, quick(1'000'000), control);
+        QVERIFY(plan.feasibility.all());
+        QVERIFY(plan.ending == Ending::Cancelled || plan.ending == Ending::Proven);
+        QVERIFY(asked <= answers + 1);
+    }
+    // The clock is the caller's: each look at it takes a millisecond here.
+    std::chrono::microseconds now(0);
+    Control control;
+    control.clock = [&now] { return now += std::chrono::milliseconds(1); };
+    Settings settings = quick(1'000'000);
+    settings.timeLimit = std::chrono::milliseconds(300);
+    settings.fewerSetups = false;
+    std::chrono::microseconds shown(0), silence(0);
+    control.progress = [&](const Progress&) {
+        silence = std::max(silence, now - shown);
+        shown = now;
+        return true;
+    };
+    const Plan plan = solve(*problem, settings, control);
+    QVERIFY(plan.feasibility.all());
+    QVERIFY(now <= std::chrono::milliseconds(400));
+    QVERIFY(silence <= std::chrono::milliseconds(100));
+}
+
+void CuttingGoalsTest::mixedUnitsAreNotFirstFitted()
+{
+    // Girths from bend deductions in nanometres, lengths in inches and millimetres with a kerf.
+    std::mt19937 random(31);
+    ProblemBuilder builder;
+    ShopRules rules;
+    rules.kerf = Length::nanometres(1'234'567);
+    builder.rules(rules);
+    builder.stock({"48x120", StockKind::Sheet, Length::inches(48), Length::inches(120), std::nullopt,
+                   std::nullopt, std::nullopt});
+    for (int kind = 0; kind < 60; ++kind)
+        builder.blank({std::to_string(kind),
+                       Length::nanometres(80'000'001 + static_cast<std::int64_t>(random() % 20) * 17'654'321),
+                       kind % 2 == 0 ? Length::sixtyFourths(64 * 12 + static_cast<int>(random() % 6'000))
+                                     : mm(300 + static_cast<int>(random() % 2'400)),
+                       1 + static_cast<int>(random() % 5), false, 0, 0});
+    // A blank as long as the sheet fits whatever the unit.
+    builder.blank({"whole", Length::nanometres(100'000'001), Length::inches(120), 1, false, 0, 0});
+    const auto problem = builder.build();
+    QVERIFY(problem.ok());
+    const Plan first = solve(*problem, quick(0)), plan = solve(*problem, quick(800));
+    QVERIFY(first.feasibility.all() && plan.feasibility.all());
+    QVERIFY2(plan.value < first.value,
+             (std::to_string(plan.value) + " and " + std::to_string(first.value)).c_str());
+    QVERIFY(plan.gap() < 0.03);
+}
+
+void CuttingGoalsTest::twoThreadsPlanTheSame()
+{
+    for (const PatternClass patterns : {PatternClass::Exact, PatternClass::NonExact}) {
+        ProblemBuilder builder = batch(13, 100, 2);
+        ShopRules rules;
+        rules.patterns = patterns;
+        builder.rules(rules);
+        const auto problem = builder.build();
+        Settings settings = quick(400);
+        const Plan one = solve(*problem, settings);
+        settings.threads = 2;
+        QVERIFY(solve(*problem, settings) == one);
+    }
+}
+
+QTEST_APPLESS_MAIN(CuttingGoalsTest)
+#include "tst_cutting_goals.moc"
