@@ -74,11 +74,11 @@ void CuttingGoalsTest::whatIsDueFirstGetsItsBestPlan()
 {
     const auto problem = batch(3, 24, 3).build();
     QVERIFY(problem.ok());
-    const Plan plan = solve(*problem, quick(800));
+    const Plan plan = solve(*problem, quick(200));
     QVERIFY(plan.feasibility.all());
     QCOMPARE(plan.dueStages.size(), 3U);
     QCOMPARE(plan.dueStages.back().value, plan.value);
-    const std::int64_t alone = valueOfUrgentAlone(*problem, 0, quick(800));
+    const std::int64_t alone = valueOfUrgentAlone(*problem, 0, quick(200));
     QCOMPARE(plan.dueStages.front().value, alone);
     QVERIFY(plan.dueStages.front().bound > 0);
     // The patterns with urgent blanks come first.
@@ -91,7 +91,7 @@ void CuttingGoalsTest::whatIsDueFirstGetsItsBestPlan()
         QVERIFY(earliest >= last);
         last = earliest;
     }
-    Settings together = quick(800);
+    Settings together = quick(200);
     together.dueFirst = false;
     const Plan without = solve(*problem, together);
     QVERIFY(without.dueStages.empty());
@@ -130,7 +130,7 @@ void CuttingGoalsTest::theTextbookRollNeedsFewSetups()
     for (std::size_t index = 0; index < std::size(widths); ++index)
         builder.blank(
             {std::to_string(widths[index]), mm(widths[index]), mm(1'000), demands[index], false, 0, 0});
-    const Plan plan = solve(*builder.build(), quick(3'000));
+    const Plan plan = solve(*builder.build(), quick(150));
     QVERIFY(plan.feasibility.all());
     QCOMPARE(plan.value, 73);
     QVERIFY(plan.proof == Proof::ProvenLeast);
@@ -141,7 +141,7 @@ void CuttingGoalsTest::fewerSetupsCostNoMetal()
 {
     const auto problem = batch(5, 60, 1).build();
     QVERIFY(problem.ok());
-    Settings settings = quick(1'000);
+    Settings settings = quick(300);
     const Plan few = solve(*problem, settings);
     settings.fewerSetups = false;
     const Plan any = solve(*problem, settings);
@@ -166,7 +166,7 @@ void CuttingGoalsTest::creditedOffcutsGrow()
         rules.leastRemnantLength = mm(600);
         rules.remnantCreditPercent = percent;
         builder.rules(rules);
-        const Plan plan = solve(*builder.build(), quick(400));
+        const Plan plan = solve(*builder.build(), quick(150));
         QVERIFY(plan.feasibility.all());
         kept[percent / 50] = plan.waste.remnants;
         values[percent / 50] = plan.value;
@@ -203,7 +203,7 @@ void CuttingGoalsTest::aSearchStopsWhenTold()
     };
     const Plan plan = solve(*problem, settings, control);
     QVERIFY(plan.feasibility.all());
-    QVERIFY(now <= std::chrono::milliseconds(400));
+    QVERIFY(now <= std::chrono::milliseconds(300));
     QVERIFY(silence <= std::chrono::milliseconds(100));
 }
 
@@ -227,7 +227,7 @@ void CuttingGoalsTest::mixedUnitsAreNotFirstFitted()
     builder.blank({"whole", Length::nanometres(100'000'001), Length::inches(120), 1, false, 0, 0});
     const auto problem = builder.build();
     QVERIFY(problem.ok());
-    const Plan first = solve(*problem, quick(0)), plan = solve(*problem, quick(800));
+    const Plan first = solve(*problem, quick(0)), plan = solve(*problem, quick(200));
     QVERIFY(first.feasibility.all() && plan.feasibility.all());
     QVERIFY2(plan.value < first.value,
              (std::to_string(plan.value) + " and " + std::to_string(first.value)).c_str());
@@ -242,7 +242,7 @@ void CuttingGoalsTest::twoThreadsPlanTheSame()
         rules.patterns = patterns;
         builder.rules(rules);
         const auto problem = builder.build();
-        Settings settings = quick(400);
+        Settings settings = quick(150);
         const Plan one = solve(*problem, settings);
         settings.threads = 2;
         QVERIFY(solve(*problem, settings) == one);
