@@ -83,7 +83,7 @@ private slots:
 void CuttingPlanTest::everyRandomPlanPassesTheChecker()
 {
     std::mt19937 random(7);
-    const int cases = qEnvironmentVariableIsSet("LAPWRIGHT_LONG") ? 3'000 : 40;
+    const int cases = qEnvironmentVariableIsSet("LAPWRIGHT_LONG") ? 3'000 : 20;
     for (int round = 0; round < cases; ++round) {
         const Problem problem = randomProblem(random);
         Settings settings;
