@@ -2,6 +2,7 @@
 
 #include "measure/rounding.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace lapwright::fold {
@@ -17,10 +18,13 @@ Move moveBetween(Placement from, Placement to)
 }
 
 CostModel::CostModel(const HandlingTimes& times, double kilograms, Length length, bool twoPeople)
-    : times_(times), lift_(std::llround(kilograms * static_cast<double>(times.perKilogram) +
-                                        inMetres(length) * static_cast<double>(times.perMetre)) +
-                           (twoPeople ? times.secondPerson : 0))
+    : times_(times)
 {
+    const double lift = kilograms * static_cast<double>(times.perKilogram) +
+                        inMetres(length) * static_cast<double>(times.perMetre);
+    // Nobody turns a piece for a day; the sums of a sequence stay far within what 64 bits hold.
+    lift_ = lift > 0.0 ? std::llround(std::min(lift, static_cast<double>(longestTime))) : 0;
+    lift_ += twoPeople ? times.secondPerson : 0;
 }
 
 std::int64_t CostModel::move(Placement from, Placement to) const

@@ -195,6 +195,8 @@ Result<Outcome> planFold(const trim::Profile& profile, const trim::FlatPattern& 
 {
     if (pieceLength <= Length() || pieceLength > Length::millimetres(100'000))
         return Error{"length", std::to_string(inMillimetres(pieceLength)) + " mm", "over 0 and up to 100 m"};
+    if (std::vector<Error> faults = faultsIn(settings); !faults.empty())
+        return faults;
     if (settings.beamFace && *settings.beamFace >= machine->beamFaces.size())
         return Error{"beam face", std::to_string(*settings.beamFace + 1),
                      "1 to " + std::to_string(machine->beamFaces.size())};

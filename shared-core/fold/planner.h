@@ -14,7 +14,8 @@ namespace lapwright::fold {
 /// The fold steps of least handling time that `machine` can make `profile` with, or why there are none.
 /// A* over (bends made, last bend, end to the gauge, face up); ties go to hems first and outside in.
 /// `flat` is trim::flatPattern of the same profile, metal and sheet. Errors: a flat that does not belong to
-/// the profile, a metal without modulus or strength, a length that is not positive.
+/// the profile, a metal without modulus or strength, a length that is not positive, settings out of
+/// their limits.
 [[nodiscard]] Result<Outcome> planFold(const trim::Profile& profile, const trim::FlatPattern& flat,
                                        const metal::Metal& metal, const metal::Sheet& sheet,
                                        const Machine& machine, Length pieceLength, const Settings& settings);

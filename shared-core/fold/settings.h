@@ -2,6 +2,7 @@
 
 #include "measure/angle.h"
 #include "measure/length.h"
+#include "measure/result.h"
 
 #include <cstdint>
 #include <optional>
@@ -19,6 +20,9 @@ struct MeasuredSpringback {
 
     friend bool operator==(const MeasuredSpringback&, const MeasuredSpringback&) = default;
 };
+
+/// The longest that any of the times below may be.
+inline constexpr std::int64_t longestTime = std::int64_t{24} * 3'600'000;
 
 /// Times in milliseconds. Common practice, no source: a shop measures its own.
 struct HandlingTimes {
@@ -55,6 +59,10 @@ struct Settings {
     /// A refusal plans what might help (suggest.h) and says what does.
     bool findSuggestions = true;
 };
+
+/// What is out of its limits: times 0 to 24 hours, pre-bends over 90° and below 180°, clearances 0 to 50 mm.
+/// Place is the setting's name.
+[[nodiscard]] std::vector<Error> faultsIn(const Settings& settings);
 
 /// Bend lines the planner takes: above this the tables of the exact search grow too large.
 inline constexpr std::size_t mostBendLines = 16;

@@ -93,6 +93,25 @@ private slots:
         QVERIFY(!plan(angle, machine("long-folder-up"), {}, Length()).ok());
     }
 
+    void spoiltSettingsAreRefused()
+    {
+        const Angle unknown = Angle::radians(std::numeric_limits<double>::quiet_NaN());
+        const trim::Profile angle = profile({{50, 90}, {50, 0}});
+        std::vector<fold::Settings> spoilt(7);
+        spoilt[0].times.turnOver = -1;
+        spoilt[1].times.perKilogram = std::numeric_limits<std::int64_t>::max();
+        spoilt[2].preBend = unknown;
+        spoilt[3].leastPreBend = halfTurn;
+        spoilt[4].clearance = -Length::millimetres(1);
+        spoilt[5].flattenInset = Length::millimetres(51);
+        spoilt[6].measuredSpringback = {{"steel", "26 ga", quarterTurn, unknown}};
+        for (const fold::Settings& settings : spoilt) {
+            const auto outcome = plan(angle, machine("long-folder-up"), settings);
+            QVERIFY(!outcome.ok());
+            QVERIFY(outcome.errors().front().place.rfind("settings/", 0) == 0);
+        }
+    }
+
     void spoiltMachinesAreRefusedOrUsed()
     {
         // Each number of a good machine in turn becomes one that no machine has: an error, or an outcome.
