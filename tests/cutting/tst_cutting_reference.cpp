@@ -104,7 +104,7 @@ std::optional<Problem> problemOf(const Case& data, bool horizontal, PatternClass
 Settings searching()
 {
     Settings settings;
-    settings.workLimit = 20'000;
+    settings.workLimit = 4'000;
     settings.fewerSetups = false;
     return settings;
 }

@@ -194,7 +194,7 @@ void CuttingSmallTest::sheetsAgainstEveryPlan()
 void CuttingSmallTest::tripletsFillEveryBar()
 {
     std::mt19937 random(9);
-    for (const int bars : {20, 40, 83}) {
+    for (const int bars : {20, 40, 83, 167}) {
         std::map<int, int> counts;
         for (int bar = 0; bar < bars; ++bar) {
             const int first = 380 + static_cast<int>(random() % 111);
