@@ -43,7 +43,7 @@ double Ruin::wasteOf(const RawPattern& pattern) const
 
 std::vector<std::size_t> Ruin::pick()
 {
-    const std::size_t size = std::min<std::size_t>(plan_.size(), 3 + random_() % 12);
+    const std::size_t size = std::min<std::size_t>(plan_.size(), 3 + random_() % 8);
     std::vector<std::size_t> picked;
     while (picked.size() < size) {
         // The more wasteful of some drawn at random.
@@ -120,7 +120,7 @@ RawPlan Ruin::byRelaxation(const Part& part, const RawPlan& old)
     NestedPatterns search(part.instance, old, std::nullopt, {random_(), 1, MasterProgram::Columns::Whole},
                           std::move(listener));
     if (search.relax()) {
-        constexpr int attempts = 8;
+        constexpr int attempts = 3;
         for (int attempt = 0; attempt < attempts && better.empty() && search.round(attempt);)
             ++attempt;
     }
