@@ -30,9 +30,10 @@ void CatalogueBuilder::keep(const std::string& file, const std::string& kind, Re
         errors_.insert(errors_.end(), errors.begin(), errors.end());
         return;
     }
-    const auto [known, isNew] = files_.emplace(kind + " " + read->id, file);
+    const std::string id = read->id;
+    const auto [known, isNew] = files_.emplace(kind + " " + id, file);
     if (isNew)
-        all.emplace(read->id, *std::move(read));
+        all.emplace(id, *std::move(read));
     else
         errors_.push_back({file + "/id", known->first + ", as in " + known->second, "an id of its own"});
 }

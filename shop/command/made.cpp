@@ -1,6 +1,7 @@
 #include "command.h"
 #include "documents/cut.h"
 #include "documents/shop.h"
+#include "results.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
@@ -57,12 +58,12 @@ void consume(schedule::ShopStock& stock, const storage::StoredPlan& stored, cons
         }
 }
 
-Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp)
+Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp, Results& results)
 {
     const std::vector<storage::StoredPlan> plans = storage::waitingPlans(database);
     const auto standing = storage::stockDocument(database);
     if (plans.empty() || !standing) {
-        print("no plan waits to be cut; `lapwright plan` makes one");
+        results.nothing("no plan waits to be cut; `lapwright plan` makes one");
         return Exit::Done;
     }
     auto stock = documents::readStock(*standing);
@@ -96,13 +97,16 @@ Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp)
             storage::saveStockDocument(database, documents::writeStock(*stock));
             storage::markCut(database, stored.id);
         });
-        print("cut: " + describe(stored.material));
+        results.add("cut: " + describe(stored.material), {{"plan", stored.id},
+                                                          {"metal", stored.material.metal},
+                                                          {"gauge", stored.material.gauge},
+                                                          {"colour", stored.material.colour}});
     }
     return all ? Exit::Done : Exit::Blocked;
 }
 
 Exit advanceAll(const storage::Database& database, PieceState from, PieceState to, const std::string& mark,
-                const storage::Stamp& stamp)
+                const storage::Stamp& stamp, Results& results)
 {
     std::int64_t moved = 0;
     bool all = true;
@@ -114,7 +118,10 @@ Exit advanceAll(const storage::Database& database, PieceState from, PieceState t
             moved += piece.count;
         }
     });
-    print(counted(moved, "piece") + " " + std::string(schedule::name(to)));
+    const std::string state(schedule::name(to));
+    results.add(counted(moved, "piece") + " " + state, {{"state", state}, {"count", moved}});
+    if (moved == 0 && !mark.empty())
+        tell("no piece " + mark + " is " + std::string(schedule::name(from)));
     return all ? Exit::Done : Exit::Blocked;
 }
 
@@ -126,10 +133,12 @@ Exit run(const QCommandLineParser& options)
         return Exit::BadInput;
     }
     return inShop(options, [&](const storage::Database& database) {
-        if (what == "cut")
-            return cutPlans(database, stampOf(options));
-        return advanceAll(database, PieceState::Cut, PieceState::Folded, text(options, "mark"),
-                          stampOf(options));
+        Results results(options);
+        const Exit exit = what == "cut" ? cutPlans(database, stampOf(options), results)
+                                        : advanceAll(database, PieceState::Cut, PieceState::Folded,
+                                                     text(options, "mark"), stampOf(options), results);
+        results.finish();
+        return exit;
     });
 }
 

@@ -7,6 +7,7 @@
 #include "fold_programs.h"
 #include "input.h"
 #include "measure/rounding.h"
+#include "results.h"
 #include "shop_stock.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
@@ -105,8 +106,9 @@ bool allFold(const storage::Database& database, const FoldPrograms& programs)
 
 class Planner {
 public:
-    Planner(const schedule::ShopStock& stock, const cutting::Settings& settings, const Style& style)
-        : stock_(stock), names_(stock), settings_(settings), style_(style)
+    Planner(const schedule::ShopStock& stock, const cutting::Settings& settings, const Style& style,
+            Results& results)
+        : stock_(stock), names_(stock), settings_(settings), style_(style), results_(results)
     {
     }
 
@@ -128,7 +130,16 @@ public:
         complete_ = complete_ && plan.notCut.empty();
         names_.give(plan);
         documents::CutPlan document{problem, std::move(plan)};
-        print(name + ": " + counted(piecesOf(pieces), "piece") + " from " + summaryInWords(document, style_));
+        results_.add(name + ": " + counted(piecesOf(pieces), "piece") + " from " +
+                         summaryInWords(document, style_),
+                     {{"metal", material.metal},
+                      {"gauge", material.gauge},
+                      {"colour", material.colour},
+                      {"pieces", piecesOf(pieces)},
+                      {"value", document.plan.value},
+                      {"bound", document.plan.bound},
+                      {"proven_least", document.plan.proof == cutting::Proof::ProvenLeast},
+                      {"setups", document.plan.setups}});
         plans_.push_back({newUuid(), material,
                           documents::writeCutPlan({std::move(document), {}}, documents::Layout::Canonical)});
     }
@@ -141,6 +152,7 @@ private:
     RemnantNames names_;
     const cutting::Settings& settings_;
     const Style style_;
+    Results& results_;
     std::vector<storage::StoredPlan> plans_;
     bool complete_ = true;
 };
@@ -177,12 +189,14 @@ Exit planAll(const QCommandLineParser& options, const cutting::Settings& setting
         return Exit::BadInput;
     }
     const bool folds = allFold(database, *programs);
-    Planner planner(*stock, settings, styleOf(options));
+    Results results(options);
+    Planner planner(*stock, settings, styleOf(options), results);
     for (const auto& [material, pieces] : batchesOf(database))
         planner.plan(material, pieces);
     storage::replacePlans(database, planner.plans(), stampOf(options));
     if (planner.plans().empty())
-        print("nothing to cut");
+        results.nothing("nothing to cut");
+    results.finish();
     return planner.complete() && folds ? Exit::Done : Exit::Blocked;
 }
 

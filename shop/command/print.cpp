@@ -6,6 +6,7 @@
 #include "labels.h"
 #include "load_words.h"
 #include "pictures.h"
+#include "results.h"
 #include "shop_stock.h"
 #include "storage/shop_state.h"
 
@@ -67,7 +68,10 @@ Exit printAll(const QCommandLineParser& options, const std::string& path, const 
     const bool allFold =
         printOrders(database, *programs, Pictures(stock->value_or(schedule::ShopStock()), style), folder);
     printLoads(database, style, folder);
-    print(std::to_string(folder.count()) + " tickets, drawings and lists in " + path);
+    Results results(options);
+    results.add(std::to_string(folder.count()) + " tickets, drawings and lists in " + path,
+                {{"folder", path}, {"files", folder.count()}});
+    results.finish();
     return allFold ? Exit::Done : Exit::Blocked;
 }
 

@@ -1,6 +1,8 @@
 #include "command.h"
 #include "documents/shop.h"
 #include "input.h"
+#include "measure/rounding.h"
+#include "results.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
@@ -57,8 +59,11 @@ Exit receive(const QCommandLineParser& options, const storage::Database& databas
             tell("this receipt was here before; only events that are new count");
         return takeIn(database, receipt, stamp);
     });
-    print(std::to_string(taken.received) + " pieces received, " + std::to_string(taken.missing) +
-          " short, damaged or wrong");
+    Results results(options);
+    results.add(counted(taken.received, "piece") + " received, " + std::to_string(taken.missing) +
+                    " short, damaged or wrong",
+                {{"received", taken.received}, {"missing", taken.missing}});
+    results.finish();
     for (const Error& error : taken.errors)
         tell(error.within(nameOf(path)).sentence());
     return taken.errors.empty() ? Exit::Done : Exit::Blocked;
@@ -82,26 +87,40 @@ Exit remake(const QCommandLineParser& options, const storage::Database& database
                 throw storage::StorageFailure(logged.errors().front().sentence());
         }
     });
+    Results results(options);
     for (const storage::PieceInState& piece : waiting)
-        print("remake " + std::to_string(piece.count) + " of " + piece.piece.mark + ", " +
-              write(piece.piece.length, styleOf(options)));
+        results.add("remake " + std::to_string(piece.count) + " of " + piece.piece.mark + ", " +
+                        write(piece.piece.length, styleOf(options)),
+                    {{"order", piece.order},
+                     {"mark", piece.piece.mark},
+                     {"count", piece.count},
+                     {"length_mm", inMillimetres(piece.piece.length)}});
     if (waiting.empty())
-        print("nothing is waiting for a remake");
+        results.nothing("nothing is waiting for a remake");
+    results.finish();
     return Exit::Done;
 }
 
-Exit status(const storage::Database& database)
+Exit status(const QCommandLineParser& options, const storage::Database& database)
 {
+    Results results(options);
     for (const storage::OrderSummary& order : storage::currentOrders(database))
-        print(order.jobName + ", " + order.customer + ", revision " + std::to_string(order.revision) +
-              (order.wantedBy.empty() ? "" : ", wanted by " + order.wantedBy));
+        results.add(order.jobName + ", " + order.customer + ", revision " + std::to_string(order.revision) +
+                        (order.wantedBy.empty() ? "" : ", wanted by " + order.wantedBy),
+                    {{"order", order.id},
+                     {"job", order.jobName},
+                     {"customer", order.customer},
+                     {"revision", order.revision},
+                     {"wanted_by", order.wantedBy}});
     for (std::size_t state = 0; state < schedule::pieceStates; ++state) {
         std::int64_t count = 0;
         for (const storage::PieceInState& piece : storage::piecesIn(database, static_cast<PieceState>(state)))
             count += piece.count;
+        const std::string name(schedule::name(static_cast<PieceState>(state)));
         if (count > 0)
-            print(std::to_string(count) + " " + std::string(schedule::name(static_cast<PieceState>(state))));
+            results.add(counted(count, "piece") + " " + name, {{"state", name}, {"count", count}});
     }
+    results.finish();
     return Exit::Done;
 }
 
@@ -150,7 +169,10 @@ Subcommand statusCommand()
             {databaseOption()},
             0,
             0,
-            [](const QCommandLineParser& options) { return inShop(options, status); }};
+            [](const QCommandLineParser& options) {
+                return inShop(options,
+                              [&](const storage::Database& database) { return status(options, database); });
+            }};
 }
 
 } // namespace lapwright::command

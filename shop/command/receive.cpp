@@ -5,6 +5,7 @@
 #include "documents/order.h"
 #include "incoming.h"
 #include "input.h"
+#include "results.h"
 #include "storage/document_file.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
@@ -38,7 +39,8 @@ class Receiver {
 public:
     Receiver(const storage::Database& database, const pieces::Catalogue& catalogue,
              const QCommandLineParser& options)
-        : database_(database), catalogue_(catalogue), options_(options), style_(styleOf(options))
+        : database_(database), catalogue_(catalogue), options_(options), style_(styleOf(options)),
+          results_(options)
     {
     }
 
@@ -59,8 +61,13 @@ public:
         const std::optional<Standing> before = standingBefore(order.value);
         const Arrival arrival = storage::receiveOrder(database_, incoming(order, received->text, derived),
                                                       stampOf(options_), options_.isSet("accept"));
-        print(order.value.job.name + ", revision " + std::to_string(order.value.revision) + ": " +
-              words(arrival.outcome));
+        results_.add(order.value.job.name + ", revision " + std::to_string(order.value.revision) + ": " +
+                         words(arrival.outcome),
+                     {{"order", order.value.id},
+                      {"job", order.value.job.name},
+                      {"revision", order.value.revision},
+                      {"outcome", words(arrival.outcome)},
+                      {"reasons", arrival.reasons}});
         if (before)
             tellRevision(*before, derived.order);
         for (const std::string& reason : arrival.reasons)
@@ -71,7 +78,11 @@ public:
         }
     }
 
-    [[nodiscard]] Exit worst() const { return worst_; }
+    [[nodiscard]] Exit finish() const
+    {
+        results_.finish();
+        return worst_;
+    }
 
 private:
     struct Standing {
@@ -128,6 +139,7 @@ private:
     const pieces::Catalogue& catalogue_;
     const QCommandLineParser& options_;
     const Style style_;
+    Results results_;
     Exit worst_ = Exit::Done;
 };
 
@@ -150,7 +162,7 @@ Exit receiveAll(const QCommandLineParser& options, const storage::Database& data
         for (const std::string& path : *paths)
             receiver.take(path);
     }
-    return receiver.worst();
+    return receiver.finish();
 }
 
 Exit run(const QCommandLineParser& options)

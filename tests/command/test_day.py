@@ -53,6 +53,19 @@ class Day(Program):
         self.shop("load", "-o", "load.json")
         self.receive_and_remake(json.loads((self.folder / "load.json").read_text()))
 
+    def test_each_act_answers_in_json_too(self):
+        self.take_off()
+        taken = json.loads(self.shop("receive", *[f"{name}.order.json" for name in ORDERS], "--json").stdout)
+        self.assertEqual([one["outcome"] for one in taken], ["taken in", "taken in"])
+        plan = json.loads(self.shop("plan", "--stock", CASES / "shop.stock.json", "--time", "1", "--json").stdout)
+        self.assertEqual([one["pieces"] for one in plan], [32])
+        self.assertGreater(json.loads(self.shop("print", "-o", "tickets", "--json").stdout)[0]["files"], 0)
+        self.assertEqual(len(json.loads(self.shop("made", "cut", "--json").stdout)), 1)
+        self.assertEqual(json.loads(self.shop("made", "cut", "--json").stdout), [])
+        self.assertEqual(json.loads(self.shop("made", "folded", "--json").stdout), [{"state": "folded", "count": 32}])
+        self.assertIn({"state": "folded", "count": 32}, json.loads(self.shop("status", "--json").stdout))
+        self.assertEqual(json.loads(self.shop("remake", "--json").stdout), [])
+
     def receive_and_remake(self, load):
         pieces = [(bundle["order"], piece) for bundle in load["bundles"] for piece in bundle["pieces"]]
         self.assertEqual(sum(piece["count"] for _, piece in pieces), 32)
