@@ -152,7 +152,6 @@ public:
         return *this;
     }
     friend bool operator==(const Counted& left, const Counted& right) { return left.at_ == right.at_; }
-    friend bool operator!=(const Counted& left, const Counted& right) { return left.at_ != right.at_; }
 
 private:
     const char* at_;
