@@ -201,6 +201,19 @@ std::vector<std::string> brokenLinks(const Database& database, const IncomingOrd
     return reasons;
 }
 
+/// Blanks of waiting cut plans are named "order/mark". True if a plan held pieces of the order.
+bool takeBackPlans(const Database& database, const std::string& order)
+{
+    QSqlQuery holding = database.query(
+        "SELECT COUNT(*) FROM plans WHERE state = 'planned' AND instr(document, ?) > 0", {text(order + "/")});
+    holding.next();
+    if (holding.value(0).toLongLong() == 0)
+        return false;
+    database.run("UPDATE plans SET state = 'replaced' WHERE state = 'planned' AND instr(document, ?) > 0",
+                 {text(order + "/")});
+    return true;
+}
+
 Arrival receiveInside(const Database& database, const IncomingOrder& order, const Stamp& stamp, bool accept)
 {
     QSqlQuery same = database.query("SELECT hash FROM orders WHERE id = ? AND revision = ?",
@@ -227,7 +240,10 @@ Arrival receiveInside(const Database& database, const IncomingOrder& order, cons
     saveOrder(database, order, stamp);
     for (const Change& change : list)
         applyChange(database, order, change, stamp);
-    return {Arrival::Outcome::Taken, {}};
+    Arrival taken{Arrival::Outcome::Taken, {}};
+    if (!list.empty() && takeBackPlans(database, order.id))
+        taken.reasons.push_back("cut plans that held its pieces are taken back; plan again");
+    return taken;
 }
 
 } // namespace

@@ -92,6 +92,8 @@ void print(const std::string& line)
 
 void tell(const std::string& line)
 {
+    // What was said on standard output comes before it where both go to one place.
+    std::fflush(stdout);
     std::fprintf(stderr, "%s\n", line.c_str());
 }
 

@@ -83,7 +83,9 @@ std::string stripInWords(const documents::CutPlan& plan, const cutting::Strip& s
     for (const cutting::Crosscut& crosscut : strip.crosscuts) {
         const cutting::Blank& blank = plan.problem.blanks[crosscut.blank];
         line += " " + std::to_string(crosscut.count) + " x " + names[crosscut.blank] + " " +
-                write(crosscut.turned ? blank.girth : blank.length, style) + ";";
+                write(crosscut.turned ? blank.girth : blank.length, style);
+        const Length across = crosscut.turned ? blank.length : blank.girth;
+        line += (across < strip.width ? ", then slit to " + write(across, style) : "") + ";";
     }
     return strip.rest > Length() ? line + " left " + write(strip.rest, style) : line;
 }

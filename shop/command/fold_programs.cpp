@@ -2,7 +2,6 @@
 
 #include "catalogue.h"
 #include "fold/check.h"
-#include "shop_stock.h"
 
 #include <algorithm>
 
@@ -39,23 +38,18 @@ std::optional<Length> longestOf(const pieces::Order& order, std::size_t profile)
 
 } // namespace
 
-Result<FoldPrograms> FoldPrograms::forShop(const storage::Database& database,
+Result<FoldPrograms> FoldPrograms::forShop(const std::vector<std::string>& machines,
                                            const std::vector<std::string>& libraryFolders)
 {
     auto catalogue = loadCatalogue(libraryFolders);
     if (!catalogue.ok())
         return catalogue.errors();
-    auto machines = loadMachines(libraryFolders);
-    if (!machines.ok())
-        return machines.errors();
-    const auto stock = standingStock(database);
-    if (!stock.ok())
-        return stock.errors();
-    if (stock->has_value() && !(*stock)->machines.empty())
-        machines = chosen(*machines, (*stock)->machines);
-    if (!machines.ok())
-        return machines.errors();
-    return FoldPrograms(*std::move(catalogue), *std::move(machines));
+    auto known = loadMachines(libraryFolders);
+    if (known.ok() && !machines.empty())
+        known = chosen(*known, machines);
+    if (!known.ok())
+        return known.errors();
+    return FoldPrograms(*std::move(catalogue), *std::move(known));
 }
 
 Result<std::optional<FoldProgram>> FoldPrograms::of(const pieces::Order& order, std::size_t profile) const

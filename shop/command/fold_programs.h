@@ -4,7 +4,6 @@
 #include "fold_words.h"
 #include "pieces/order.h"
 #include "pieces/takeoff.h"
-#include "storage/database.h"
 #include "trim/girth.h"
 
 #include <cstddef>
@@ -30,9 +29,9 @@ struct FoldProgram {
 /// Makes fold programs on the shop's machines.
 class FoldPrograms {
 public:
-    /// The machines the shop's stock document names, or all that are known where it names none or there is no
-    /// such document yet. Errors: a library file that cannot be right, a name no machine has.
-    [[nodiscard]] static Result<FoldPrograms> forShop(const storage::Database& database,
+    /// `machines` are the ids of those that stand in the shop; none: all that are known. Errors: a library
+    /// file that cannot be right, a name no machine has.
+    [[nodiscard]] static Result<FoldPrograms> forShop(const std::vector<std::string>& machines,
                                                       const std::vector<std::string>& libraryFolders);
 
     /// Precondition: `profile` < order.profiles.size(). Nothing if no piece of the order has it. Errors: a

@@ -58,6 +58,9 @@ void consume(schedule::ShopStock& stock, const storage::StoredPlan& stored, cons
         }
 }
 
+/// Rolls a plan's transaction back when its pieces are not there any more.
+struct NotCut {};
+
 Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp, Results& results)
 {
     const std::vector<storage::StoredPlan> plans = storage::waitingPlans(database);
@@ -78,7 +81,8 @@ Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp, Re
             tell(plan.errorsWithin("plan " + stored.id));
             return Exit::CouldNot;
         }
-        database.write([&] {
+        const schedule::ShopStock before = stock->value;
+        const auto cutWhole = [&] {
             const documents::CutPlan& cut = plan->value;
             std::vector<std::int64_t> counts;
             for (const cutting::Blank& blank : cut.problem.blanks)
@@ -88,15 +92,22 @@ Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp, Re
             for (std::size_t blank = 0; blank < counts.size(); ++blank) {
                 const std::string& key = cut.problem.blanks[blank].key;
                 const std::size_t slash = key.find('/');
-                if (counts[blank] > 0)
-                    all = advance(database, key.substr(0, slash), key.substr(slash + 1), PieceState::Cut,
-                                  counts[blank], stamp) &&
-                          all;
+                if (counts[blank] > 0 && !advance(database, key.substr(0, slash), key.substr(slash + 1),
+                                                  PieceState::Cut, counts[blank], stamp))
+                    throw NotCut();
             }
             consume(stock->value, stored, cut);
             storage::saveStockDocument(database, documents::writeStock(*stock));
             storage::markCut(database, stored.id);
-        });
+        };
+        try {
+            database.write(cutWhole);
+        } catch (const NotCut&) {
+            stock->value = before;
+            all = false;
+            tell("not marked as cut: " + describe(stored.material) + "; plan again");
+            continue;
+        }
         results.add("cut: " + describe(stored.material), {{"plan", stored.id},
                                                           {"metal", stored.material.metal},
                                                           {"gauge", stored.material.gauge},
@@ -105,17 +116,22 @@ Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp, Re
     return all ? Exit::Done : Exit::Blocked;
 }
 
-Exit advanceAll(const storage::Database& database, PieceState from, PieceState to, const std::string& mark,
-                const storage::Stamp& stamp, Results& results)
+Exit advanceAll(const storage::Database& database, PieceState from, PieceState to, const std::string& order,
+                const std::string& mark, const storage::Stamp& stamp, Results& results)
 {
     std::int64_t moved = 0;
     bool all = true;
+    const auto wanted = [&](const storage::PieceInState& piece) {
+        return (mark.empty() || piece.piece.mark == mark) && (order.empty() || piece.order == order);
+    };
     database.write([&] {
         for (const storage::PieceInState& piece : storage::piecesIn(database, from)) {
-            if (!mark.empty() && piece.piece.mark != mark)
+            if (!wanted(piece))
                 continue;
-            all = advance(database, piece.order, piece.piece.mark, to, piece.count, stamp) && all;
-            moved += piece.count;
+            if (advance(database, piece.order, piece.piece.mark, to, piece.count, stamp))
+                moved += piece.count;
+            else
+                all = false;
         }
     });
     const std::string state(schedule::name(to));
@@ -132,11 +148,16 @@ Exit run(const QCommandLineParser& options)
         tell("lapwright: made " + what + ", expected cut or folded");
         return Exit::BadInput;
     }
+    if (what == "cut" && (options.isSet("mark") || options.isSet("order"))) {
+        tell("lapwright: made cut with --mark or --order, expected neither: whole plans are cut");
+        return Exit::BadInput;
+    }
     return inShop(options, [&](const storage::Database& database) {
         Results results(options);
-        const Exit exit = what == "cut" ? cutPlans(database, stampOf(options), results)
-                                        : advanceAll(database, PieceState::Cut, PieceState::Folded,
-                                                     text(options, "mark"), stampOf(options), results);
+        const Exit exit =
+            what == "cut" ? cutPlans(database, stampOf(options), results)
+                          : advanceAll(database, PieceState::Cut, PieceState::Folded, text(options, "order"),
+                                       text(options, "mark"), stampOf(options), results);
         results.finish();
         return exit;
     });
@@ -151,8 +172,13 @@ Subcommand madeCommand()
         "cut|folded",
         "say that the planned cuts are made, or that cut pieces are folded",
         "`made cut` marks every waiting plan as cut, takes its metal out of the stock and puts the new remnants on the "
-        "shelf. `made folded` marks cut pieces as folded, all of them or one mark.",
-        {databaseOption(), {"mark", "Only this mark.", "MARK"}, stationOption(), personOption()},
+        "shelf. `made folded` marks cut pieces as folded, all of them, those of one order, or one mark.",
+        {databaseOption(),
+         {"order", "Only pieces of the order of this identity (`lapwright status --json` lists them).",
+          "UUID"},
+         {"mark", "Only this mark.", "MARK"},
+         stationOption(),
+         personOption()},
         1,
         1,
         run};

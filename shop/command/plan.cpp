@@ -7,6 +7,7 @@
 #include "fold_programs.h"
 #include "input.h"
 #include "measure/rounding.h"
+#include "open_pieces.h"
 #include "results.h"
 #include "shop_stock.h"
 #include "storage/piece_events.h"
@@ -82,22 +83,24 @@ private:
 };
 
 /// What no machine of the shop can fold is told before metal is cut for it. True if all can be folded.
-bool allFold(const storage::Database& database, const FoldPrograms& programs)
+bool allFold(const storage::Database& database, const FoldPrograms& programs, const Style& style)
 {
     bool all = true;
+    const OpenPieces open(database, {schedule::PieceState::Ordered});
     for (const storage::OrderSummary& summary : storage::currentOrders(database)) {
         const auto order = documents::readOrder(summary.derived);
         if (!order.ok())
             throw storage::StorageFailure(order.errors().front().sentence());
-        for (std::size_t profile = 0; profile < order->value.profiles.size(); ++profile) {
-            const auto program = programs.of(order->value, profile);
+        const pieces::Order toMake = open.of(order->value);
+        for (std::size_t profile = 0; profile < toMake.profiles.size(); ++profile) {
+            const auto program = programs.of(toMake, profile);
             if (!program.ok())
                 throw storage::StorageFailure(program.errors().front().sentence());
             if (!program->has_value() || (*program)->plan() != nullptr)
                 continue;
             all = false;
-            tell("BLOCKS  " + nameOf(order->value, profile) + ": no machine of the shop can fold it");
-            for (const std::string& line : inWords((*program)->outcome, {}))
+            tell("BLOCKS  " + nameOf(toMake, profile) + ": no machine of the shop can fold it");
+            for (const std::string& line : inWords((*program)->outcome, style))
                 tell("        " + line);
         }
     }
@@ -118,7 +121,7 @@ public:
         const std::string name = describe(material);
         const cutting::Admission admission = documents::admit(wanted);
         for (const cutting::Refusal& refusal : admission.refusals)
-            tell("BLOCKS  " + name + ": " + refusal.key + ": " + say(refusal.reason, style_));
+            tell("BLOCKS  " + name + ": " + say(refusal.reason, style_));
         complete_ = complete_ && admission.refusals.empty();
         if (!admission.problem)
             return;
@@ -157,15 +160,14 @@ private:
     bool complete_ = true;
 };
 
-/// Takes a new stock document in if one is named, and gives the stock that stands then.
+/// The stock to plan from: the document named with --stock, or what stands in the database.
 Result<schedule::ShopStock> stockFor(const storage::Database& database, const QCommandLineParser& options)
 {
     if (options.isSet("stock")) {
-        const auto given = receiveFrom(text(options, "stock"), documents::readStock);
+        const auto given = readFrom(text(options, "stock"), documents::readStock);
         if (!given.ok())
             return given.errors();
-        storage::saveStockDocument(database, given->text);
-        return given->document.value;
+        return given->value;
     }
     auto standing = standingStock(database);
     if (!standing.ok())
@@ -173,6 +175,19 @@ Result<schedule::ShopStock> stockFor(const storage::Database& database, const QC
     if (!standing->has_value())
         return Error{"", "no stock", "--stock with the shop's stock document, at least the first time"};
     return **std::move(standing);
+}
+
+/// Keeps a stock document named with --stock, and says where that overrules what the shop has on its racks.
+void keepStock(const storage::Database& database, const QCommandLineParser& options,
+               const schedule::ShopStock& stock)
+{
+    if (!options.isSet("stock"))
+        return;
+    const auto standing = standingStock(database);
+    if (standing.ok() && standing->has_value() && !(**standing == stock))
+        tell("the stock in the database is replaced by " + text(options, "stock") +
+             "; leave --stock out to go on with what is left on the racks");
+    storage::saveStockDocument(database, documents::writeStock({stock, {}}));
 }
 
 Exit planAll(const QCommandLineParser& options, const cutting::Settings& settings,
@@ -183,12 +198,13 @@ Exit planAll(const QCommandLineParser& options, const cutting::Settings& setting
         tell(stock.errors());
         return Exit::BadInput;
     }
-    const auto programs = FoldPrograms::forShop(database, libraryFolders(options));
+    const auto programs = FoldPrograms::forShop(stock->machines, libraryFolders(options));
     if (!programs.ok()) {
         tell(programs.errors());
         return Exit::BadInput;
     }
-    const bool folds = allFold(database, *programs);
+    keepStock(database, options, *stock);
+    const bool folds = allFold(database, *programs, styleOf(options));
     Results results(options);
     Planner planner(*stock, settings, styleOf(options), results);
     for (const auto& [material, pieces] : batchesOf(database))

@@ -5,6 +5,7 @@
 #include "fold_tickets.h"
 #include "labels.h"
 #include "load_words.h"
+#include "open_pieces.h"
 #include "pictures.h"
 #include "results.h"
 #include "shop_stock.h"
@@ -16,20 +17,23 @@ namespace lapwright::command {
 
 namespace {
 
-/// Fold tickets, plan and label data of every order. True if all of it can be folded.
+/// Fold tickets and label data of what is not folded yet, and the plan of every order. True if all of it can
+/// be folded.
 bool printOrders(const storage::Database& database, const FoldPrograms& programs, const Pictures& pictures,
                  TicketFolder& folder)
 {
     FoldTickets folds(programs, pictures, folder);
+    const OpenPieces open(database, {schedule::PieceState::Ordered, schedule::PieceState::Cut});
     std::string labels = labelHeader();
     int number = 0;
     for (const storage::OrderSummary& summary : storage::currentOrders(database)) {
         const auto order = documents::readOrder(summary.derived);
         if (!order.ok())
             throw storage::StorageFailure(order.errors().front().sentence());
-        folds.print(order->value);
+        const pieces::Order toMake = open.of(order->value);
+        folds.print(toMake);
         folder.write("plan", ++number, "svg", pictures.plan(order->value));
-        labels += labelLines(order->value, pictures.style());
+        labels += labelLines(toMake, pictures.style());
     }
     folder.write("labels", "csv", labels);
     return folds.allFold();
@@ -52,10 +56,15 @@ void printLoads(const storage::Database& database, const Style& style, TicketFol
 
 Exit printAll(const QCommandLineParser& options, const std::string& path, const storage::Database& database)
 {
-    const auto programs = FoldPrograms::forShop(database, libraryFolders(options));
-    const auto stock = standingStock(database);
-    if (!programs.ok() || !stock.ok()) {
-        tell(programs.ok() ? stock.errors() : programs.errors());
+    const auto standing = standingStock(database);
+    if (!standing.ok()) {
+        tell(standing.errors());
+        return Exit::BadInput;
+    }
+    const schedule::ShopStock stock = standing->value_or(schedule::ShopStock());
+    const auto programs = FoldPrograms::forShop(stock.machines, libraryFolders(options));
+    if (!programs.ok()) {
+        tell(programs.errors());
         return Exit::BadInput;
     }
     if (!QDir().mkpath(QString::fromStdString(path))) {
@@ -65,9 +74,9 @@ Exit printAll(const QCommandLineParser& options, const std::string& path, const 
     const Style style = styleOf(options);
     TicketFolder folder(path);
     printCutTickets(database, style, folder);
-    const bool allFold =
-        printOrders(database, *programs, Pictures(stock->value_or(schedule::ShopStock()), style), folder);
+    const bool allFold = printOrders(database, *programs, Pictures(stock, style), folder);
     printLoads(database, style, folder);
+    folder.removeStale();
     Results results(options);
     results.add(std::to_string(folder.count()) + " tickets, drawings and lists in " + path,
                 {{"folder", path}, {"files", folder.count()}});
@@ -94,9 +103,10 @@ Subcommand printCommand()
         "print",
         "",
         "write cut tickets, fold tickets, drawings, label data and load lists into a folder",
-        "For every waiting cut plan a cut ticket and a map of each sheet; for every profile of every order a fold ticket "
-        "on the machine of least handling, its section, and a picture of each step in the machine; for every order "
-        "the plan of its chains; for every piece a line of label data (labels.csv); every load list.",
+        "For every waiting cut plan a cut ticket and a map of each sheet; for every profile of which pieces are still "
+        "to be folded a fold ticket on the machine of least handling, with a picture of each step; for every such "
+        "piece a line of label data (labels.csv); for every order the plan of its chains; every load list. Tickets of "
+        "an earlier print that stand in the folder and do not hold any more are removed.",
         {databaseOption(), outputOption("The folder to write to; made if it is not there.", "DIR")},
         0,
         0,

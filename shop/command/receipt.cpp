@@ -6,6 +6,9 @@
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
+#include <set>
+#include <utility>
+
 namespace lapwright::command {
 
 namespace {
@@ -19,10 +22,28 @@ struct Taken {
     std::vector<Error> errors;
 };
 
-Taken takeIn(const storage::Database& database, const schedule::Receipt& receipt, const storage::Stamp& stamp)
+/// Order and mark of every piece on the load.
+using OnLoad = std::set<std::pair<std::string, std::string>>;
+
+OnLoad piecesOn(const schedule::Load& load)
+{
+    OnLoad pieces;
+    for (const schedule::Bundle& bundle : load.bundles)
+        for (const schedule::LoadedPiece& piece : bundle.pieces)
+            pieces.insert({bundle.order, piece.mark});
+    return pieces;
+}
+
+Taken takeIn(const storage::Database& database, const schedule::Receipt& receipt, const OnLoad& onLoad,
+             const storage::Stamp& stamp)
 {
     Taken taken;
     for (const schedule::ReceiptEvent& event : receipt.events) {
+        if (!onLoad.contains({event.order, event.mark})) {
+            taken.errors.push_back({"mark " + event.mark, "a piece that is not on the load",
+                                    "a mark of one of the load's bundles"});
+            continue;
+        }
         const storage::Stamp found{event.at, stamp.station, event.person};
         const auto logged = storage::logEvent(database,
                                               {event.id,
@@ -49,15 +70,19 @@ Exit receive(const QCommandLineParser& options, const storage::Database& databas
         return Exit::BadInput;
     }
     const schedule::Receipt& receipt = received->document.value;
-    if (!storage::loadDocument(database, receipt.load)) {
+    const auto document = storage::loadDocument(database, receipt.load);
+    if (!document) {
         tell(nameOf(path) + "/load: found " + receipt.load + ", expected a load of this shop");
         return Exit::BadInput;
     }
+    const auto load = documents::readLoad(*document);
+    if (!load.ok())
+        throw storage::StorageFailure(load.errors().front().sentence());
     const storage::Stamp stamp = stampOf(options);
     const Taken taken = database.write([&] {
         if (!storage::saveReceipt(database, receipt.id, receipt.load, received->text, stamp))
             tell("this receipt was here before; only events that are new count");
-        return takeIn(database, receipt, stamp);
+        return takeIn(database, receipt, piecesOn(load->value), stamp);
     });
     Results results(options);
     results.add(counted(taken.received, "piece") + " received, " + std::to_string(taken.missing) +

@@ -1,7 +1,6 @@
 #include "catalogue.h"
 #include "command.h"
 #include "documents/compare.h"
-#include "documents/entered.h"
 #include "documents/order.h"
 #include "incoming.h"
 #include "input.h"
@@ -57,7 +56,7 @@ public:
             tell(nameOf(path) + ": not taken in, because its runs have findings that block");
             return raise(Exit::Blocked);
         }
-        tell(enteredOf(derived.order.findings), nameOf(path), style_);
+        tell(warningsOf(derived.order.findings), nameOf(path), style_);
         const std::optional<Standing> before = standingBefore(order.value);
         const Arrival arrival = storage::receiveOrder(database_, incoming(order, received->text, derived),
                                                       stampOf(options_), options_.isSet("accept"));
@@ -115,13 +114,13 @@ private:
         tell(changes, style_);
     }
 
-    /// Texts as entered that say something else than their values: the shop's last chance to ask.
-    static rules::Findings enteredOf(const rules::Findings& findings)
+    /// What the installer was warned of as well: the shop's last chance to ask.
+    static rules::Findings warningsOf(const rules::Findings& findings)
     {
-        rules::Findings entered;
-        std::copy_if(findings.begin(), findings.end(), std::back_inserter(entered),
-                     [](const rules::Finding& finding) { return finding.code == documents::enteredCode; });
-        return entered;
+        rules::Findings warnings;
+        std::copy_if(findings.begin(), findings.end(), std::back_inserter(warnings),
+                     [](const rules::Finding& finding) { return finding.weight == rules::Weight::Warns; });
+        return warnings;
     }
 
     void refuse(const std::vector<Error>& errors)

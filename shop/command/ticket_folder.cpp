@@ -3,6 +3,9 @@
 #include "storage/database.h"
 #include "storage/document_file.h"
 
+#include <QDir>
+#include <QRegularExpression>
+
 namespace lapwright::command {
 
 void TicketFolder::write(const std::string& kind, int number, const std::string& ending,
@@ -25,6 +28,18 @@ void TicketFolder::writeFile(const std::string& name, const std::string& text)
     if (!written.ok())
         throw storage::StorageFailure(written.errors().front().sentence());
     ++count_;
+    written_.insert(name);
+}
+
+void TicketFolder::removeStale() const
+{
+    static const QRegularExpression ours(
+        "^(?:(?:cut|fold|plan|load)-\\d{2,}(?:-(?:map|page)-\\d+|-profile)?\\.(?:txt|svg|json)|labels\\.csv)$");
+    QDir folder(QString::fromStdString(path_));
+    for (const QString& name : folder.entryList(QDir::Files))
+        if (ours.match(name).hasMatch() && !written_.contains(name.toStdString()) && !folder.remove(name))
+            throw storage::StorageFailure(path_ + "/" + name.toStdString() +
+                                          ": a ticket of before cannot be removed");
 }
 
 const std::string& cautionsAtTheMachine()

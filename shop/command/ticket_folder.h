@@ -1,5 +1,6 @@
 #pragma once
 
+#include <set>
 #include <string>
 
 namespace lapwright::command {
@@ -19,11 +20,16 @@ public:
 
     [[nodiscard]] int count() const { return count_; }
 
+    /// Removes tickets of an earlier print that this one did not write again: files named as this class names
+    /// them, nothing else.
+    void removeStale() const;
+
 private:
     void writeFile(const std::string& name, const std::string& text);
 
     std::string path_;
     int count_ = 0;
+    std::set<std::string> written_;
 };
 
 /// What every paper that goes to a machine says below its steps.

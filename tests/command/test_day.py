@@ -66,6 +66,38 @@ class Day(Program):
         self.assertIn({"state": "folded", "count": 32}, json.loads(self.shop("status", "--json").stdout))
         self.assertEqual(json.loads(self.shop("remake", "--json").stdout), [])
 
+    def test_the_stock_is_kept_only_when_it_can_be_used(self):
+        self.take_off()
+        self.shop("receive", "alder.order.json")
+        stock = json.loads((CASES / "shop.stock.json").read_text())
+        (self.folder / "bad.json").write_text(json.dumps({**stock, "machines": ["no-such-folder"]}))
+        self.assertIn("no-such-folder", self.shop("plan", "--stock", "bad.json", status=2).stderr)
+        self.assertIn("--stock", self.shop("plan", status=2).stderr)
+        self.shop("plan", "--stock", CASES / "shop.stock.json", "--time", "1")
+        (self.folder / "other.json").write_text(json.dumps({**stock, "shop": "Another name"}))
+        self.assertIn("is replaced by other.json", self.shop("plan", "--stock", "other.json", "--time", "1").stderr)
+
+    def test_what_is_not_on_the_load_is_not_received(self):
+        self.take_off()
+        self.shop("receive", "alder.order.json")
+        self.shop("plan", "--stock", CASES / "shop.stock.json", "--time", "1")
+        self.shop("made", "cut")
+        self.shop("made", "folded", "--mark", "E1.1")
+        self.shop("load", "-o", "first.json")
+        self.shop("made", "folded")
+        self.shop("load", "-o", "second.json")
+        first = json.loads((self.folder / "first.json").read_text())
+        other = json.loads((self.folder / "second.json").read_text())["bundles"][0]
+        receipt = {"format": "lapwright/receipt", "version": 1, "id": "0b54c3f4-1a2b-4c3d-8e4f-00000000fffe",
+                   "load": first["id"], "events": [
+                       {"id": "0b54c3f4-1a2b-4c3d-8e4f-00000000fffd", "order": other["order"],
+                        "mark": other["pieces"][0]["mark"], "found": "received", "count": 1,
+                        "at": "2026-12-10T09:00:00Z"}]}
+        (self.folder / "receipt.json").write_text(json.dumps(receipt))
+        done = self.shop("receipt", "receipt.json", status=1)
+        self.assertIn("0 pieces received", done.stdout)
+        self.assertIn("not on the load", done.stderr)
+
     def receive_and_remake(self, load):
         pieces = [(bundle["order"], piece) for bundle in load["bundles"] for piece in bundle["pieces"]]
         self.assertEqual(sum(piece["count"] for _, piece in pieces), 32)

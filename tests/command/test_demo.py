@@ -1,9 +1,11 @@
 """Guards: the figures of the demo's day. Each expected value is worked out here by hand, with plain arithmetic and none
 of the program's formulas' code. All data is invented."""
+import collections
 import csv
 import json
 import math
 import pathlib
+import re
 import subprocess
 import sys
 import tempfile
@@ -154,6 +156,10 @@ class Shop(Demo):
         self.assertEqual(self.shop("remake").stdout.count("remake 1 of"), 2)
         again = self.shop("plan", "--time", "1").stdout
         self.assertEqual(again.count("1 piece from"), 2)
+        self.shop("print", "-o", "again")
+        with open(self.folder / "again" / "labels.csv", newline="") as file:
+            self.assertEqual(len(list(csv.DictReader(file))), 2, "only what is made again")
+        self.assertEqual(len(list((self.folder / "again").glob("fold-??.txt"))), 2)
 
     def tickets(self, orders, pieces):
         tickets = self.folder / "tickets"
@@ -168,11 +174,20 @@ class Shop(Demo):
         self.assertEqual(len(labels), pieces)
         marks = {(label["job"], label["mark"]) for label in labels}
         self.assertIn(("Larkfield House", "H1.1"), marks)
-        # Every piece is cut: each mark of each order stands in a cut ticket.
+        # Every piece is cut, as often as it is ordered: "3 x A R1.1 5' 10"", the letter only where houses share.
         cut = "\n".join(ticket.read_text() for ticket in tickets.glob("cut-??.txt"))
+        counted = collections.Counter()
+        sheets = 1
+        for line in cut.splitlines():
+            if times := re.match(r"(\d+) x .* by ", line):
+                sheets = int(times[1])
+            for count, mark in re.findall(r" (\d+) x (?:[A-Z] )?([A-Z]\w*\.\d+) ", line):
+                counted[mark] += sheets * int(count)
+        wanted = collections.Counter()
         for order in orders.values():
             for piece in order["pieces"]:
-                self.assertIn(piece["mark"] + " ", cut)
+                wanted[piece["mark"]] += piece.get("count", 1)
+        self.assertEqual(counted, wanted)
 
 
 if __name__ == "__main__":

@@ -75,6 +75,19 @@ class Revisions(Program):
             self.run_program("receive", ".", "--db", database, status=2)  # job.json is no order
             self.assertEqual(self.state(database), wanted, sequence)
 
+    def test_a_revision_takes_back_the_plan_that_held_its_pieces(self):
+        files = self.revisions()
+        self.shop("receive", files[0])
+        self.shop("plan", "--stock", CASES / "shop.stock.json", "--time", "1")
+        self.assertIn("taken back; plan again", self.shop("receive", files[1]).stderr)
+        self.assertIn("no plan waits to be cut", self.shop("made", "cut").stdout)
+        self.shop("plan", "--time", "1")
+        self.shop("print", "-o", "tickets")
+        self.assertTrue((self.folder / "tickets" / "cut-01.txt").exists())
+        self.shop("made", "cut")
+        self.shop("print", "-o", "tickets")
+        self.assertFalse((self.folder / "tickets" / "cut-01.txt").exists(), "a ticket that is cut is taken away")
+
     def test_a_revision_says_what_it_changes(self):
         files = self.revisions()
         self.shop("receive", files[0])
