@@ -53,7 +53,7 @@ void EveryPlan::recost(Sheet& sheet, std::int64_t& cost, int sign)
 {
     const StockClass& row = instance_.stockAt(sheet.stock);
     const int along = row.coil ? longest(sheet) : row.along;
-    used_[static_cast<std::size_t>(sheet.stock)] += sign * (row.coil ? along : 1);
+    used_[static_cast<std::size_t>(sheet.stock)] += std::int64_t{sign} * (row.coil ? along : 1);
     sheet.cost = instance_.costOf(row, along);
     cost += sign * sheet.cost;
 }

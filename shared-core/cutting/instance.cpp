@@ -88,7 +88,8 @@ std::int64_t coarseUnit(const std::vector<std::int64_t>& sizes, std::int64_t spa
             continue;
         double lost = 0.0, sum = 0.0;
         for (std::size_t at = 0; at < sizes.size(); at += step) {
-            lost += static_cast<double>((sizes[at] + unit - 1) / unit * unit - sizes[at]);
+            const std::int64_t roundedUp = (sizes[at] + unit - 1) / unit * unit;
+            lost += static_cast<double>(roundedUp - sizes[at]);
             sum += static_cast<double>(sizes[at]);
         }
         const double loss = static_cast<double>(span % unit) + static_cast<double>(span) * lost / sum;

@@ -282,7 +282,7 @@ private:
             const auto most = (all[width] - 1) / once + 1;
             for (std::int64_t first = 0; first <= most && first * size <= row_.across; ++first) {
                 const int add = rest(all[width], first * once, often) * size;
-                const auto step = static_cast<std::size_t>(first * size);
+                const auto step = static_cast<std::size_t>(first) * static_cast<std::size_t>(size);
                 for (std::size_t at = step; at < cells; ++at)
                     next[at] = std::min(next[at], before[at - step] + add);
             }

@@ -193,7 +193,7 @@ Found Search::run()
 std::int64_t unhandiness(const Blank& blank, Made made, std::size_t line)
 {
     if (blank.lines[line].hem)
-        return 2 * std::popcount(made);
+        return std::int64_t{2} * std::popcount(made);
     const int below = std::popcount(~made & ((Made{1} << line) - 1));
     const int above = static_cast<int>(blank.lines.size() - 1 - line) - std::popcount(made >> (line + 1));
     return std::min(below, above);
