@@ -253,9 +253,9 @@ private:
             text += ", " + write(*run.slope);
         if (run.otherSlope)
             text += " and " + write(*run.otherSlope);
-        const auto marks = picture_.marks.find(run.id);
-        if (marks != picture_.marks.end() && !marks->second.empty())
-            text += ", " + marks->second;
+        const std::string marks = marksOf(run);
+        if (!marks.empty())
+            text += ", " + marks;
         return text;
     }
 
@@ -267,7 +267,10 @@ private:
         wish.text = shortened(run.id, 3.0, 30.0, true);
         if (const auto length = site::effectiveLength(run))
             wish.text += "  " + write(length->value, picture_.style);
-        wish.below = shortened(detailsOf(run), 2.4, 58.0);
+        const std::string details = detailsOf(run), marks = shortened(marksOf(run), 2.4, 58.0);
+        // Where both do not fit, the marks are what the shop looks for.
+        const bool fits = shortened(details, 2.4, 58.0) == details;
+        wish.below = fits || marks.empty() ? shortened(details, 2.4, 58.0) : marks;
         wish.bold = true;
         wish.size = 3.0;
         if (blamed() && blamed()->run == index) {
@@ -282,10 +285,21 @@ private:
         wish.approach = outwards;
         wish.gap = 1.4;
         wish.nearby = 3.0;
-        if (!placement_.place(wish, shapes_)) {
-            wish.below.clear();
-            place(wish);
-        }
+        if (placement_.place(wish, shapes_))
+            return;
+        const std::string all = wish.below;
+        wish.below = marks;
+        if (!marks.empty() && wish.role != Role::Misclosure && placement_.place(wish, shapes_))
+            return;
+        wish.below.clear();
+        place(wish);
+        leftOut_.push_back(run.id + " " + all);
+    }
+
+    [[nodiscard]] std::string marksOf(const site::Run& run) const
+    {
+        const auto marks = picture_.marks.find(run.id);
+        return marks == picture_.marks.end() ? "" : marks->second;
     }
 
     void drawGap()
@@ -388,6 +402,17 @@ void addHead(std::vector<Shape>& onto, const site::Job& job, double width)
     addNorth(onto, {width - margin - 4.0, margin + 8.2});
 }
 
+/// "Outside corner 1 (X1.1)": a chain that is not drawn, so that its marks are on the sheet all the same.
+std::string namedWithMarks(const site::Chain& chain, const PlanPicture& picture)
+{
+    std::string all;
+    for (const site::Run& run : chain.runs)
+        if (const auto marks = picture.marks.find(run.id);
+            marks != picture.marks.end() && !marks->second.empty())
+            all += (all.empty() ? "" : ", ") + marks->second;
+    return (chain.name.empty() ? chain.id : chain.name) + (all.empty() ? "" : " (" + all + ")");
+}
+
 /// What the marks mean and what is missing.
 std::string noteOf(const std::string& undrawn, const std::vector<std::string>& leftOut)
 {
@@ -411,7 +436,7 @@ DisplayList planPicture(const site::Job& job, const PlanPicture& picture)
         if (std::optional<LaidOut> made = layOut(chain, job.tolerance))
             chains.push_back(std::move(*made));
         else
-            undrawn += (undrawn.empty() ? "" : ", ") + (chain.name.empty() ? chain.id : chain.name);
+            undrawn += (undrawn.empty() ? "" : "; ") + namedWithMarks(chain, picture);
     }
     const double width = inMillimetres(picture.width);
     const double room = inMillimetres(picture.height) - 2.0 * margin - headHeight - footHeight;

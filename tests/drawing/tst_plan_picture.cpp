@@ -160,6 +160,26 @@ private slots:
         QVERIFY(has(list, "R61  "));
     }
 
+    void noMarkIsLostOnACrowdedPlan()
+    {
+        const site::Job job = house();
+        PlanPicture picture;
+        for (const site::Chain& chain : job.chains)
+            for (const site::Run& each : chain.runs)
+                picture.marks[each.id] =
+                    each.id + "a.1 to " + each.id + "a.5, " + each.id + "b.1 to " + each.id + "b.5";
+        const DisplayList list = planPicture(job, picture);
+        keepPicture(list, "plan-crowded");
+        const QString faults = report(faultsOf(list));
+        QVERIFY2(faults.isEmpty(), qPrintable(faults));
+        std::string all;
+        for (const Shape& shape : list.shapes)
+            if (const auto* text = std::get_if<Text>(&shape))
+                all += (text->role == Role::Note ? "" : "\n") + text->text + " ";
+        for (const auto& [run, marks] : picture.marks)
+            QVERIFY2(all.find(marks) != std::string::npos, marks.c_str());
+    }
+
     void aMissingLengthIsSaid()
     {
         site::Job job = house();
