@@ -299,7 +299,7 @@ private:
             const int size = frame_.widths[width];
             for (int first = 0;; ++first) {
                 const int second = rest(all[width], first * once, often);
-                const auto step = static_cast<std::size_t>(first * size);
+                const auto step = static_cast<std::size_t>(first) * static_cast<std::size_t>(size);
                 if (least[entry][at - step] + second * size != least[entry + 1][at])
                     continue;
                 two.first[width] = first;
