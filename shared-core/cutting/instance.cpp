@@ -241,6 +241,15 @@ int takenBy(const Frame& frame, const RawStrip& strip)
     return sum;
 }
 
+std::int64_t holdersOfWidth(const Frame& frame, const RawStrip& strip)
+{
+    std::int64_t holders = 0;
+    for (const auto& [placement, count] : strip.pieces)
+        if (frame.widthOfPlacement[static_cast<std::size_t>(placement)] == strip.width)
+            holders += count;
+    return holders;
+}
+
 Instance normalise(const Problem& problem, Units units)
 {
     Instance instance;

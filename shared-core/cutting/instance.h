@@ -108,4 +108,7 @@ using RawPlan = std::vector<RawPattern>;
 /// What a strip takes of its length, in units.
 [[nodiscard]] int takenBy(const Frame& frame, const RawStrip& strip);
 
+/// Blanks of the strip that are as wide as the strip and so keep its width.
+[[nodiscard]] std::int64_t holdersOfWidth(const Frame& frame, const RawStrip& strip);
+
 } // namespace lapwright::cutting

@@ -53,9 +53,7 @@ private:
     {
         const Frame& frame = instance_.frameAt(stock);
         RawStrip& from = strip(donor);
-        std::int64_t widest = 0;
-        for (const auto& [placement, count] : from.pieces)
-            widest += frame.widthOfPlacement[static_cast<std::size_t>(placement)] == width ? count : 0;
+        const std::int64_t widest = holdersOfWidth(frame, from);
         for (std::size_t at = 0; at < from.pieces.size(); ++at) {
             const int placement = from.pieces[at].first;
             const int along = frame.placements[static_cast<std::size_t>(placement)].along;

@@ -2,6 +2,13 @@
 
 namespace lapwright::cutting {
 
+Lying lyingIn(CutOrder order, const Blank& blank, bool turned)
+{
+    if ((order == CutOrder::StripsFirst) != turned)
+        return {blank.girth, blank.length};
+    return {blank.length, blank.girth};
+}
+
 bool Feasibility::cuttable() const
 {
     return nothingCutTwice && stockSuffices && stripsFit && crosscutsFit && girthsFit && turnsAllowed &&

@@ -32,6 +32,15 @@ struct Strip {
     friend bool operator==(const Strip&, const Strip&) = default;
 };
 
+/// How a blank lies in its strip: `across` the strip's width, `along` its run of blanks.
+struct Lying {
+    Length across;
+    Length along;
+};
+
+/// A blank that is not turned has its length down the stock, whichever cut comes first.
+[[nodiscard]] Lying lyingIn(CutOrder order, const Blank& blank, bool turned);
+
 /// `count` sheets, remnants or coil levels cut alike, in the order they are to be cut.
 struct Pattern {
     std::size_t stock = 0; ///< index into Problem::stocks()

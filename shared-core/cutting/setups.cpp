@@ -20,11 +20,17 @@ struct Supply {
 /// How often a strip can be parted so that each part still holds a blank of its width.
 std::int64_t partings(const Frame& frame, const RawStrip& strip)
 {
-    std::int64_t widest = 0;
-    for (const auto& [placement, count] : strip.pieces)
-        if (frame.widthOfPlacement[static_cast<std::size_t>(placement)] == strip.width)
-            widest += count;
-    return widest - 1;
+    return holdersOfWidth(frame, strip) - 1;
+}
+
+/// The setups counted, the rarest first: the beginning of a search for fewer.
+std::vector<Setup> listed(const std::map<Counts, std::int64_t>& counts)
+{
+    std::vector<Setup> setups;
+    for (const auto& [strips, count] : counts)
+        setups.push_back({strips, count});
+    std::ranges::stable_sort(setups, {}, &Setup::count);
+    return setups;
 }
 
 /// The fewest setups found from this beginning and from other plans of as many sheets for the same strips.
@@ -67,11 +73,7 @@ std::vector<Setup> fewest(const Instance& instance, int stock, const std::vector
                 strips[static_cast<std::size_t>(width)] = count;
             counts[strips] += pattern.count;
         }
-        std::vector<Setup> setups;
-        for (const auto& [strips, count] : counts)
-            setups.push_back({strips, count});
-        std::ranges::stable_sort(setups, {}, &Setup::count);
-        setups = combineSetups(instance, stock, std::move(setups), parts, counted);
+        std::vector<Setup> setups = combineSetups(instance, stock, listed(counts), parts, counted);
         if (setups.size() < best.size())
             best = std::move(setups);
     }
@@ -172,11 +174,7 @@ RawPlan withFewerSetups(const Instance& instance, const RawPlan& plan,
         }
         if (counts.empty())
             continue;
-        std::vector<Setup> setups;
-        for (const auto& [strips, count] : counts)
-            setups.push_back({strips, count});
-        std::ranges::stable_sort(setups, {}, &Setup::count);
-        setups = fewest(instance, stock, setups, supply.parts, stop);
+        const std::vector<Setup> setups = fewest(instance, stock, listed(counts), supply.parts, stop);
         handOut(stock, instance.stockAt(stock).along, frame, setups, std::move(supply), result);
     }
     return result;

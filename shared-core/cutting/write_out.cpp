@@ -140,10 +140,10 @@ private:
                     break;
                 queue_.take(placement.kind, count * copies);
                 left -= count;
-                const Blank& blank = problem_.blanks()[blankIndex];
-                const bool along = (frame(raw).order == CutOrder::LengthsFirst) == placement.turned;
-                strip.width = std::max(strip.width, along ? blank.girth : blank.length);
-                used += (along ? blank.length : blank.girth) * count + kerf * count;
+                const Lying lying =
+                    lyingIn(frame(raw).order, problem_.blanks()[blankIndex], placement.turned);
+                strip.width = std::max(strip.width, lying.across);
+                used += (lying.along + kerf) * count;
                 strip.crosscuts.push_back({blankIndex, count, placement.turned});
             }
         }
@@ -225,13 +225,11 @@ void addWaste(const Problem& problem, const Pattern& pattern, Waste& waste)
         kerfs += squareMetres(slit, spanAlong);
         Length used;
         for (const Crosscut& crosscut : strip.crosscuts) {
-            const Blank& blank = problem.blanks()[crosscut.blank];
-            const Length along = crosscut.turned != lengthsFirst ? blank.girth : blank.length;
-            const Length across = crosscut.turned != lengthsFirst ? blank.length : blank.girth;
+            const Lying lying = lyingIn(pattern.order, problem.blanks()[crosscut.blank], crosscut.turned);
             const double count = static_cast<double>(crosscut.count);
-            waste.blanks += copies * count * squareMetres(across, along);
-            waste.girthTrim += copies * count * squareMetres(strip.width - across, along);
-            used += (along + kerf) * crosscut.count;
+            waste.blanks += copies * count * squareMetres(lying.across, lying.along);
+            waste.girthTrim += copies * count * squareMetres(strip.width - lying.across, lying.along);
+            used += (lying.along + kerf) * crosscut.count;
         }
         const Length cut = std::min(used, spanAlong);
         Length blanksAlong = used;

@@ -171,14 +171,11 @@ private:
         const double start = inMillimetres(strip.position), wide = inMillimetres(strip.width);
         double at = crosswise() ? usable_.top : usable_.left;
         for (const cutting::Crosscut& cut : strip.crosscuts) {
-            const cutting::Blank& blank = problem_.blanks()[cut.blank];
-            // Across the strip and down its sequence; a blank that is not turned lies lengthwise on the
-            // stock.
-            const bool girthFills = (pattern_.order == cutting::CutOrder::StripsFirst) != cut.turned;
-            const double fills = inMillimetres(girthFills ? blank.girth : blank.length);
-            const double takes = inMillimetres(girthFills ? blank.length : blank.girth);
+            const cutting::Lying lying =
+                cutting::lyingIn(pattern_.order, problem_.blanks()[cut.blank], cut.turned);
+            const double fills = inMillimetres(lying.across), takes = inMillimetres(lying.along);
             for (std::int64_t i = 0; i < cut.count; ++i) {
-                drawBlank(index, cut.blank,
+                drawBlank(index, cut.blank, lying.across < strip.width,
                           crosswise() ? onPage(start, at, fills, takes) : onPage(at, start, takes, fills));
                 at += takes + kerf();
             }
@@ -188,12 +185,15 @@ private:
         shapes_.emplace_back(box(Role::Strip, whole, Stroke{0.35, Dash::Solid, {}}, std::nullopt));
     }
 
-    void drawBlank(std::size_t strip, std::size_t blank, const Rectangle& place)
+    /// A blank `narrower` than its strip is cut once more, so its girth stands there too.
+    void drawBlank(std::size_t strip, std::size_t blank, bool narrower, const Rectangle& place)
     {
         shapes_.emplace_back(box(Role::Blank, place, Stroke{0.25, Dash::Solid, {}}, Fill{}));
         const std::string name = nameOf(blank);
-        const std::string size = write(problem_.blanks()[blank].length, picture_.style);
-        if (!writeInside(place, name, size)) {
+        const cutting::Blank& cut = problem_.blanks()[blank];
+        const std::string size = narrower ? sizeOf(cut.girth, cut.length) : write(cut.length, picture_.style);
+        const Written written = writeInside(place, name, size);
+        if (written == Written::Nothing || (narrower && written == Written::Name)) {
             auto& missing = unnamed_[strip];
             const std::string entry = name + " " + size;
             if (!missing.empty() && missing.back().first == entry)
@@ -203,8 +203,10 @@ private:
         }
     }
 
+    enum class Written { Nothing, Name, Both };
+
     /// Name and length, on two lines or one, or along the long side of an upright place; the name in bold.
-    bool writeInside(const Rectangle& place, const std::string& name, const std::string& size)
+    Written writeInside(const Rectangle& place, const std::string& name, const std::string& size)
     {
         const bool upright =
             place.height() > place.width() && textWidth(name, 2.6, true) > place.width() - 1.2;
@@ -223,19 +225,19 @@ private:
         if (across >= 6.8 && along >= std::max(nameWidth, sizeWidth) + 1.6) {
             put(-1.35 * down, Role::Label, name, 2.8, true);
             put(1.5 * down, Role::Dimension, size, 2.4, false);
-            return true;
+            return Written::Both;
         }
         const double height = across >= 3.8 ? 2.6 : 2.1;
         const double wide = textWidth(name, height, true), gap = 1.5, rest = textWidth(size, height);
         if (across < height + 0.7 || along < wide + 1.4)
-            return false;
+            return Written::Nothing;
         if (along < wide + gap + rest + 1.6) {
             put({}, Role::Label, name, height, true);
-            return true;
+            return Written::Name;
         }
         put(on * (-(rest + gap) / 2.0), Role::Label, name, height, true);
         put(on * ((wide + gap) / 2.0), Role::Dimension, size, height, false);
-        return true;
+        return Written::Both;
     }
 
     void drawRemnants()

@@ -23,10 +23,11 @@ struct CutMapPicture {
 
 /// One pattern of a plan: the stock lying with its lead end to the left and its left edge up; strips numbered
 /// in the order they are cut, with their widths on the right and the knife settings from the stock's edge on
-/// the left (crosscut first: the same along the top); blanks with name and length; new remnants hatched with
-/// label and size; waste hatched crosswise. True to scale lengthwise; where the stock is long and narrow its
-/// width is drawn larger and the picture says so. Names that do not fit are listed below by strip.
-/// Precondition: the plan is one of the problem's that its checker passes; `pattern` < plan.patterns.size().
+/// the left (crosscut first: the same along the top); blanks with name and length, and with their girth where
+/// they are narrower than their strip; new remnants hatched with label and size; waste hatched crosswise.
+/// True to scale lengthwise; where the stock is long and narrow its width is drawn larger and the picture
+/// says so. Names that do not fit are listed below by strip. Precondition: the plan is one of the problem's
+/// that its checker passes; `pattern` < plan.patterns.size().
 [[nodiscard]] DisplayList cutMap(const cutting::Problem& problem, const cutting::Plan& plan,
                                  std::size_t pattern, const CutMapPicture& picture);
 

@@ -65,29 +65,13 @@ Style fine(Style style)
     return style;
 }
 
-/// The names with the width of each blank that lies in a wider strip of the pattern and is slit once more.
-std::vector<std::string> namesIn(const cutting::Pattern& pattern, const documents::CutProblem& problem,
-                                 std::vector<std::string> names, const Style& style)
-{
-    for (const cutting::Strip& strip : pattern.strips)
-        for (const cutting::Crosscut& crosscut : strip.crosscuts) {
-            const cutting::Blank& blank = problem.blanks[crosscut.blank];
-            const Length across = crosscut.turned ? blank.length : blank.girth;
-            if (across < strip.width)
-                names[crosscut.blank] += ", slit to " + lapwright::write(across, style);
-        }
-    return names;
-}
-
 void drawPatterns(const cutting::Problem& problem, const documents::CutPlan& plan, int number,
                   const drawing::CutMapPicture& picture, TicketFolder& folder)
 {
-    for (std::size_t pattern = 0; pattern < plan.plan.patterns.size(); ++pattern) {
-        drawing::CutMapPicture map = picture;
-        map.names = namesIn(plan.plan.patterns[pattern], plan.problem, picture.names, picture.style);
-        folder.write("cut", number, "svg", drawing::toSvg(drawing::cutMap(problem, plan.plan, pattern, map)),
+    for (std::size_t pattern = 0; pattern < plan.plan.patterns.size(); ++pattern)
+        folder.write("cut", number, "svg",
+                     drawing::toSvg(drawing::cutMap(problem, plan.plan, pattern, picture)),
                      "map-" + std::to_string(pattern + 1));
-    }
 }
 
 void print(const storage::Database& database, const storage::StoredPlan& stored, int number,

@@ -76,16 +76,16 @@ std::string stockInWords(const documents::CutProblem& problem, const cutting::Pl
     return line;
 }
 
-std::string stripInWords(const documents::CutPlan& plan, const cutting::Strip& strip,
+std::string stripInWords(const documents::CutPlan& plan, cutting::CutOrder order, const cutting::Strip& strip,
                          const std::vector<std::string>& names, const Style& style)
 {
     std::string line = "    strip " + write(strip.width, style) + ":";
     for (const cutting::Crosscut& crosscut : strip.crosscuts) {
-        const cutting::Blank& blank = plan.problem.blanks[crosscut.blank];
+        const cutting::Lying lying =
+            cutting::lyingIn(order, plan.problem.blanks[crosscut.blank], crosscut.turned);
         line += " " + std::to_string(crosscut.count) + " x " + names[crosscut.blank] + " " +
-                write(crosscut.turned ? blank.girth : blank.length, style);
-        const Length across = crosscut.turned ? blank.length : blank.girth;
-        line += (across < strip.width ? ", then slit to " + write(across, style) : "") + ";";
+                write(lying.along, style) +
+                (lying.across < strip.width ? ", then cut to " + write(lying.across, style) : "") + ";";
     }
     return strip.rest > Length() ? line + " left " + write(strip.rest, style) : line;
 }
@@ -117,7 +117,7 @@ std::vector<std::string> patternsInWords(const documents::CutPlan& plan,
         lines.push_back(std::to_string(pattern.count) + " x " + stock.key + ", " + write(stock.width, style) +
                         " by " + write(pattern.length, style));
         for (const cutting::Strip& strip : pattern.strips)
-            lines.push_back(stripInWords(plan, strip, names, style));
+            lines.push_back(stripInWords(plan, pattern.order, strip, names, style));
     }
     for (const cutting::NewRemnant& remnant : plan.plan.remnants)
         lines.push_back("keep: remnant " + remnant.label + ", " + write(remnant.width, style) + " by " +

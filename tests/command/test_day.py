@@ -1,6 +1,7 @@
 """Guards: the shop's whole day through the real program and a real database, from two measured houses to a remake.
 All data is invented."""
 import json
+import sqlite3
 import unittest
 import xml.dom.minidom
 
@@ -65,6 +66,31 @@ class Day(Program):
         self.assertEqual(json.loads(self.shop("made", "folded", "--json").stdout), [{"state": "folded", "count": 32}])
         self.assertIn({"state": "folded", "count": 32}, json.loads(self.shop("status", "--json").stdout))
         self.assertEqual(json.loads(self.shop("remake", "--json").stdout), [])
+
+    def test_a_cut_list_to_length_first_gives_the_other_side(self):
+        # 10 in of girth, 60 and 40 in long: cut to 60 in first, the strip is then cut by girth, and what is shorter once
+        # more.
+        problem = {"format": "lapwright/cut-problem", "version": 1,
+                   "blanks": [{"key": "A", "girth_mm": 254, "length_mm": 1524, "count": 3},
+                              {"key": "B", "girth_mm": 254, "length_mm": 1016, "count": 1}],
+                   "stocks": [{"key": "sheet", "kind": "sheet", "width_mm": 1016, "length_mm": 1524}],
+                   "rules": {"order": "lengths_first", "patterns": "non_exact"}}
+        (self.folder / "problem.json").write_text(json.dumps(problem))
+        said = self.run_program("cut", "problem.json").stdout
+        self.assertIn("3 x A 10\";", said)
+        self.assertIn("1 x B 10\", then cut to 3' 4\";", said)
+
+    def test_what_the_stock_says_beyond_this_program_stays(self):
+        self.take_off()
+        self.shop("receive", "alder.order.json")
+        stock = json.loads((CASES / "shop.stock.json").read_text())
+        (self.folder / "stock.json").write_text(json.dumps({**stock, "racks_painted": "green"}))
+        self.shop("plan", "--stock", "stock.json", "--time", "1")
+        self.shop("made", "cut")
+        connection = sqlite3.connect(self.folder / "shop.db")
+        self.addCleanup(connection.close)
+        kept = json.loads(connection.execute("SELECT value FROM settings WHERE key = 'stock'").fetchone()[0])
+        self.assertEqual(kept["racks_painted"], "green")
 
     def test_the_stock_is_kept_only_when_it_can_be_used(self):
         self.take_off()

@@ -8,6 +8,10 @@
 #include <QString>
 #include <QXmlStreamReader>
 
+#include <string>
+#include <variant>
+#include <vector>
+
 namespace lapwright::drawing {
 
 inline void keepPicture(const DisplayList& list, const QString& name)
@@ -19,6 +23,25 @@ inline void keepPicture(const DisplayList& list, const QString& name)
     QFile file(QDir(folder).filePath(name + ".svg"));
     if (file.open(QIODevice::WriteOnly))
         file.write(QByteArray::fromStdString(toSvg(list)));
+}
+
+/// Texts of the picture, one per line.
+inline std::string textsOf(const DisplayList& list)
+{
+    std::string all;
+    for (const Shape& shape : list.shapes)
+        if (const auto* text = std::get_if<Text>(&shape))
+            all += text->text + "\n";
+    return all;
+}
+
+/// The faults in one line, empty if there are none.
+inline QString report(const std::vector<std::string>& faults)
+{
+    QString text;
+    for (const std::string& fault : faults)
+        text += QString::fromStdString(fault) + "; ";
+    return text;
 }
 
 /// Empty if the text is a well-formed XML document, else what is wrong with it.

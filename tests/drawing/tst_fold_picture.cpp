@@ -15,23 +15,6 @@ using namespace lapwright::drawing;
 
 namespace {
 
-std::string textsOf(const DisplayList& list)
-{
-    std::string all;
-    for (const Shape& shape : list.shapes)
-        if (const auto* text = std::get_if<Text>(&shape))
-            all += text->text + "\n";
-    return all;
-}
-
-QString report(const std::vector<std::string>& faults)
-{
-    QString text;
-    for (const std::string& fault : faults)
-        text += QString::fromStdString(fault) + "; ";
-    return text;
-}
-
 trim::Profile shape(int which)
 {
     using foldcases::closedHem;

@@ -42,9 +42,7 @@ Drawn draw(const trim::Profile& profile, const char* folder, const QString& name
     int number = 0;
     for (const DisplayList& page : drawn.pages) {
         keepPicture(page, QString("ticket-%1-%2").arg(name).arg(++number));
-        for (const Shape& shape : page.shapes)
-            if (const auto* text = std::get_if<Text>(&shape))
-                drawn.texts += text->text + "\n";
+        drawn.texts += textsOf(page);
     }
     return drawn;
 }

@@ -40,15 +40,6 @@ trim::Site siteOf(const trim::Template& trim, Slope slope)
     return made;
 }
 
-std::string textsOf(const DisplayList& list)
-{
-    std::string all = "\n";
-    for (const Shape& shape : list.shapes)
-        if (const auto* text = std::get_if<Text>(&shape))
-            all += text->text + "\n";
-    return all;
-}
-
 /// What is wrong with the picture of a profile; empty if nothing.
 std::string faultsOfPicture(const trim::Profile& profile, const ProfilePicture& picture,
                             const DisplayList& list)
@@ -56,7 +47,7 @@ std::string faultsOfPicture(const trim::Profile& profile, const ProfilePicture& 
     std::string wrong;
     for (const std::string& fault : faultsOf(list))
         wrong += fault + "; ";
-    const std::string texts = textsOf(list);
+    const std::string texts = "\n" + textsOf(list);
     const auto need = [&](const std::string& text) {
         if (texts.find(text) == std::string::npos)
             wrong += "no " + text + "; ";

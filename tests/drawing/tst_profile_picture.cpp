@@ -77,27 +77,9 @@ constexpr Colour slateBlue{70, 92, 118};
 constexpr Colour barnRed{134, 38, 34};
 constexpr Colour bone{226, 218, 198};
 
-QString report(const std::vector<std::string>& faults)
-{
-    QString text;
-    for (const std::string& fault : faults)
-        text += QString::fromStdString(fault) + "; ";
-    return text;
-}
-
 double lengthOf(const Segment& segment)
 {
     return norm(segment.to - segment.from);
-}
-
-/// Texts of the picture, one per line.
-std::string textsOf(const DisplayList& list)
-{
-    std::string all;
-    for (const Shape& shape : list.shapes)
-        if (const auto* text = std::get_if<Text>(&shape))
-            all += text->text + "\n";
-    return all;
 }
 
 /// The path of a random profile stays away from itself: a section that crosses itself cannot be folded.
