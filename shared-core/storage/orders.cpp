@@ -2,6 +2,7 @@
 
 #include "storage/piece_events.h"
 #include "storage/rows.h"
+#include "storage/shop_state.h"
 
 #include <QUuid>
 
@@ -204,14 +205,11 @@ std::vector<std::string> brokenLinks(const Database& database, const IncomingOrd
 /// Blanks of waiting cut plans are named "order/mark". True if a plan held pieces of the order.
 bool takeBackPlans(const Database& database, const std::string& order)
 {
-    QSqlQuery holding = database.query(
-        "SELECT COUNT(*) FROM plans WHERE state = 'planned' AND instr(document, ?) > 0", {text(order + "/")});
-    holding.next();
-    if (holding.value(0).toLongLong() == 0)
-        return false;
-    database.run("UPDATE plans SET state = 'replaced' WHERE state = 'planned' AND instr(document, ?) > 0",
-                 {text(order + "/")});
-    return true;
+    return database
+               .query(
+                   "UPDATE plans SET state = 'replaced' WHERE state = 'planned' AND instr(document, ?) > 0",
+                   {text(order + "/")})
+               .numRowsAffected() > 0;
 }
 
 Arrival receiveInside(const Database& database, const IncomingOrder& order, const Stamp& stamp, bool accept)
@@ -227,9 +225,7 @@ Arrival receiveInside(const Database& database, const IncomingOrder& order, cons
     std::vector<std::string> broken = brokenLinks(database, order);
     if (!broken.empty() && !accept)
         return wait(database, order, stamp, std::move(broken));
-    QSqlQuery latest = database.query("SELECT MAX(revision) FROM orders WHERE id = ?", {text(order.id)});
-    latest.next();
-    if (latest.value(0).toLongLong() > order.revision) {
+    if (currentRevision(database, order.id).value_or(0) > order.revision) {
         saveOrder(database, order, stamp);
         return {Arrival::Outcome::Superseded, {}};
     }
@@ -256,14 +252,13 @@ Arrival receiveOrder(const Database& database, const IncomingOrder& order, const
 std::vector<OrderSummary> currentOrders(const Database& database)
 {
     QSqlQuery query =
-        database.query("SELECT o.id, o.revision, o.job_name, o.customer, o.wanted_by, o.derived FROM orders o"
+        database.query("SELECT o.id, o.revision, o.job_name, o.customer, o.wanted_by FROM orders o"
                        " WHERE o.revision = (SELECT MAX(revision) FROM orders m WHERE m.id = o.id)"
                        " ORDER BY o.wanted_by = '', o.wanted_by, o.job_name, o.id");
     std::vector<OrderSummary> orders;
     while (query.next()) {
         const auto string = [&](int column) { return query.value(column).toString().toStdString(); };
-        orders.push_back(
-            {string(0), query.value(1).toLongLong(), string(2), string(3), string(4), string(5)});
+        orders.push_back({string(0), query.value(1).toLongLong(), string(2), string(3), string(4)});
     }
     return orders;
 }

@@ -62,6 +62,7 @@ struct Arrival {
 /// Takes one order in, in one transaction. In whatever sequence and however often revisions arrive, the
 /// latest one counts in the end. Waits: the same revision is here with another content; the revision before
 /// or after it that is here is not the one it goes with by its hash; or it changes pieces that are begun.
+/// Waiting cut plans that hold pieces of an order that changes are taken back, and `reasons` says so.
 /// `accept` is a person's word to take it all the same: pieces begun are scrapped and made anew. Not even
 /// that takes another content of the same revision, or changes what left on a truck.
 [[nodiscard]] Arrival receiveOrder(const Database& database, const IncomingOrder& order, const Stamp& stamp,
@@ -73,7 +74,6 @@ struct OrderSummary {
     std::string jobName;
     std::string customer;
     std::string wantedBy;
-    std::string derived;
 };
 
 /// The revision that counts of every order, by wanted date, then name.

@@ -2,6 +2,7 @@
 #include "documents/cut.h"
 #include "documents/shop.h"
 #include "results.h"
+#include "shop_stock.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
@@ -64,16 +65,16 @@ struct NotCut {};
 Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp, Results& results)
 {
     const std::vector<storage::StoredPlan> plans = storage::waitingPlans(database);
-    const auto standing = storage::stockDocument(database);
-    if (plans.empty() || !standing) {
+    auto standing = standingStock(database);
+    if (!standing.ok()) {
+        tell(standing.errors());
+        return Exit::CouldNot;
+    }
+    if (plans.empty() || !standing->has_value()) {
         results.nothing("no plan waits to be cut; `lapwright plan` makes one");
         return Exit::Done;
     }
-    auto stock = documents::readStock(*standing);
-    if (!stock.ok()) {
-        tell(stock.errorsWithin("stock in the database"));
-        return Exit::CouldNot;
-    }
+    documents::Document<schedule::ShopStock>& stock = **standing;
     bool all = true;
     for (const storage::StoredPlan& stored : plans) {
         const auto plan = documents::readCutPlan(stored.document);
@@ -81,7 +82,7 @@ Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp, Re
             tell(plan.errorsWithin("plan " + stored.id));
             return Exit::CouldNot;
         }
-        const schedule::ShopStock before = stock->value;
+        const schedule::ShopStock before = stock.value;
         const auto cutWhole = [&] {
             const documents::CutPlan& cut = plan->value;
             std::vector<std::int64_t> counts;
@@ -96,14 +97,14 @@ Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp, Re
                                                   PieceState::Cut, counts[blank], stamp))
                     throw NotCut();
             }
-            consume(stock->value, stored, cut);
-            storage::saveStockDocument(database, documents::writeStock(*stock));
+            consume(stock.value, stored, cut);
+            storage::saveStockDocument(database, documents::writeStock(stock));
             storage::markCut(database, stored.id);
         };
         try {
             database.write(cutWhole);
         } catch (const NotCut&) {
-            stock->value = before;
+            stock.value = before;
             all = false;
             tell("not marked as cut: " + describe(stored.material) + "; plan again");
             continue;

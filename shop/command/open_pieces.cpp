@@ -11,6 +11,12 @@ OpenPieces::OpenPieces(const storage::Database& database, std::initializer_list<
             counts_[{piece.order, piece.piece.mark}] += piece.count;
 }
 
+bool OpenPieces::any(const std::string& order) const
+{
+    const auto first = counts_.lower_bound({order, std::string()});
+    return first != counts_.end() && first->first.first == order;
+}
+
 pieces::Order OpenPieces::of(pieces::Order order) const
 {
     std::vector<pieces::Piece> open;

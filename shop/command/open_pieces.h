@@ -17,6 +17,8 @@ class OpenPieces {
 public:
     OpenPieces(const storage::Database& database, std::initializer_list<schedule::PieceState> states);
 
+    /// Whether any piece of the order is open.
+    [[nodiscard]] bool any(const std::string& order) const;
     /// The order with only its open pieces, each with its open count.
     [[nodiscard]] pieces::Order of(pieces::Order order) const;
 

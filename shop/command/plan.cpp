@@ -2,10 +2,10 @@
 #include "cut_words.h"
 #include "cutting/solve.h"
 #include "documents/cut.h"
-#include "documents/order.h"
 #include "documents/shop.h"
 #include "fold_programs.h"
 #include "input.h"
+#include "kept_order.h"
 #include "measure/rounding.h"
 #include "open_pieces.h"
 #include "results.h"
@@ -88,10 +88,9 @@ bool allFold(const storage::Database& database, const FoldPrograms& programs, co
     bool all = true;
     const OpenPieces open(database, {schedule::PieceState::Ordered});
     for (const storage::OrderSummary& summary : storage::currentOrders(database)) {
-        const auto order = documents::readOrder(summary.derived);
-        if (!order.ok())
-            throw storage::StorageFailure(order.errors().front().sentence());
-        const pieces::Order toMake = open.of(order->value);
+        if (!open.any(summary.id))
+            continue;
+        const pieces::Order toMake = open.of(keptOrder(database, summary.id));
         for (std::size_t profile = 0; profile < toMake.profiles.size(); ++profile) {
             const auto program = programs.of(toMake, profile);
             if (!program.ok())
@@ -160,15 +159,13 @@ private:
     bool complete_ = true;
 };
 
+using StockDocument = documents::Document<schedule::ShopStock>;
+
 /// The stock to plan from: the document named with --stock, or what stands in the database.
-Result<schedule::ShopStock> stockFor(const storage::Database& database, const QCommandLineParser& options)
+Result<StockDocument> stockFor(const storage::Database& database, const QCommandLineParser& options)
 {
-    if (options.isSet("stock")) {
-        const auto given = readFrom(text(options, "stock"), documents::readStock);
-        if (!given.ok())
-            return given.errors();
-        return given->value;
-    }
+    if (options.isSet("stock"))
+        return readFrom(text(options, "stock"), documents::readStock);
     auto standing = standingStock(database);
     if (!standing.ok())
         return standing.errors();
@@ -179,15 +176,15 @@ Result<schedule::ShopStock> stockFor(const storage::Database& database, const QC
 
 /// Keeps a stock document named with --stock, and says where that overrules what the shop has on its racks.
 void keepStock(const storage::Database& database, const QCommandLineParser& options,
-               const schedule::ShopStock& stock)
+               const StockDocument& stock)
 {
     if (!options.isSet("stock"))
         return;
     const auto standing = standingStock(database);
-    if (standing.ok() && standing->has_value() && !(**standing == stock))
+    if (standing.ok() && standing->has_value() && !((*standing)->value == stock.value))
         tell("the stock in the database is replaced by " + text(options, "stock") +
              "; leave --stock out to go on with what is left on the racks");
-    storage::saveStockDocument(database, documents::writeStock({stock, {}}));
+    storage::saveStockDocument(database, documents::writeStock(stock));
 }
 
 Exit planAll(const QCommandLineParser& options, const cutting::Settings& settings,
@@ -198,7 +195,7 @@ Exit planAll(const QCommandLineParser& options, const cutting::Settings& setting
         tell(stock.errors());
         return Exit::BadInput;
     }
-    const auto programs = FoldPrograms::forShop(stock->machines, libraryFolders(options));
+    const auto programs = FoldPrograms::forShop(stock->value.machines, libraryFolders(options));
     if (!programs.ok()) {
         tell(programs.errors());
         return Exit::BadInput;
@@ -206,7 +203,7 @@ Exit planAll(const QCommandLineParser& options, const cutting::Settings& setting
     keepStock(database, options, *stock);
     const bool folds = allFold(database, *programs, styleOf(options));
     Results results(options);
-    Planner planner(*stock, settings, styleOf(options), results);
+    Planner planner(stock->value, settings, styleOf(options), results);
     for (const auto& [material, pieces] : batchesOf(database))
         planner.plan(material, pieces);
     storage::replacePlans(database, planner.plans(), stampOf(options));

@@ -1,8 +1,8 @@
 #include "command.h"
 #include "cut_tickets.h"
-#include "documents/order.h"
 #include "documents/shop.h"
 #include "fold_tickets.h"
+#include "kept_order.h"
 #include "labels.h"
 #include "load_words.h"
 #include "open_pieces.h"
@@ -27,12 +27,10 @@ bool printOrders(const storage::Database& database, const FoldPrograms& programs
     std::string labels = labelHeader();
     int number = 0;
     for (const storage::OrderSummary& summary : storage::currentOrders(database)) {
-        const auto order = documents::readOrder(summary.derived);
-        if (!order.ok())
-            throw storage::StorageFailure(order.errors().front().sentence());
-        const pieces::Order toMake = open.of(order->value);
+        const pieces::Order order = keptOrder(database, summary.id);
+        const pieces::Order toMake = open.of(order);
         folds.print(toMake);
-        folder.write("plan", ++number, "svg", pictures.plan(order->value));
+        folder.write("plan", ++number, "svg", pictures.plan(order));
         labels += labelLines(toMake, pictures.style());
     }
     folder.write("labels", "csv", labels);
@@ -61,7 +59,7 @@ Exit printAll(const QCommandLineParser& options, const std::string& path, const 
         tell(standing.errors());
         return Exit::BadInput;
     }
-    const schedule::ShopStock stock = standing->value_or(schedule::ShopStock());
+    const schedule::ShopStock stock = standing->has_value() ? (*standing)->value : schedule::ShopStock();
     const auto programs = FoldPrograms::forShop(stock.machines, libraryFolders(options));
     if (!programs.ok()) {
         tell(programs.errors());

@@ -4,6 +4,7 @@
 #include "documents/order.h"
 #include "incoming.h"
 #include "input.h"
+#include "kept_order.h"
 #include "results.h"
 #include "storage/document_file.h"
 #include "storage/piece_events.h"
@@ -95,10 +96,7 @@ private:
         const auto revision = storage::currentRevision(database_, order.id);
         if (!revision || *revision >= order.revision)
             return std::nullopt;
-        auto before = documents::readOrder(storage::derivedOrder(database_, order.id).value());
-        if (!before.ok())
-            throw storage::StorageFailure(before.errors().front().sentence());
-        return Standing{std::move(before->value), storage::orderCounts(database_, order.id)};
+        return Standing{keptOrder(database_, order.id), storage::orderCounts(database_, order.id)};
     }
 
     void tellRevision(const Standing& before, const pieces::Order& now) const

@@ -5,15 +5,16 @@
 
 namespace lapwright::command {
 
-Result<std::optional<schedule::ShopStock>> standingStock(const storage::Database& database)
+Result<std::optional<documents::Document<schedule::ShopStock>>>
+standingStock(const storage::Database& database)
 {
     const auto text = storage::stockDocument(database);
     if (!text)
-        return std::optional<schedule::ShopStock>();
-    const auto stock = documents::readStock(*text);
+        return std::optional<documents::Document<schedule::ShopStock>>();
+    auto stock = documents::readStock(*text);
     if (!stock.ok())
         return stock.errorsWithin("stock in the database");
-    return std::optional(stock->value);
+    return std::optional(*std::move(stock));
 }
 
 } // namespace lapwright::command

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "documents/extras.h"
 #include "measure/result.h"
 #include "schedule/stock.h"
 #include "storage/database.h"
@@ -10,6 +11,7 @@ namespace lapwright::command {
 
 /// The stock as it stands in the shop's database; nothing before the first stock document was given. Error: a
 /// document there that does not hold.
-[[nodiscard]] Result<std::optional<schedule::ShopStock>> standingStock(const storage::Database& database);
+[[nodiscard]] Result<std::optional<documents::Document<schedule::ShopStock>>>
+standingStock(const storage::Database& database);
 
 } // namespace lapwright::command
