@@ -278,13 +278,23 @@ void get(const Json& json, T& value, Reading& reading)
     }
 }
 
+/// The word files use for the value; empty if it has none.
 template <Enumerated E>
-void put(E value, Writing& out)
+[[nodiscard]] std::string_view wordFor(E value)
 {
     for (const auto& [known, word] : Words<E>::all)
         if (known == value)
-            return writeJsonText(word, out.text);
-    out.text += "null";
+            return word;
+    return {};
+}
+
+template <Enumerated E>
+void put(E value, Writing& out)
+{
+    if (const std::string_view word = wordFor(value); !word.empty())
+        writeJsonText(word, out.text);
+    else
+        out.text += "null";
 }
 
 template <class T>

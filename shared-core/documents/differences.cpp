@@ -30,15 +30,6 @@ bool same(std::int64_t first, std::int64_t second)
     return first == second;
 }
 
-template <Enumerated E>
-std::string wordFor(E value)
-{
-    for (const auto& [known, word] : Words<E>::all)
-        if (known == value)
-            return std::string(word);
-    return {};
-}
-
 std::string counted(const char* what, std::size_t number)
 {
     return what + std::to_string(number + 1);
@@ -46,7 +37,9 @@ std::string counted(const char* what, std::size_t number)
 
 std::string hemKind(const std::optional<trim::Hem>& hem)
 {
-    return hem ? wordFor(hem->kind) + " to the " + wordFor(hem->side) : "none";
+    if (!hem)
+        return "none";
+    return std::string(wordFor(hem->kind)).append(" to the ").append(wordFor(hem->side));
 }
 
 class Comparison {
@@ -108,14 +101,14 @@ private:
         compare("length", "length of the blank", first.blankLength, second.blankLength);
         compare("length", "length along the run", first.length, second.length);
         compare("count", "count", first.count, second.count);
-        compare("hand", "hand", wordFor(first.hand), wordFor(second.hand));
+        compare("hand", "hand", std::string(wordFor(first.hand)), std::string(wordFor(second.hand)));
         compareEnds("start", first.start, second.start);
         compareEnds("end", first.end, second.end);
     }
 
     void compareEnds(const std::string& which, const pieces::PieceEnd& first, const pieces::PieceEnd& second)
     {
-        compare("end", which, wordFor(first.kind), wordFor(second.kind));
+        compare("end", which, std::string(wordFor(first.kind)), std::string(wordFor(second.kind)));
         compare("end", which + " allowance", first.allowance, second.allowance);
         if (first.cut.size() != second.cut.size())
             return compare("cut", "points of the cut at the " + which,
@@ -140,7 +133,8 @@ private:
     void compareSections(const trim::Profile& first, const trim::Profile& second)
     {
         compare("trim", "trim", first.trim, second.trim);
-        compare("face", "coloured face", wordFor(first.colourFace), wordFor(second.colourFace));
+        compare("face", "coloured face", std::string(wordFor(first.colourFace)),
+                std::string(wordFor(second.colourFace)));
         compareHems("hem at the start", first.startHem, second.startHem);
         compareHems("hem at the end", first.endHem, second.endHem);
         if (first.legs.size() != second.legs.size())

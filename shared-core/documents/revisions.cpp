@@ -3,6 +3,7 @@
 #include "documents/differences.h"
 #include "site/corner.h"
 #include "site/run_kind.h"
+#include "site/run_length.h"
 
 #include <algorithm>
 #include <map>
@@ -51,13 +52,6 @@ Phrase::Value shown(const std::optional<T>& value)
     return value ? shown(*value) : Phrase::Value(none);
 }
 
-std::optional<Length> measuredLength(const site::Run& run)
-{
-    if (run.counts >= run.lengths.size())
-        return std::nullopt;
-    return run.lengths[run.counts].value;
-}
-
 std::optional<Length> levelLength(const site::Run& run)
 {
     return run.levelRun ? std::optional(run.levelRun->value) : std::nullopt;
@@ -83,14 +77,6 @@ std::optional<Length> obstacleWidth(const site::Chain& chain)
 {
     return chain.obstacle && chain.obstacle->width ? std::optional(chain.obstacle->width->value)
                                                    : std::nullopt;
-}
-
-std::string policyInWords(site::PiecePolicy policy)
-{
-    for (const auto& [known, word] : Words<site::PiecePolicy>::all)
-        if (known == policy)
-            return std::string(word);
-    return {};
 }
 
 class Revision {
@@ -137,7 +123,8 @@ private:
         changed(place, "stock length", before.limits.stockLength, now.limits.stockLength);
         changed(place, "transport length", before.limits.transportLength, now.limits.transportLength);
         changed(place, "shortest piece", before.limits.shortestPiece, now.limits.shortestPiece);
-        changed(place, "how runs are divided", policyInWords(before.policy), policyInWords(now.policy));
+        changed(place, "how runs are divided", std::string(wordFor(before.policy)),
+                std::string(wordFor(now.policy)));
         changed(place, "rule sets", joined(before.ruleSets), joined(now.ruleSets));
         changed(place, "wind pressure, psf", before.velocityPressurePsf, now.velocityPressurePsf);
         changed(place, "spare pieces per profile", before.spares, now.spares);
@@ -194,7 +181,7 @@ private:
         const std::string place = "run " + now.id;
         const std::size_t told = findings_.size();
         changed(place, "kind", before.kind, now.kind);
-        changed(place, "length", measuredLength(before), measuredLength(now));
+        changed(place, "length", site::measuredLength(before), site::measuredLength(now));
         changed(place, "level run", levelLength(before), levelLength(now));
         changed(place, "slope", before.slope, now.slope);
         changed(place, "other slope", before.otherSlope, now.otherSlope);

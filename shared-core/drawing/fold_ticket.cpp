@@ -111,7 +111,7 @@ private:
         if (profile_.startHem)
             all.emplace_back("first hem", length(profile_.startHem->flat));
         for (std::size_t i = 0; i < profile_.legs.size(); ++i) {
-            all.emplace_back(profile_.legs[i].name, length(profile_.legs[i].length));
+            all.emplace_back(withSpaces(profile_.legs[i].name), length(profile_.legs[i].length));
             if (i < profile_.bends.size())
                 all.emplace_back("bend", angle(magnitude(profile_.bends[i].turn)));
         }

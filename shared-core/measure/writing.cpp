@@ -1,6 +1,7 @@
 #include "measure/writing.h"
 
 #include "measure/rounding.h"
+#include <algorithm>
 
 #include <array>
 #include <cstdio>
@@ -41,6 +42,13 @@ std::string behindFeet(const std::string& inches, bool noWholeInch)
 }
 
 } // namespace
+
+std::string withSpaces(std::string_view name)
+{
+    std::string words(name);
+    std::replace(words.begin(), words.end(), '_', ' ');
+    return words;
+}
 
 std::string write(Length value, const Style& style)
 {

@@ -3,6 +3,7 @@
 #include "measure/phrase.h"
 
 #include <string>
+#include <string_view>
 
 /// Measures as people write them.
 namespace lapwright {
@@ -17,6 +18,9 @@ struct Style {
     /// Smallest step shown in millimetres, in tenths of a millimetre: 10 (1 mm), 5 (0.5 mm) or 1 (0.1 mm).
     int tenthsOfMillimetre = 5;
 };
+
+/// A name as files write it, for people: "slope change" for slope_change.
+[[nodiscard]] std::string withSpaces(std::string_view name);
 
 /// 12' 6 3/8", 6 3/8", 3820 mm. Rounded to the style's smallest step, nearest.
 [[nodiscard]] std::string write(Length value, const Style& style);

@@ -1,19 +1,10 @@
 #include "site/run_kind.h"
 
+#include "measure/writing.h"
+
 #include <algorithm>
 
 namespace lapwright::site {
-
-namespace {
-
-std::string withSpaces(std::string_view name)
-{
-    std::string words(name);
-    std::replace(words.begin(), words.end(), '_', ' ');
-    return words;
-}
-
-} // namespace
 
 std::string_view nameOf(RunKind kind)
 {

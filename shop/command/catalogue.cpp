@@ -38,4 +38,16 @@ Result<std::vector<fold::Machine>> loadMachines(const std::vector<std::string>& 
     return machines;
 }
 
+Result<std::size_t> machineNamed(const std::vector<fold::Machine>& machines, const std::string& id,
+                                 const std::string& place)
+{
+    std::string known;
+    for (std::size_t index = 0; index < machines.size(); ++index) {
+        if (machines[index]->id == id)
+            return index;
+        known += (known.empty() ? "" : ", ") + machines[index]->id;
+    }
+    return Error{place, id.empty() ? "nothing" : id, "one of " + known};
+}
+
 } // namespace lapwright::command

@@ -2,8 +2,8 @@
 #include "command.h"
 #include "drawing/fold_ticket.h"
 #include "drawing/svg.h"
-#include "fold/check.h"
 #include "fold/planner.h"
+#include "fold_programs.h"
 #include "input.h"
 #include "measure/rounding.h"
 #include "pictures.h"
@@ -59,19 +59,6 @@ nlohmann::json asJson(const fold::Outcome& outcome, const Style& style)
     return json;
 }
 
-/// The machine named with --machine among all there are.
-Result<std::size_t> machineOf(const QCommandLineParser& options, const std::vector<fold::Machine>& machines)
-{
-    const std::string wanted = text(options, "machine");
-    std::string known;
-    for (std::size_t i = 0; i < machines.size(); ++i) {
-        if (machines[i]->id == wanted)
-            return i;
-        known += (known.empty() ? "" : ", ") + machines[i]->id;
-    }
-    return Error{"--machine", wanted.empty() ? "nothing" : wanted, "one of " + known};
-}
-
 /// The outcome on the machine; a refusal is held against the shop's other machines, and says which one can.
 Result<fold::Outcome> planOn(const Unfolded& piece, const std::vector<fold::Machine>& machines,
                              std::size_t machine, Length length)
@@ -101,16 +88,8 @@ std::vector<Error> writeTicket(const std::string& folder, const Unfolded& piece,
         return pictures.errors();
     if (!QDir().mkpath(QString::fromStdString(folder)))
         return {{"--svg", folder, "a folder that can be made"}};
-    drawing::FoldTicket ticket;
-    ticket.metal = piece.stuff.metal.name + ", " + piece.stuff.sheet.gauge;
-    ticket.thickness = piece.stuff.sheet.thickness;
-    ticket.colour = unknownColour;
-    ticket.colourName = piece.profile.material.colour;
-    ticket.machine = machine->name;
-    if (machine->beamFaces.size() > 1)
-        ticket.beamFace = machine->beamFaces[plan.beamFace].name;
+    drawing::FoldTicket ticket = foldTicketOf(piece.stuff, piece.profile.material, machine, plan, style);
     ticket.pieces = {{"Piece", 1, length}};
-    ticket.style = style;
     const auto pages = drawing::foldTicket(piece.profile.profile, piece.flat, plan, *pictures, ticket);
     for (std::size_t i = 0; i < pages.size(); ++i) {
         const QString name = QString("/fold-%1.svg").arg(i + 1, 2, 10, QChar('0'));
@@ -121,18 +100,17 @@ std::vector<Error> writeTicket(const std::string& folder, const Unfolded& piece,
     return {};
 }
 
-/// Folds the plan again the checker's way, and says what does not hold.
+/// Says what the plan's check finds wrong with it. True if it holds.
 bool holds(const Unfolded& piece, const fold::Machine& machine, const fold::FoldPlan& plan, Length length)
 {
-    const auto check = fold::checkPlan(piece.profile.profile, piece.flat, piece.stuff.metal,
-                                       piece.stuff.sheet, machine, plan, length, {});
-    if (!check.ok()) {
-        tell(check.errors());
+    const auto faults = faultsOf(piece.profile.profile, piece.flat, piece.stuff, machine, plan, length);
+    if (!faults.ok()) {
+        tell(faults.errors());
         return false;
     }
-    for (const std::string& problem : check->problems)
-        tell("the plan does not hold: " + problem);
-    return check->problems.empty() && check->feasibility.all();
+    for (const std::string& fault : *faults)
+        tell("the plan does not hold: " + fault);
+    return faults->empty();
 }
 
 Exit show(const QCommandLineParser& options, const Unfolded& piece, const fold::Machine& machine,
@@ -167,7 +145,7 @@ Exit foldProfile(const QCommandLineParser& options)
         return Exit::BadInput;
     }
     const auto unfolded = unfold(argument(options), *catalogue);
-    const auto machine = machineOf(options, *machines);
+    const auto machine = machineNamed(*machines, text(options, "machine"), "--machine");
     if (!unfolded.ok() || !machine.ok()) {
         tell(unfolded.ok() ? machine.errors() : unfolded.errors());
         return Exit::BadInput;

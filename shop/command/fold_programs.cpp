@@ -14,15 +14,10 @@ Result<std::vector<fold::Machine>> chosen(const std::vector<fold::Machine>& mach
 {
     std::vector<fold::Machine> result;
     for (const std::string& id : ids) {
-        const auto found = std::find_if(machines.begin(), machines.end(),
-                                        [&](const fold::Machine& machine) { return machine->id == id; });
-        if (found == machines.end()) {
-            std::string known;
-            for (const fold::Machine& machine : machines)
-                known += (known.empty() ? "" : ", ") + machine->id;
-            return Error{"machines of the stock document", id, "one of " + known};
-        }
-        result.push_back(*found);
+        const auto found = machineNamed(machines, id, "machines of the stock document");
+        if (!found.ok())
+            return found.errors();
+        result.push_back(machines[*found]);
     }
     return result;
 }
@@ -37,6 +32,18 @@ std::optional<Length> longestOf(const pieces::Order& order, std::size_t profile)
 }
 
 } // namespace
+
+Result<std::vector<std::string>> faultsOf(const trim::Profile& profile, const trim::FlatPattern& flat,
+                                          const Stuff& stuff, const fold::Machine& machine,
+                                          const fold::FoldPlan& plan, Length pieceLength)
+{
+    auto check = fold::checkPlan(profile, flat, stuff.metal, stuff.sheet, machine, plan, pieceLength, {});
+    if (!check.ok())
+        return check.errors();
+    if (check->problems.empty() && !check->feasibility.all())
+        check->problems.emplace_back("a rule of the machine or the profile is not kept");
+    return std::move(check->problems);
+}
 
 Result<FoldPrograms> FoldPrograms::forShop(const std::vector<std::string>& machines,
                                            const std::vector<std::string>& libraryFolders)
@@ -72,12 +79,12 @@ Result<std::optional<FoldProgram>> FoldPrograms::of(const pieces::Order& order, 
     fold::MachineOutcome& best = outcomes->front();
     FoldProgram program{*stuff, *std::move(flat), best.machine, *longest, std::move(best.outcome)};
     if (const fold::FoldPlan* plan = program.plan()) {
-        const auto check = fold::checkPlan(ordered.profile, program.flat, stuff->metal, stuff->sheet,
-                                           machines_[best.machine], *plan, *longest, fold::Settings{});
-        if (!check.ok())
-            return check.errorsWithin(place);
-        if (!check->problems.empty())
-            return Error{place, "a fold plan that does not pass its check: " + check->problems.front(),
+        const auto faults =
+            faultsOf(ordered.profile, program.flat, *stuff, machines_[best.machine], *plan, *longest);
+        if (!faults.ok())
+            return faults.errorsWithin(place);
+        if (!faults->empty())
+            return Error{place, "a fold plan that does not pass its check: " + faults->front(),
                          "a plan that does; this is a fault of the program"};
     }
     return std::optional<FoldProgram>(std::move(program));

@@ -26,6 +26,13 @@ struct FoldProgram {
     [[nodiscard]] const fold::FoldPlan* plan() const { return std::get_if<fold::FoldPlan>(&outcome); }
 };
 
+/// What a plan's independent check finds wrong with it, in words; nothing where it holds. Errors as
+/// fold::checkPlan.
+[[nodiscard]] Result<std::vector<std::string>> faultsOf(const trim::Profile& profile,
+                                                        const trim::FlatPattern& flat, const Stuff& stuff,
+                                                        const fold::Machine& machine,
+                                                        const fold::FoldPlan& plan, Length pieceLength);
+
 /// Makes fold programs on the shop's machines.
 class FoldPrograms {
 public:

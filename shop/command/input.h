@@ -41,13 +41,10 @@ template <class Document>
 template <class Document>
 [[nodiscard]] Result<Document> readFrom(const std::string& path, Result<Document> (*read)(std::string_view))
 {
-    const auto text = storage::readDocument(path);
-    if (!text.ok())
-        return text.errors();
-    auto document = read(*text);
-    if (!document.ok())
-        return document.errorsWithin(nameOf(path));
-    return document;
+    auto received = receiveFrom(path, read);
+    if (!received.ok())
+        return received.errors();
+    return std::move(received->document);
 }
 
 } // namespace lapwright::command

@@ -1,6 +1,5 @@
 #include "pictures.h"
 
-#include "drawing/fold_ticket.h"
 #include "drawing/plan_picture.h"
 #include "drawing/profile_picture.h"
 #include "drawing/svg.h"
@@ -35,28 +34,36 @@ std::string Pictures::profile(const pieces::OrderedProfile& profile, const metal
     return drawing::toSvg(drawing::profilePicture(profile.profile, picture));
 }
 
+drawing::FoldTicket foldTicketOf(const Stuff& stuff, const site::Material& material,
+                                 const fold::Machine& machine, const fold::FoldPlan& plan, const Style& style)
+{
+    drawing::FoldTicket ticket;
+    ticket.metal = stuff.metal.name + ", " + stuff.sheet.gauge;
+    ticket.thickness = stuff.sheet.thickness;
+    ticket.colour = unknownColour;
+    ticket.colourName = material.colour;
+    ticket.machine = machine->name;
+    if (machine->beamFaces.size() > 1)
+        ticket.beamFace = machine->beamFaces[plan.beamFace].name;
+    ticket.style = style;
+    return ticket;
+}
+
 std::vector<std::string> Pictures::foldTicket(const pieces::Order& order, std::size_t profile,
                                               const FoldProgram& program, const fold::Machine& machine,
                                               const fold::FoldPictures& pictures) const
 {
     const pieces::OrderedProfile& ordered = order.profiles[profile];
-    const fold::FoldPlan& plan = *program.plan();
-    drawing::FoldTicket ticket;
+    drawing::FoldTicket ticket =
+        foldTicketOf(program.stuff, ordered.material, machine, *program.plan(), style_);
     ticket.job = order.job.name;
-    ticket.metal = program.stuff.metal.name + ", " + program.stuff.sheet.gauge;
-    ticket.thickness = ordered.thickness;
     ticket.colour = colourOf(ordered.material.colour);
-    ticket.colourName = ordered.material.colour;
-    ticket.machine = machine->name;
-    if (machine->beamFaces.size() > 1)
-        ticket.beamFace = machine->beamFaces[plan.beamFace].name;
     for (const pieces::Piece& piece : order.pieces)
         if (piece.profile == profile)
             ticket.pieces.push_back({piece.mark, piece.count, piece.blankLength});
-    ticket.style = style_;
     std::vector<std::string> pages;
     for (const drawing::DisplayList& page :
-         drawing::foldTicket(ordered.profile, program.flat, plan, pictures, ticket))
+         drawing::foldTicket(ordered.profile, program.flat, *program.plan(), pictures, ticket))
         pages.push_back(drawing::toSvg(page));
     return pages;
 }

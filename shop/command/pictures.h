@@ -1,6 +1,7 @@
 #pragma once
 
 #include "drawing/display_list.h"
+#include "drawing/fold_ticket.h"
 #include "fold/machine.h"
 #include "fold/picture.h"
 #include "fold_programs.h"
@@ -18,6 +19,11 @@ namespace lapwright::command {
 
 /// What a colour looks like that no data file knows; its name is written beside it.
 inline constexpr drawing::Colour unknownColour{140, 140, 140};
+
+/// What every fold ticket says of the metal, the machine and the plan; the colour is unknownColour.
+[[nodiscard]] drawing::FoldTicket foldTicketOf(const Stuff& stuff, const site::Material& material,
+                                               const fold::Machine& machine, const fold::FoldPlan& plan,
+                                               const Style& style);
 
 /// Pictures of orders as SVG, in the shop's units and with the colours as its stock document says they look;
 /// any other is unknownColour.

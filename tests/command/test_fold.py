@@ -1,14 +1,10 @@
 """Guards: `lapwright fold` prints the steps or the reason and what would help, writes the ticket as whole SVG pages under
 names of its own, and says what is wrong with bad input."""
 import json
-import pathlib
-import subprocess
-import sys
-import tempfile
 import unittest
 import xml.etree.ElementTree
 
-PROGRAM = sys.argv.pop(1)
+from program import Program
 
 
 def document(lengths, turns, hems=()):
@@ -21,18 +17,10 @@ def document(lengths, turns, hems=()):
             "material": {"metal": "galvanised-steel", "gauge": "26 ga", "colour": "Slate"}}
 
 
-class Fold(unittest.TestCase):
-    def setUp(self):
-        folder = tempfile.TemporaryDirectory()
-        self.addCleanup(folder.cleanup)
-        self.folder = pathlib.Path(folder.name)
-
+class Fold(Program):
     def fold(self, profile, *options, status=0):
         (self.folder / "profile.json").write_text(json.dumps(profile))
-        done = subprocess.run([PROGRAM, "fold", "profile.json", *options], cwd=self.folder, capture_output=True, text=True,
-                              timeout=120)
-        self.assertEqual(done.returncode, status, done.stdout + done.stderr)
-        return done
+        return self.run_program("fold", "profile.json", *options, status=status)
 
     def test_a_coping_is_planned_and_drawn(self):
         coping = document([25, 75, 250, 75, 25], [35, -90, -90, 35], ["start_hem", "end_hem"])
