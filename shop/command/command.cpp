@@ -1,5 +1,7 @@
 #include "command.h"
 
+#include "acts/words.h"
+
 #include <QDateTime>
 #include <QUuid>
 
@@ -103,28 +105,12 @@ void tell(const std::vector<Error>& errors)
         tell(error.sentence());
 }
 
-std::string describe(const rules::Finding& finding, const Style& style)
-{
-    const char* weight = finding.weight == rules::Weight::Blocks  ? "BLOCKS  "
-                         : finding.weight == rules::Weight::Warns ? "warns   "
-                                                                  : "note    ";
-    std::string line =
-        weight + (finding.place.empty() ? "" : finding.place + ": ") + say(finding.statement, style);
-    if (!finding.remedy.text.empty())
-        line += "; " + say(finding.remedy, style);
-    if (finding.clause) {
-        line += " [" + finding.clause->number;
-        line += finding.clause->edition.empty() ? "]" : ", " + finding.clause->edition + "]";
-    }
-    return line;
-}
-
 void tell(const rules::Findings& findings, const Style& style)
 {
     for (const rules::Weight weight : {rules::Weight::Blocks, rules::Weight::Warns, rules::Weight::Informs})
         for (const rules::Finding& finding : findings)
             if (finding.weight == weight)
-                tell(describe(finding, style));
+                tell(acts::describe(finding, style));
 }
 
 void tell(const rules::Findings& findings, const std::string& document, const Style& style)
@@ -139,16 +125,6 @@ void tell(const rules::Findings& findings, const std::string& document, const St
     tell(document + ": findings: " + count(rules::Weight::Blocks) + " that block, " +
          count(rules::Weight::Warns) + " that warn, " + count(rules::Weight::Informs) + " to know");
     tell(findings, style);
-}
-
-std::string counted(std::int64_t count, const std::string& what)
-{
-    return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
-}
-
-std::string describe(const site::Material& material)
-{
-    return material.gauge + " " + material.metal + ", " + material.colour;
 }
 
 std::string now()

@@ -3,7 +3,6 @@
 #include "measure/result.h"
 #include "measure/writing.h"
 #include "rules/finding.h"
-#include "site/job.h"
 #include "storage/orders.h"
 
 #include <QCommandLineParser>
@@ -70,17 +69,11 @@ void print(const std::string& line);
 void tell(const std::string& line);
 /// Each error on a line of its own, to standard error.
 void tell(const std::vector<Error>& errors);
-/// Findings by weight, the heaviest first: "BLOCKS  chain House eave, run E3: …".
-[[nodiscard]] std::string describe(const rules::Finding& finding, const Style& style);
+/// Findings by weight, the heaviest first, as acts::describe() words them.
 void tell(const rules::Findings& findings, const Style& style);
 /// The same after a line that names the document they are about and counts them by weight; nothing if there
 /// are none.
 void tell(const rules::Findings& findings, const std::string& document, const Style& style);
-/// "1 piece", "3 pieces".
-[[nodiscard]] std::string counted(std::int64_t count, const std::string& what);
-/// "24 ga galvanised-steel, Slate".
-[[nodiscard]] std::string describe(const site::Material& material);
-
 /// Runs `work` on the database named with --db. None named is bad usage; one that cannot be opened is
 /// CouldNot. Both are told.
 [[nodiscard]] Exit inShop(const QCommandLineParser& options,

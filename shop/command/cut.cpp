@@ -1,8 +1,10 @@
 #include "documents/cut.h"
+#include "acts/cut_words.h"
+#include "acts/search_control.h"
 #include "command.h"
-#include "cut_words.h"
 #include "cutting/solve.h"
 #include "input.h"
+#include "search_options.h"
 
 namespace lapwright::command {
 
@@ -22,14 +24,14 @@ Exit run(const QCommandLineParser& options)
         tell(nameOf(argument(options)) + ": " + refusal.key + ": " + say(refusal.reason, style));
     if (!admission.problem)
         return Exit::BadInput;
-    const cutting::Plan plan = cutting::solve(*admission.problem, *settings, searchControl());
+    const cutting::Plan plan = cutting::solve(*admission.problem, *settings, acts::searchControl());
     const documents::CutPlan document{documents::writtenDown(*admission.problem), plan};
     if (options.isSet("json")) {
         print(documents::writeCutPlan({document, {}}));
     } else {
-        for (const std::string& line : patternsInWords(document, keysOf(document.problem), style))
+        for (const std::string& line : acts::patternsInWords(document, acts::keysOf(document.problem), style))
             print(line);
-        print(summaryInWords(document, style));
+        print(acts::summaryInWords(document, style));
     }
     return plan.notCut.empty() && admission.refusals.empty() ? Exit::Done : Exit::Blocked;
 }

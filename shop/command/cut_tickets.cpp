@@ -1,7 +1,8 @@
 #include "cut_tickets.h"
 
+#include "acts/cut_words.h"
+#include "acts/words.h"
 #include "command.h"
-#include "cut_words.h"
 #include "cutting/checker.h"
 #include "drawing/cut_map.h"
 #include "drawing/svg.h"
@@ -86,12 +87,12 @@ void print(const storage::Database& database, const storage::StoredPlan& stored,
     const ServedOrders orders(database, plan->value.problem);
     drawing::CutMapPicture picture;
     picture.style = style;
-    picture.material = describe(stored.material);
+    picture.material = acts::describe(stored.material);
     for (const cutting::Blank& blank : plan->value.problem.blanks)
         picture.names.push_back(orders.nameOf(blank));
-    std::string text = "CUT TICKET  " + describe(stored.material) + "\n" +
-                       summaryInWords(plan->value, style) + "\n\n" + orders.inWords() + "\n";
-    for (const std::string& line : patternsInWords(plan->value, picture.names, style))
+    std::string text = "CUT TICKET  " + acts::describe(stored.material) + "\n" +
+                       acts::summaryInWords(plan->value, style) + "\n\n" + orders.inWords() + "\n";
+    for (const std::string& line : acts::patternsInWords(plan->value, picture.names, style))
         text += line + "\n";
     folder.write("cut", number, "txt", text + "\n" + cautionsAtTheMachine());
     drawPatterns(*admission.problem, plan->value, number, picture, folder);

@@ -1,9 +1,10 @@
-#include "catalogue.h"
+#include "acts/catalogue.h"
+#include "acts/fold_programs.h"
+#include "acts/fold_words.h"
 #include "command.h"
 #include "drawing/fold_ticket.h"
 #include "drawing/svg.h"
 #include "fold/planner.h"
-#include "fold_programs.h"
 #include "input.h"
 #include "measure/rounding.h"
 #include "pictures.h"
@@ -36,7 +37,7 @@ const char* actionName(fold::Action action)
 
 nlohmann::json asJson(const fold::Outcome& outcome, const Style& style)
 {
-    nlohmann::json json = {{"text", inWords(outcome, style)}};
+    nlohmann::json json = {{"text", acts::inWords(outcome, style)}};
     if (const auto* plan = std::get_if<fold::FoldPlan>(&outcome)) {
         json["machine"] = plan->machine;
         json["beam_face"] = plan->beamFace;
@@ -103,7 +104,7 @@ std::vector<Error> writeTicket(const std::string& folder, const Unfolded& piece,
 /// Says what the plan's check finds wrong with it. True if it holds.
 bool holds(const Unfolded& piece, const fold::Machine& machine, const fold::FoldPlan& plan, Length length)
 {
-    const auto faults = faultsOf(piece.profile.profile, piece.flat, piece.stuff, machine, plan, length);
+    const auto faults = acts::faultsOf(piece.profile.profile, piece.flat, piece.stuff, machine, plan, length);
     if (!faults.ok()) {
         tell(faults.errors());
         return false;
@@ -131,21 +132,21 @@ Exit show(const QCommandLineParser& options, const Unfolded& piece, const fold::
     if (options.isSet("json"))
         print(asJson(outcome, style).dump(2));
     else
-        for (const std::string& line : inWords(outcome, style))
+        for (const std::string& line : acts::inWords(outcome, style))
             print(line);
     return plan != nullptr ? Exit::Done : Exit::Blocked;
 }
 
 Exit foldProfile(const QCommandLineParser& options)
 {
-    const auto catalogue = loadCatalogue(libraryFolders(options));
-    const auto machines = loadMachines(libraryFolders(options));
+    const auto catalogue = acts::loadCatalogue(libraryFolders(options));
+    const auto machines = acts::loadMachines(libraryFolders(options));
     if (!catalogue.ok() || !machines.ok()) {
         tell(catalogue.ok() ? machines.errors() : catalogue.errors());
         return Exit::BadInput;
     }
     const auto unfolded = unfold(argument(options), *catalogue);
-    const auto machine = machineNamed(*machines, text(options, "machine"), "--machine");
+    const auto machine = acts::machineNamed(*machines, text(options, "machine"), "--machine");
     if (!unfolded.ok() || !machine.ok()) {
         tell(unfolded.ok() ? machine.errors() : unfolded.errors());
         return Exit::BadInput;

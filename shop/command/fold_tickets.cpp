@@ -1,5 +1,7 @@
 #include "fold_tickets.h"
 
+#include "acts/fold_words.h"
+#include "acts/words.h"
 #include "command.h"
 #include "fold/picture.h"
 #include "storage/database.h"
@@ -20,7 +22,7 @@ std::string piecesOf(const pieces::Order& order, std::size_t profile)
                  (piece.count > 1 ? " x" + std::to_string(piece.count) : "");
         count += piece.count;
     }
-    return counted(count, "piece") + ": " + marks;
+    return acts::counted(count, "piece") + ": " + marks;
 }
 
 } // namespace
@@ -36,15 +38,15 @@ void FoldTickets::print(const pieces::Order& order)
     }
 }
 
-void FoldTickets::print(const pieces::Order& order, std::size_t index, const FoldProgram& program)
+void FoldTickets::print(const pieces::Order& order, std::size_t index, const acts::FoldProgram& program)
 {
     const pieces::OrderedProfile& profile = order.profiles[index];
     ++number_;
-    std::string text = "FOLD TICKET  " + nameOf(order, index) + "\n" + describe(profile.material) +
-                       ", girth " + lapwright::write(profile.girth, pictures_.style()) + "\n" +
-                       piecesOf(order, index) + "\nlongest " +
-                       lapwright::write(program.longest, pictures_.style()) + "\n\n";
-    for (const std::string& line : inWords(program.outcome, pictures_.style()))
+    std::string text = "FOLD TICKET  " + acts::nameOf(order, index) + "\n" +
+                       acts::describe(profile.material) + ", girth " +
+                       lapwright::write(profile.girth, pictures_.style()) + "\n" + piecesOf(order, index) +
+                       "\nlongest " + lapwright::write(program.longest, pictures_.style()) + "\n\n";
+    for (const std::string& line : acts::inWords(program.outcome, pictures_.style()))
         text += line + "\n";
     folder_.write("fold", number_, "txt", text + "\n" + cautionsAtTheMachine());
     if (program.plan() != nullptr) {
@@ -53,10 +55,10 @@ void FoldTickets::print(const pieces::Order& order, std::size_t index, const Fol
     }
     folder_.write("fold", number_, "svg", pictures_.profile(profile, program.stuff.metal), "profile");
     allFold_ = false;
-    tell("BLOCKS  " + nameOf(order, index) + ": no machine of the shop can fold it");
+    tell("BLOCKS  " + acts::nameOf(order, index) + ": no machine of the shop can fold it");
 }
 
-void FoldTickets::draw(const pieces::Order& order, std::size_t index, const FoldProgram& program)
+void FoldTickets::draw(const pieces::Order& order, std::size_t index, const acts::FoldProgram& program)
 {
     const fold::Machine& machine = programs_.machines()[program.machine];
     const auto pictures =

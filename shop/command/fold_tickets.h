@@ -1,6 +1,6 @@
 #pragma once
 
-#include "fold_programs.h"
+#include "acts/fold_programs.h"
 #include "pictures.h"
 #include "pieces/order.h"
 #include "ticket_folder.h"
@@ -11,7 +11,7 @@ namespace lapwright::command {
 /// the reason and the section.
 class FoldTickets {
 public:
-    FoldTickets(const FoldPrograms& programs, const Pictures& pictures, TicketFolder& folder)
+    FoldTickets(const acts::FoldPrograms& programs, const Pictures& pictures, TicketFolder& folder)
         : programs_(programs), pictures_(pictures), folder_(folder)
     {
     }
@@ -23,10 +23,10 @@ public:
     [[nodiscard]] bool allFold() const { return allFold_; }
 
 private:
-    void print(const pieces::Order& order, std::size_t profile, const FoldProgram& program);
-    void draw(const pieces::Order& order, std::size_t profile, const FoldProgram& program);
+    void print(const pieces::Order& order, std::size_t profile, const acts::FoldProgram& program);
+    void draw(const pieces::Order& order, std::size_t profile, const acts::FoldProgram& program);
 
-    const FoldPrograms& programs_;
+    const acts::FoldPrograms& programs_;
     const Pictures& pictures_;
     TicketFolder& folder_;
     int number_ = 0;

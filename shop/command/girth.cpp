@@ -1,4 +1,4 @@
-#include "catalogue.h"
+#include "acts/catalogue.h"
 #include "command.h"
 #include "measure/rounding.h"
 #include "pictures.h"
@@ -28,7 +28,7 @@ Result<bool> draw(const Unfolded& unfolded, const std::string& path, const Style
 
 Exit girth(const QCommandLineParser& options)
 {
-    const auto catalogue = loadCatalogue(libraryFolders(options));
+    const auto catalogue = acts::loadCatalogue(libraryFolders(options));
     const auto unfolded =
         catalogue.ok() ? unfold(argument(options), *catalogue) : Result<Unfolded>(catalogue.errors());
     if (!unfolded.ok()) {

@@ -1,7 +1,7 @@
+#include "acts/load_words.h"
 #include "command.h"
 #include "documents/order.h"
 #include "documents/shop.h"
-#include "load_words.h"
 #include "measure/rounding.h"
 #include "storage/document_file.h"
 #include "storage/piece_events.h"
@@ -71,7 +71,7 @@ Exit makeLoad(const QCommandLineParser& options, const storage::Database& databa
     if (options.isSet("json"))
         print(document);
     else
-        for (const std::string& line : loadInWords(load, styleOf(options)))
+        for (const std::string& line : acts::loadInWords(load, styleOf(options)))
             print(line);
     return Exit::Done;
 }

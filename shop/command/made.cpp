@@ -1,8 +1,9 @@
+#include "acts/shop_stock.h"
+#include "acts/words.h"
 #include "command.h"
 #include "documents/cut.h"
 #include "documents/shop.h"
 #include "results.h"
-#include "shop_stock.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
@@ -65,7 +66,7 @@ struct NotCut {};
 Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp, Results& results)
 {
     const std::vector<storage::StoredPlan> plans = storage::waitingPlans(database);
-    auto standing = standingStock(database);
+    auto standing = acts::standingStock(database);
     if (!standing.ok()) {
         tell(standing.errors());
         return Exit::CouldNot;
@@ -106,13 +107,13 @@ Exit cutPlans(const storage::Database& database, const storage::Stamp& stamp, Re
         } catch (const NotCut&) {
             stock.value = before;
             all = false;
-            tell("not marked as cut: " + describe(stored.material) + "; plan again");
+            tell("not marked as cut: " + acts::describe(stored.material) + "; plan again");
             continue;
         }
-        results.add("cut: " + describe(stored.material), {{"plan", stored.id},
-                                                          {"metal", stored.material.metal},
-                                                          {"gauge", stored.material.gauge},
-                                                          {"colour", stored.material.colour}});
+        results.add("cut: " + acts::describe(stored.material), {{"plan", stored.id},
+                                                                {"metal", stored.material.metal},
+                                                                {"gauge", stored.material.gauge},
+                                                                {"colour", stored.material.colour}});
     }
     return all ? Exit::Done : Exit::Blocked;
 }
@@ -136,7 +137,7 @@ Exit advanceAll(const storage::Database& database, PieceState from, PieceState t
         }
     });
     const std::string state(schedule::name(to));
-    results.add(counted(moved, "piece") + " " + state, {{"state", state}, {"count", moved}});
+    results.add(acts::counted(moved, "piece") + " " + state, {{"state", state}, {"count", moved}});
     if (moved == 0 && !mark.empty())
         tell("no piece " + mark + " is " + std::string(schedule::name(from)));
     return all ? Exit::Done : Exit::Blocked;

@@ -34,7 +34,7 @@ std::string Pictures::profile(const pieces::OrderedProfile& profile, const metal
     return drawing::toSvg(drawing::profilePicture(profile.profile, picture));
 }
 
-drawing::FoldTicket foldTicketOf(const Stuff& stuff, const site::Material& material,
+drawing::FoldTicket foldTicketOf(const acts::Stuff& stuff, const site::Material& material,
                                  const fold::Machine& machine, const fold::FoldPlan& plan, const Style& style)
 {
     drawing::FoldTicket ticket;
@@ -50,7 +50,7 @@ drawing::FoldTicket foldTicketOf(const Stuff& stuff, const site::Material& mater
 }
 
 std::vector<std::string> Pictures::foldTicket(const pieces::Order& order, std::size_t profile,
-                                              const FoldProgram& program, const fold::Machine& machine,
+                                              const acts::FoldProgram& program, const fold::Machine& machine,
                                               const fold::FoldPictures& pictures) const
 {
     const pieces::OrderedProfile& ordered = order.profiles[profile];

@@ -1,10 +1,10 @@
 #pragma once
 
+#include "acts/fold_programs.h"
 #include "drawing/display_list.h"
 #include "drawing/fold_ticket.h"
 #include "fold/machine.h"
 #include "fold/picture.h"
-#include "fold_programs.h"
 #include "measure/writing.h"
 #include "metal/metal.h"
 #include "pieces/order.h"
@@ -21,7 +21,7 @@ namespace lapwright::command {
 inline constexpr drawing::Colour unknownColour{140, 140, 140};
 
 /// What every fold ticket says of the metal, the machine and the plan; the colour is unknownColour.
-[[nodiscard]] drawing::FoldTicket foldTicketOf(const Stuff& stuff, const site::Material& material,
+[[nodiscard]] drawing::FoldTicket foldTicketOf(const acts::Stuff& stuff, const site::Material& material,
                                                const fold::Machine& machine, const fold::FoldPlan& plan,
                                                const Style& style);
 
@@ -35,7 +35,7 @@ public:
     [[nodiscard]] std::string profile(const pieces::OrderedProfile& profile, const metal::Metal& metal) const;
     /// The fold ticket of one profile of the order, page by page. Precondition: `pictures` are of `plan`.
     [[nodiscard]] std::vector<std::string> foldTicket(const pieces::Order& order, std::size_t profile,
-                                                      const FoldProgram& program,
+                                                      const acts::FoldProgram& program,
                                                       const fold::Machine& machine,
                                                       const fold::FoldPictures& pictures) const;
     /// The chains of the order's job, with the marks of the pieces on each run.

@@ -1,15 +1,19 @@
+#include "acts/cut_words.h"
+#include "acts/fold_programs.h"
+#include "acts/fold_words.h"
+#include "acts/kept_order.h"
+#include "acts/open_pieces.h"
+#include "acts/search_control.h"
+#include "acts/shop_stock.h"
+#include "acts/words.h"
 #include "command.h"
-#include "cut_words.h"
 #include "cutting/solve.h"
 #include "documents/cut.h"
 #include "documents/shop.h"
-#include "fold_programs.h"
 #include "input.h"
-#include "kept_order.h"
 #include "measure/rounding.h"
-#include "open_pieces.h"
 #include "results.h"
-#include "shop_stock.h"
+#include "search_options.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
@@ -83,14 +87,14 @@ private:
 };
 
 /// What no machine of the shop can fold is told before metal is cut for it. True if all can be folded.
-bool allFold(const storage::Database& database, const FoldPrograms& programs, const Style& style)
+bool allFold(const storage::Database& database, const acts::FoldPrograms& programs, const Style& style)
 {
     bool all = true;
-    const OpenPieces open(database, {schedule::PieceState::Ordered});
+    const acts::OpenPieces open(database, {schedule::PieceState::Ordered});
     for (const storage::OrderSummary& summary : storage::currentOrders(database)) {
         if (!open.any(summary.id))
             continue;
-        const pieces::Order toMake = open.of(keptOrder(database, summary.id));
+        const pieces::Order toMake = open.of(acts::keptOrder(database, summary.id));
         for (std::size_t profile = 0; profile < toMake.profiles.size(); ++profile) {
             const auto program = programs.of(toMake, profile);
             if (!program.ok())
@@ -98,8 +102,8 @@ bool allFold(const storage::Database& database, const FoldPrograms& programs, co
             if (!program->has_value() || (*program)->plan() != nullptr)
                 continue;
             all = false;
-            tell("BLOCKS  " + nameOf(toMake, profile) + ": no machine of the shop can fold it");
-            for (const std::string& line : inWords((*program)->outcome, style))
+            tell("BLOCKS  " + acts::nameOf(toMake, profile) + ": no machine of the shop can fold it");
+            for (const std::string& line : acts::inWords((*program)->outcome, style))
                 tell("        " + line);
         }
     }
@@ -117,14 +121,14 @@ public:
     void plan(const site::Material& material, const std::vector<storage::PieceInState>& pieces)
     {
         const documents::CutProblem wanted = problemOf(material, pieces, stock_);
-        const std::string name = describe(material);
+        const std::string name = acts::describe(material);
         const cutting::Admission admission = documents::admit(wanted);
         for (const cutting::Refusal& refusal : admission.refusals)
             tell("BLOCKS  " + name + ": " + say(refusal.reason, style_));
         complete_ = complete_ && admission.refusals.empty();
         if (!admission.problem)
             return;
-        cutting::Plan plan = cutting::solve(*admission.problem, settings_, searchControl());
+        cutting::Plan plan = cutting::solve(*admission.problem, settings_, acts::searchControl());
         const documents::CutProblem problem = documents::writtenDown(*admission.problem);
         for (const cutting::Shortfall& missing : plan.notCut)
             tell("BLOCKS  " + name + ": stock does not suffice for " + std::to_string(missing.count) +
@@ -132,8 +136,8 @@ public:
         complete_ = complete_ && plan.notCut.empty();
         names_.give(plan);
         documents::CutPlan document{problem, std::move(plan)};
-        results_.add(name + ": " + counted(piecesOf(pieces), "piece") + " from " +
-                         summaryInWords(document, style_),
+        results_.add(name + ": " + acts::counted(piecesOf(pieces), "piece") + " from " +
+                         acts::summaryInWords(document, style_),
                      {{"metal", material.metal},
                       {"gauge", material.gauge},
                       {"colour", material.colour},
@@ -166,7 +170,7 @@ Result<StockDocument> stockFor(const storage::Database& database, const QCommand
 {
     if (options.isSet("stock"))
         return readFrom(text(options, "stock"), documents::readStock);
-    auto standing = standingStock(database);
+    auto standing = acts::standingStock(database);
     if (!standing.ok())
         return standing.errors();
     if (!standing->has_value())
@@ -180,7 +184,7 @@ void keepStock(const storage::Database& database, const QCommandLineParser& opti
 {
     if (!options.isSet("stock"))
         return;
-    const auto standing = standingStock(database);
+    const auto standing = acts::standingStock(database);
     if (standing.ok() && standing->has_value() && !((*standing)->value == stock.value))
         tell("the stock in the database is replaced by " + text(options, "stock") +
              "; leave --stock out to go on with what is left on the racks");
@@ -195,7 +199,7 @@ Exit planAll(const QCommandLineParser& options, const cutting::Settings& setting
         tell(stock.errors());
         return Exit::BadInput;
     }
-    const auto programs = FoldPrograms::forShop(stock->value.machines, libraryFolders(options));
+    const auto programs = acts::FoldPrograms::forShop(stock->value.machines, libraryFolders(options));
     if (!programs.ok()) {
         tell(programs.errors());
         return Exit::BadInput;

@@ -1,14 +1,14 @@
+#include "acts/kept_order.h"
+#include "acts/load_words.h"
+#include "acts/open_pieces.h"
+#include "acts/shop_stock.h"
 #include "command.h"
 #include "cut_tickets.h"
 #include "documents/shop.h"
 #include "fold_tickets.h"
-#include "kept_order.h"
 #include "labels.h"
-#include "load_words.h"
-#include "open_pieces.h"
 #include "pictures.h"
 #include "results.h"
-#include "shop_stock.h"
 #include "storage/shop_state.h"
 
 #include <QDir>
@@ -19,15 +19,15 @@ namespace {
 
 /// Fold tickets and label data of what is not folded yet, and the plan of every order. True if all of it can
 /// be folded.
-bool printOrders(const storage::Database& database, const FoldPrograms& programs, const Pictures& pictures,
-                 TicketFolder& folder)
+bool printOrders(const storage::Database& database, const acts::FoldPrograms& programs,
+                 const Pictures& pictures, TicketFolder& folder)
 {
     FoldTickets folds(programs, pictures, folder);
-    const OpenPieces open(database, {schedule::PieceState::Ordered, schedule::PieceState::Cut});
+    const acts::OpenPieces open(database, {schedule::PieceState::Ordered, schedule::PieceState::Cut});
     std::string labels = labelHeader();
     int number = 0;
     for (const storage::OrderSummary& summary : storage::currentOrders(database)) {
-        const pieces::Order order = keptOrder(database, summary.id);
+        const pieces::Order order = acts::keptOrder(database, summary.id);
         const pieces::Order toMake = open.of(order);
         folds.print(toMake);
         folder.write("plan", ++number, "svg", pictures.plan(order));
@@ -45,7 +45,7 @@ void printLoads(const storage::Database& database, const Style& style, TicketFol
         if (!load.ok())
             throw storage::StorageFailure(load.errors().front().sentence());
         std::string text = "LOAD  " + load->value.truck + " " + load->value.madeAt + "\n\n";
-        for (const std::string& line : loadInWords(load->value, style))
+        for (const std::string& line : acts::loadInWords(load->value, style))
             text += line + "\n";
         folder.write("load", ++number, "txt", text);
         folder.write("load", number, "json", document);
@@ -54,13 +54,13 @@ void printLoads(const storage::Database& database, const Style& style, TicketFol
 
 Exit printAll(const QCommandLineParser& options, const std::string& path, const storage::Database& database)
 {
-    const auto standing = standingStock(database);
+    const auto standing = acts::standingStock(database);
     if (!standing.ok()) {
         tell(standing.errors());
         return Exit::BadInput;
     }
     const schedule::ShopStock stock = standing->has_value() ? (*standing)->value : schedule::ShopStock();
-    const auto programs = FoldPrograms::forShop(stock.machines, libraryFolders(options));
+    const auto programs = acts::FoldPrograms::forShop(stock.machines, libraryFolders(options));
     if (!programs.ok()) {
         tell(programs.errors());
         return Exit::BadInput;

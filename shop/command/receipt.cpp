@@ -1,3 +1,4 @@
+#include "acts/words.h"
 #include "command.h"
 #include "documents/shop.h"
 #include "input.h"
@@ -85,7 +86,7 @@ Exit receive(const QCommandLineParser& options, const storage::Database& databas
         return takeIn(database, receipt, piecesOn(load->value), stamp);
     });
     Results results(options);
-    results.add(counted(taken.received, "piece") + " received, " + std::to_string(taken.missing) +
+    results.add(acts::counted(taken.received, "piece") + " received, " + std::to_string(taken.missing) +
                     " short, damaged or wrong",
                 {{"received", taken.received}, {"missing", taken.missing}});
     results.finish();
@@ -143,7 +144,7 @@ Exit status(const QCommandLineParser& options, const storage::Database& database
             count += piece.count;
         const std::string name(schedule::name(static_cast<PieceState>(state)));
         if (count > 0)
-            results.add(counted(count, "piece") + " " + name, {{"state", name}, {"count", count}});
+            results.add(acts::counted(count, "piece") + " " + name, {{"state", name}, {"count", count}});
     }
     results.finish();
     return Exit::Done;

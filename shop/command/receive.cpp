@@ -1,10 +1,10 @@
-#include "catalogue.h"
+#include "acts/catalogue.h"
+#include "acts/incoming.h"
+#include "acts/kept_order.h"
 #include "command.h"
 #include "documents/compare.h"
 #include "documents/order.h"
-#include "incoming.h"
 #include "input.h"
-#include "kept_order.h"
 #include "results.h"
 #include "storage/document_file.h"
 #include "storage/piece_events.h"
@@ -50,7 +50,7 @@ public:
         if (!received.ok())
             return refuse(received.errors());
         const documents::OrderDocument& order = received->document;
-        const Derived derived = deriveAgain(order, catalogue_);
+        const acts::Derived derived = acts::deriveAgain(order, catalogue_);
         tell(derived.differences, nameOf(path) + " and what the shop derives from its runs", style_);
         if (rules::anyBlocks(derived.order.findings)) {
             tell(derived.order.findings, nameOf(path), style_);
@@ -59,8 +59,9 @@ public:
         }
         tell(warningsOf(derived.order.findings), nameOf(path), style_);
         const std::optional<Standing> before = standingBefore(order.value);
-        const Arrival arrival = storage::receiveOrder(database_, incoming(order, received->text, derived),
-                                                      stampOf(options_), options_.isSet("accept"));
+        const Arrival arrival =
+            storage::receiveOrder(database_, acts::incoming(order, received->text, derived),
+                                  stampOf(options_), options_.isSet("accept"));
         results_.add(order.value.job.name + ", revision " + std::to_string(order.value.revision) + ": " +
                          words(arrival.outcome),
                      {{"order", order.value.id},
@@ -96,7 +97,7 @@ private:
         const auto revision = storage::currentRevision(database_, order.id);
         if (!revision || *revision >= order.revision)
             return std::nullopt;
-        return Standing{keptOrder(database_, order.id), storage::orderCounts(database_, order.id)};
+        return Standing{acts::keptOrder(database_, order.id), storage::orderCounts(database_, order.id)};
     }
 
     void tellRevision(const Standing& before, const pieces::Order& now) const
@@ -142,7 +143,7 @@ private:
 
 Exit receiveAll(const QCommandLineParser& options, const storage::Database& database)
 {
-    const auto catalogue = loadCatalogue(libraryFolders(options));
+    const auto catalogue = acts::loadCatalogue(libraryFolders(options));
     if (!catalogue.ok()) {
         tell(catalogue.errors());
         return Exit::BadInput;

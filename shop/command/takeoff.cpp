@@ -1,8 +1,9 @@
-#include "catalogue.h"
+#include "acts/catalogue.h"
+#include "acts/incoming.h"
+#include "acts/words.h"
 #include "command.h"
 #include "documents/job.h"
 #include "documents/order.h"
-#include "incoming.h"
 #include "input.h"
 #include "pieces/why.h"
 #include "storage/document_file.h"
@@ -49,16 +50,16 @@ void printSummary(const pieces::Order& order, const Style& style)
               padded(profile.profile.name, 32) + padded(profile.id, 9) +
               padded(write(profile.girth, style), 12) + padded(write(piece.blankLength, style), 16) +
               std::to_string(together));
-        kilograms += kilogramsEach(order, piece) * static_cast<double>(together);
+        kilograms += acts::kilogramsEach(order, piece) * static_cast<double>(together);
         count += together;
     }
     print("");
     const std::string unit = style.unit == LengthUnit::Millimetres
                                  ? QString::number(kilograms, 'f', 1).toStdString() + " kg"
                                  : QString::number(kilograms / 0.45359237, 'f', 0).toStdString() + " lb";
-    print(counted(count, "piece") + " of " +
-          counted(static_cast<std::int64_t>(order.profiles.size()), "profile") + ", " + unit + ", " +
-          describe(order.job.material));
+    print(acts::counted(count, "piece") + " of " +
+          acts::counted(static_cast<std::int64_t>(order.profiles.size()), "profile") + ", " + unit + ", " +
+          acts::describe(order.job.material));
 }
 
 /// The order takes the job's identity. Where `path` already holds an order of it, this is its next revision,
@@ -109,13 +110,13 @@ Exit run(const QCommandLineParser& options)
         tell(job.errors());
         return Exit::BadInput;
     }
-    const auto catalogue = loadCatalogue(libraryFolders(options));
+    const auto catalogue = acts::loadCatalogue(libraryFolders(options));
     if (!catalogue.ok()) {
         tell(catalogue.errors());
         return Exit::BadInput;
     }
     const Style style = styleOf(options);
-    pieces::Order order = takeOff(job->value, *catalogue);
+    pieces::Order order = acts::takeOff(job->value, *catalogue);
     if (options.isSet("why"))
         return explainMark(order, command::text(options, "why"), style);
     const std::string path = command::text(options, "output");

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "acts/stuff.h"
 #include "documents/profile.h"
-#include "fold_words.h"
 #include "trim/girth.h"
 
 #include <string>
@@ -11,7 +11,7 @@ namespace lapwright::command {
 /// A profile document with the metal it names and its flat.
 struct Unfolded {
     documents::FreeProfile profile;
-    Stuff stuff;
+    acts::Stuff stuff;
     trim::FlatPattern flat;
 };
 

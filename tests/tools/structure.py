@@ -46,6 +46,16 @@ for path in files:
                 # cutting/ stops at a time limit handed in by its caller; its decisions never depend on the clock.
                 problems.append(f"{place}: {folder} must not read a clock")
 
+# What a shop does is the same behind the command, the screens and the papers: it asks no options, prints nothing.
+for path in subprocess.run(["git", "ls-files", "--", "shop/acts/*.h", "shop/acts/*.cpp"],
+                           capture_output=True, text=True, check=True).stdout.split():
+    with open(path, encoding="utf-8") as source:
+        for number, line in enumerate(source, 1):
+            if re.match(r"#include <(QCommandLine|QGui|QQuick|QWidget|QPainter|cstdio|iostream)", line):
+                problems.append(f"{path}:{number}: shop/acts must not include this")
+            if re.match(r'#include "(command|print|app)/', line):
+                problems.append(f"{path}:{number}: shop/acts must not include what stands before it")
+
 for problem in problems:
     print(problem)
 sys.exit(1 if problems else 0)

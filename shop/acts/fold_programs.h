@@ -1,7 +1,7 @@
 #pragma once
 
+#include "acts/stuff.h"
 #include "fold/planner.h"
-#include "fold_words.h"
 #include "pieces/order.h"
 #include "pieces/takeoff.h"
 #include "trim/girth.h"
@@ -11,7 +11,7 @@
 #include <string>
 #include <vector>
 
-namespace lapwright::command {
+namespace lapwright::acts {
 
 /// How the pieces of one profile of an order are folded: on the machine of the shop that makes it with the
 /// least handling, or why none can.
@@ -62,4 +62,4 @@ private:
 /// "Larkfield House, P1 Eave drip edge": what a message about a profile of an order begins with.
 [[nodiscard]] std::string nameOf(const pieces::Order& order, std::size_t profile);
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace lapwright::command {
+namespace lapwright::acts {
 
 /// Metals, trims and rule sets that ship with the program, and those of the shop's own folders.
 [[nodiscard]] Result<pieces::Catalogue> loadCatalogue(const std::vector<std::string>& shopFolders);
@@ -20,4 +20,4 @@ namespace lapwright::command {
 [[nodiscard]] Result<std::size_t> machineNamed(const std::vector<fold::Machine>& machines,
                                                const std::string& id, const std::string& place);
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

@@ -1,38 +1,12 @@
-#include "cut_words.h"
+#include "acts/cut_words.h"
 
-#include "command.h"
+#include "acts/words.h"
 
-#include <chrono>
+#include <QString>
+
 #include <map>
 
-namespace lapwright::command {
-
-QCommandLineOption timeOption()
-{
-    return {"time", "Seconds to look for a better plan, for each problem.", "S", "5"};
-}
-
-Result<cutting::Settings> searchSettings(const QCommandLineParser& options)
-{
-    constexpr double longest = 86'400.0;
-    bool isNumber = false;
-    const double seconds = options.value("time").toDouble(&isNumber);
-    if (!isNumber || !(seconds >= 0.0 && seconds <= longest))
-        return Error{"--time", options.value("time").toStdString(), "seconds from 0 to 86400"};
-    cutting::Settings settings;
-    settings.timeLimit = std::chrono::milliseconds(static_cast<std::int64_t>(seconds * 1000.0));
-    return settings;
-}
-
-cutting::Control searchControl()
-{
-    cutting::Control control;
-    control.clock = [] {
-        return std::chrono::duration_cast<std::chrono::microseconds>(
-            std::chrono::steady_clock::now().time_since_epoch());
-    };
-    return control;
-}
+namespace lapwright::acts {
 
 namespace {
 
@@ -125,4 +99,4 @@ std::vector<std::string> patternsInWords(const documents::CutPlan& plan,
     return lines;
 }
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

@@ -1,9 +1,9 @@
-#include "kept_order.h"
+#include "acts/kept_order.h"
 
 #include "documents/order.h"
 #include "storage/shop_state.h"
 
-namespace lapwright::command {
+namespace lapwright::acts {
 
 pieces::Order keptOrder(const storage::Database& database, const std::string& id)
 {
@@ -16,4 +16,4 @@ pieces::Order keptOrder(const storage::Database& database, const std::string& id
     return std::move(order->value);
 }
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

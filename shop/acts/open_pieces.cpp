@@ -1,8 +1,8 @@
-#include "open_pieces.h"
+#include "acts/open_pieces.h"
 
 #include "storage/piece_events.h"
 
-namespace lapwright::command {
+namespace lapwright::acts {
 
 OpenPieces::OpenPieces(const storage::Database& database, std::initializer_list<schedule::PieceState> states)
 {
@@ -31,4 +31,4 @@ pieces::Order OpenPieces::of(pieces::Order order) const
     return order;
 }
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

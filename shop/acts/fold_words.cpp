@@ -1,8 +1,8 @@
-#include "fold_words.h"
+#include "acts/fold_words.h"
 
 #include "fold/settings.h"
 
-namespace lapwright::command {
+namespace lapwright::acts {
 
 namespace {
 
@@ -79,23 +79,4 @@ std::vector<std::string> inWords(const fold::Outcome& outcome, const Style& styl
     return refusalInWords(std::get<fold::Refusal>(outcome), style);
 }
 
-Result<Stuff> stuffOf(const site::Material& material, const pieces::Catalogue& catalogue)
-{
-    const auto metal = catalogue.metals.find(material.metal);
-    if (metal == catalogue.metals.end()) {
-        std::string known;
-        for (const auto& [id, each] : catalogue.metals)
-            known += (known.empty() ? "" : ", ") + id;
-        return Error{"/material/metal", material.metal, "one of " + known};
-    }
-    const metal::Sheet* sheet = metal::findSheet(metal->second, material.gauge);
-    if (!sheet) {
-        std::string known;
-        for (const metal::Sheet& each : metal->second.sheets)
-            known += (known.empty() ? "" : ", ") + each.gauge;
-        return Error{"/material/gauge", material.gauge, "a gauge of " + metal->second.name + ": " + known};
-    }
-    return Stuff{metal->second, *sheet};
-}
-
-} // namespace lapwright::command
+} // namespace lapwright::acts

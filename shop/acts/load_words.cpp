@@ -1,8 +1,10 @@
-#include "load_words.h"
+#include "acts/load_words.h"
 
-#include "command.h"
+#include "acts/words.h"
 
-namespace lapwright::command {
+#include <QString>
+
+namespace lapwright::acts {
 
 std::vector<std::string> loadInWords(const schedule::Load& load, const Style& style)
 {
@@ -18,4 +20,4 @@ std::vector<std::string> loadInWords(const schedule::Load& load, const Style& st
     return lines;
 }
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

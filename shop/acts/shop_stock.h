@@ -7,11 +7,11 @@
 
 #include <optional>
 
-namespace lapwright::command {
+namespace lapwright::acts {
 
 /// The stock as it stands in the shop's database; nothing before the first stock document was given. Error: a
 /// document there that does not hold.
 [[nodiscard]] Result<std::optional<documents::Document<schedule::ShopStock>>>
 standingStock(const storage::Database& database);
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

@@ -5,7 +5,7 @@
 #include "storage/orders.h"
 
 /// From an order document to what the shop keeps of it.
-namespace lapwright::command {
+namespace lapwright::acts {
 
 /// Mass of one piece of this mark, from its longest point.
 [[nodiscard]] double kilogramsEach(const pieces::Order& order, const pieces::Piece& piece);
@@ -25,4 +25,4 @@ struct Derived {
 [[nodiscard]] storage::IncomingOrder incoming(const documents::OrderDocument& order,
                                               const std::string& document, const Derived& derived);
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

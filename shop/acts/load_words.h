@@ -6,9 +6,9 @@
 #include <string>
 #include <vector>
 
-namespace lapwright::command {
+namespace lapwright::acts {
 
 /// A load as the crew lead ticks it off: each bundle with its mass, below it its pieces and where they go.
 [[nodiscard]] std::vector<std::string> loadInWords(const schedule::Load& load, const Style& style);
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

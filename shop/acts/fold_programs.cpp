@@ -1,11 +1,11 @@
-#include "fold_programs.h"
+#include "acts/fold_programs.h"
 
-#include "catalogue.h"
+#include "acts/catalogue.h"
 #include "fold/check.h"
 
 #include <algorithm>
 
-namespace lapwright::command {
+namespace lapwright::acts {
 
 namespace {
 
@@ -95,4 +95,4 @@ std::string nameOf(const pieces::Order& order, std::size_t profile)
     return order.job.name + ", " + order.profiles[profile].id + " " + order.profiles[profile].profile.name;
 }
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

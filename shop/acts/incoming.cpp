@@ -1,4 +1,4 @@
-#include "incoming.h"
+#include "acts/incoming.h"
 
 #include "documents/compare.h"
 #include "documents/entered.h"
@@ -9,7 +9,7 @@
 #include <iterator>
 #include <utility>
 
-namespace lapwright::command {
+namespace lapwright::acts {
 
 double kilogramsEach(const pieces::Order& order, const pieces::Piece& piece)
 {
@@ -62,4 +62,4 @@ storage::IncomingOrder incoming(const documents::OrderDocument& order, const std
     return incoming;
 }
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

@@ -1,22 +1,13 @@
 #pragma once
 
-#include "cutting/settings.h"
 #include "documents/cut.h"
-#include "measure/result.h"
 #include "measure/writing.h"
-
-#include <QCommandLineParser>
 
 #include <string>
 #include <vector>
 
-/// Cut plans in words, and how long to look for them.
-namespace lapwright::command {
-
-[[nodiscard]] QCommandLineOption timeOption();
-/// Error if --time is not a number of seconds from 0 to a day.
-[[nodiscard]] Result<cutting::Settings> searchSettings(const QCommandLineParser& options);
-[[nodiscard]] cutting::Control searchControl();
+/// Cut plans in words.
+namespace lapwright::acts {
 
 /// What the blanks of a problem are called there.
 [[nodiscard]] std::vector<std::string> keysOf(const documents::CutProblem& problem);
@@ -27,4 +18,4 @@ namespace lapwright::command {
 [[nodiscard]] std::vector<std::string>
 patternsInWords(const documents::CutPlan& plan, const std::vector<std::string>& names, const Style& style);
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

@@ -1,9 +1,9 @@
-#include "shop_stock.h"
+#include "acts/shop_stock.h"
 
 #include "documents/shop.h"
 #include "storage/shop_state.h"
 
-namespace lapwright::command {
+namespace lapwright::acts {
 
 Result<std::optional<documents::Document<schedule::ShopStock>>>
 standingStock(const storage::Database& database)
@@ -17,4 +17,4 @@ standingStock(const storage::Database& database)
     return std::optional(*std::move(stock));
 }
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

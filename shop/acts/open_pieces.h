@@ -10,7 +10,7 @@
 #include <string>
 #include <utility>
 
-namespace lapwright::command {
+namespace lapwright::acts {
 
 /// How many pieces of each mark stand in one of some states: what is still to be made.
 class OpenPieces {
@@ -26,4 +26,4 @@ private:
     std::map<std::pair<std::string, std::string>, std::int64_t> counts_; ///< by order and mark
 };
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

@@ -1,10 +1,10 @@
-#include "catalogue.h"
+#include "acts/catalogue.h"
 
 #include "documents/catalogue.h"
 #include "documents/machine.h"
 #include "storage/library.h"
 
-namespace lapwright::command {
+namespace lapwright::acts {
 
 Result<pieces::Catalogue> loadCatalogue(const std::vector<std::string>& shopFolders)
 {
@@ -50,4 +50,4 @@ Result<std::size_t> machineNamed(const std::vector<fold::Machine>& machines, con
     return Error{place, id.empty() ? "nothing" : id, "one of " + known};
 }
 
-} // namespace lapwright::command
+} // namespace lapwright::acts

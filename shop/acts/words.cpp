@@ -1,0 +1,31 @@
+#include "acts/words.h"
+
+namespace lapwright::acts {
+
+std::string describe(const rules::Finding& finding, const Style& style)
+{
+    const char* weight = finding.weight == rules::Weight::Blocks  ? "BLOCKS  "
+                         : finding.weight == rules::Weight::Warns ? "warns   "
+                                                                  : "note    ";
+    std::string line =
+        weight + (finding.place.empty() ? "" : finding.place + ": ") + say(finding.statement, style);
+    if (!finding.remedy.text.empty())
+        line += "; " + say(finding.remedy, style);
+    if (finding.clause) {
+        line += " [" + finding.clause->number;
+        line += finding.clause->edition.empty() ? "]" : ", " + finding.clause->edition + "]";
+    }
+    return line;
+}
+
+std::string counted(std::int64_t count, const std::string& what)
+{
+    return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
+}
+
+std::string describe(const site::Material& material)
+{
+    return material.gauge + " " + material.metal + ", " + material.colour;
+}
+
+} // namespace lapwright::acts
