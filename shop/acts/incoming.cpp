@@ -35,7 +35,7 @@ Derived deriveAgain(const documents::OrderDocument& order, const pieces::Catalog
 }
 
 storage::IncomingOrder incoming(const documents::OrderDocument& order, const std::string& document,
-                                const Derived& derived)
+                                const pieces::Order& derived)
 {
     const site::Job& job = order.value.job;
     storage::IncomingOrder incoming{order.value.id,
@@ -46,18 +46,17 @@ storage::IncomingOrder incoming(const documents::OrderDocument& order, const std
                                     job.customer,
                                     job.wantedBy,
                                     document,
-                                    documents::writeOrder({derived.order, {}}, documents::Layout::Canonical),
+                                    documents::writeOrder({derived, {}}, documents::Layout::Canonical),
                                     {}};
-    std::vector<std::string> makes = documents::makeDigests(derived.order);
+    std::vector<std::string> makes = documents::makeDigests(derived);
     incoming.pieces.reserve(makes.size());
     for (std::size_t index = 0; index < makes.size(); ++index) {
-        const pieces::Piece& piece = derived.order.pieces[index];
-        const pieces::OrderedProfile& profile = derived.order.profiles[piece.profile];
+        const pieces::Piece& piece = derived.pieces[index];
+        const pieces::OrderedProfile& profile = derived.profiles[piece.profile];
         incoming.pieces.push_back({piece.mark, piece.run, profile.id, profile.material.metal,
                                    profile.material.gauge, profile.material.colour, profile.girth,
-                                   piece.blankLength,
-                                   std::llround(1000.0 * kilogramsEach(derived.order, piece)), piece.count,
-                                   std::move(makes[index])});
+                                   piece.blankLength, std::llround(1000.0 * kilogramsEach(derived, piece)),
+                                   piece.count, std::move(makes[index])});
     }
     return incoming;
 }

@@ -23,6 +23,6 @@ struct Derived {
 
 /// `document` is the text as received.
 [[nodiscard]] storage::IncomingOrder incoming(const documents::OrderDocument& order,
-                                              const std::string& document, const Derived& derived);
+                                              const std::string& document, const pieces::Order& derived);
 
 } // namespace lapwright::acts

@@ -3,7 +3,6 @@
 #include "acts/words.h"
 
 #include <QDateTime>
-#include <QUuid>
 
 #include <algorithm>
 #include <cstdio>
@@ -130,11 +129,6 @@ void tell(const rules::Findings& findings, const std::string& document, const St
 std::string now()
 {
     return QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString();
-}
-
-std::string newUuid()
-{
-    return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
 }
 
 } // namespace lapwright::command

@@ -81,7 +81,6 @@ void tell(const rules::Findings& findings, const std::string& document, const St
 /// When, where and by whom, from the clock and the options.
 [[nodiscard]] storage::Stamp stampOf(const QCommandLineParser& options);
 
-[[nodiscard]] std::string now();     ///< ISO 8601, UTC, to the second
-[[nodiscard]] std::string newUuid(); ///< version 4
+[[nodiscard]] std::string now(); ///< ISO 8601, UTC, to the second
 
 } // namespace lapwright::command

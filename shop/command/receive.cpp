@@ -1,39 +1,18 @@
+#include "acts/arrivals.h"
 #include "acts/catalogue.h"
-#include "acts/incoming.h"
-#include "acts/kept_order.h"
 #include "command.h"
-#include "documents/compare.h"
-#include "documents/order.h"
 #include "input.h"
 #include "results.h"
 #include "storage/document_file.h"
-#include "storage/piece_events.h"
-#include "storage/shop_state.h"
 
 #include <algorithm>
 #include <iterator>
-#include <optional>
 
 namespace lapwright::command {
 
 namespace {
 
 using storage::Arrival;
-
-const char* words(Arrival::Outcome outcome)
-{
-    switch (outcome) {
-    case Arrival::Outcome::Taken:
-        return "taken in";
-    case Arrival::Outcome::AlreadyHere:
-        return "already here";
-    case Arrival::Outcome::Superseded:
-        return "kept; a later revision counts";
-    case Arrival::Outcome::Waits:
-        return "waits for a person";
-    }
-    return "";
-}
 
 class Receiver {
 public:
@@ -46,37 +25,21 @@ public:
 
     void take(const std::string& path)
     {
-        const auto received = receiveFrom(path, documents::readOrder);
-        if (!received.ok())
-            return refuse(received.errors());
-        const documents::OrderDocument& order = received->document;
-        const acts::Derived derived = acts::deriveAgain(order, catalogue_);
-        tell(derived.differences, nameOf(path) + " and what the shop derives from its runs", style_);
-        if (rules::anyBlocks(derived.order.findings)) {
-            tell(derived.order.findings, nameOf(path), style_);
+        const auto text = storage::readDocument(path);
+        if (!text.ok())
+            return refuse(text.errors());
+        const auto arrived =
+            acts::receiveOrder(database_, catalogue_, *text, stampOf(options_), options_.isSet("accept"));
+        if (!arrived.ok())
+            return refuse(arrived.errorsWithin(nameOf(path)));
+        tell(arrived->differences, nameOf(path) + " and what the shop derives from its runs", style_);
+        if (!arrived->arrival) {
+            tell(arrived->findings, nameOf(path), style_);
             tell(nameOf(path) + ": not taken in, because its runs have findings that block");
             return raise(Exit::Blocked);
         }
-        tell(warningsOf(derived.order.findings), nameOf(path), style_);
-        const std::optional<Standing> before = standingBefore(order.value);
-        const Arrival arrival =
-            storage::receiveOrder(database_, acts::incoming(order, received->text, derived),
-                                  stampOf(options_), options_.isSet("accept"));
-        results_.add(order.value.job.name + ", revision " + std::to_string(order.value.revision) + ": " +
-                         words(arrival.outcome),
-                     {{"order", order.value.id},
-                      {"job", order.value.job.name},
-                      {"revision", order.value.revision},
-                      {"outcome", words(arrival.outcome)},
-                      {"reasons", arrival.reasons}});
-        if (before)
-            tellRevision(*before, derived.order);
-        for (const std::string& reason : arrival.reasons)
-            tell("  " + reason);
-        if (arrival.outcome == Arrival::Outcome::Waits) {
-            tell("  `lapwright receive --accept` takes it all the same, where that can be done");
-            raise(Exit::Blocked);
-        }
+        tell(warningsOf(arrived->findings), nameOf(path), style_);
+        report(*arrived, *arrived->arrival);
     }
 
     [[nodiscard]] Exit finish() const
@@ -86,31 +49,35 @@ public:
     }
 
 private:
-    struct Standing {
-        pieces::Order order;
-        schedule::PieceCounts made;
-    };
-
-    /// The revision that counts now and what is made of it, where the one that comes is a later one.
-    [[nodiscard]] std::optional<Standing> standingBefore(const pieces::Order& order) const
+    void report(const acts::Arrived& arrived, const Arrival& arrival)
     {
-        const auto revision = storage::currentRevision(database_, order.id);
-        if (!revision || *revision >= order.revision)
-            return std::nullopt;
-        return Standing{acts::keptOrder(database_, order.id), storage::orderCounts(database_, order.id)};
+        const std::string outcome(acts::inWords(arrival.outcome));
+        results_.add(arrived.job + ", revision " + std::to_string(arrived.revision) + ": " + outcome,
+                     {{"order", arrived.order},
+                      {"job", arrived.job},
+                      {"revision", arrived.revision},
+                      {"outcome", outcome},
+                      {"reasons", arrival.reasons}});
+        if (arrived.news)
+            tellNews(*arrived.news, arrived.revision);
+        for (const std::string& reason : arrival.reasons)
+            tell("  " + reason);
+        if (arrival.outcome == Arrival::Outcome::Waits) {
+            tell("  `lapwright receive --accept` takes it all the same, where that can be done");
+            raise(Exit::Blocked);
+        }
     }
 
-    void tellRevision(const Standing& before, const pieces::Order& now) const
+    void tellNews(const acts::RevisionNews& news, std::int64_t to) const
     {
-        const rules::Findings changes = documents::compareRevisions(before.order, now);
         for (std::size_t state = static_cast<std::size_t>(schedule::PieceState::Cut);
              state < schedule::pieceStates; ++state)
-            if (before.made.in[state] > 0)
+            if (news.made.in[state] > 0)
                 tell("  already " + std::string(schedule::name(static_cast<schedule::PieceState>(state))) +
-                     ": " + std::to_string(before.made.in[state]));
-        tell("  from revision " + std::to_string(before.order.revision) + " to " +
-             std::to_string(now.revision) + (changes.empty() ? ": nothing that is made changes" : ":"));
-        tell(changes, style_);
+                     ": " + std::to_string(news.made.in[state]));
+        tell("  from revision " + std::to_string(news.from) + " to " + std::to_string(to) +
+             (news.changes.empty() ? ": nothing that is made changes" : ":"));
+        tell(news.changes, style_);
     }
 
     /// What the installer was warned of as well: the shop's last chance to ask.

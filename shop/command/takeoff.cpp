@@ -136,7 +136,7 @@ Exit run(const QCommandLineParser& options)
             return Exit::CouldNot;
         }
     }
-    if (options.isSet("json"))
+    if (path != "-" && options.isSet("json"))
         print(text);
     else if (path != "-")
         printSummary(document->value, style);

@@ -1,0 +1,58 @@
+#include "acts/arrivals.h"
+
+#include "acts/incoming.h"
+#include "acts/kept_order.h"
+#include "documents/compare.h"
+#include "storage/piece_events.h"
+#include "storage/shop_state.h"
+
+namespace lapwright::acts {
+
+namespace {
+
+/// What the revision that comes changes, where it is later than the one that counts.
+std::optional<RevisionNews> newsOf(const storage::Database& database, const pieces::Order& coming)
+{
+    const auto revision = storage::currentRevision(database, coming.id);
+    if (!revision || *revision >= coming.revision)
+        return std::nullopt;
+    return RevisionNews{*revision, storage::orderCounts(database, coming.id),
+                        documents::compareRevisions(keptOrder(database, coming.id), coming)};
+}
+
+} // namespace
+
+Result<Arrived> receiveOrder(const storage::Database& database, const pieces::Catalogue& catalogue,
+                             const std::string& text, const storage::Stamp& stamp, bool accept)
+{
+    const auto order = documents::readOrder(text);
+    if (!order.ok())
+        return order.errors();
+    Derived derived = deriveAgain(*order, catalogue);
+    Arrived arrived{
+        order->value.id,        order->value.job.name, order->value.revision, std::move(derived.differences),
+        derived.order.findings, std::nullopt,          std::nullopt};
+    if (rules::anyBlocks(arrived.findings))
+        return arrived;
+    arrived.news = newsOf(database, derived.order);
+    arrived.arrival = storage::receiveOrder(database, incoming(*order, text, derived.order), stamp, accept);
+    return arrived;
+}
+
+std::string_view inWords(storage::Arrival::Outcome outcome)
+{
+    using Outcome = storage::Arrival::Outcome;
+    switch (outcome) {
+    case Outcome::Taken:
+        return "taken in";
+    case Outcome::AlreadyHere:
+        return "already here";
+    case Outcome::Superseded:
+        return "kept; a later revision counts";
+    case Outcome::Waits:
+        return "waits for a person";
+    }
+    return "";
+}
+
+} // namespace lapwright::acts

@@ -1,0 +1,68 @@
+#include "acts/loading.h"
+
+#include "acts/identity.h"
+#include "documents/shop.h"
+#include "storage/piece_events.h"
+#include "storage/shop_state.h"
+
+#include <map>
+
+namespace lapwright::acts {
+
+namespace {
+
+using schedule::PieceEvent;
+using schedule::PieceState;
+
+std::vector<schedule::ReadyPiece> readyPieces(const storage::Database& database)
+{
+    std::map<std::string, std::string> names;
+    for (const storage::OrderSummary& order : storage::currentOrders(database))
+        names[order.id] = order.jobName;
+    std::vector<schedule::ReadyPiece> ready;
+    for (const storage::PieceInState& standing : storage::piecesIn(database, PieceState::Folded)) {
+        const storage::OrderedPiece& piece = standing.piece;
+        ready.push_back({standing.order,
+                         names[standing.order],
+                         {piece.metal, piece.gauge, piece.colour},
+                         {piece.mark, standing.count, piece.run, piece.profile, piece.length},
+                         static_cast<double>(piece.grams) / 1000.0});
+    }
+    return ready;
+}
+
+void advance(const storage::Database& database, const schedule::Bundle& bundle,
+             const schedule::LoadedPiece& piece, const storage::Stamp& stamp)
+{
+    for (const PieceState state : {PieceState::Bundled, PieceState::Loaded}) {
+        const auto logged = storage::logEvent(database,
+                                              {newUuid(),
+                                               bundle.order,
+                                               piece.mark,
+                                               {PieceEvent::Kind::Advance, state, piece.count},
+                                               bundle.label},
+                                              stamp);
+        if (!logged.ok())
+            throw storage::StorageFailure(logged.errors().front().sentence());
+    }
+}
+
+} // namespace
+
+std::optional<schedule::Load> makeLoad(const storage::Database& database, const std::string& truck,
+                                       const storage::Stamp& stamp)
+{
+    return database.write([&]() -> std::optional<schedule::Load> {
+        schedule::Load load{newUuid(), truck, stamp.at, schedule::bundle(readyPieces(database), {})};
+        if (load.bundles.empty())
+            return std::nullopt;
+        if (!storage::saveLoad(database, load.id, documents::writeLoad({load, {}}), stamp))
+            throw storage::StorageFailure("a new load has an identity that is taken");
+        for (const schedule::Bundle& bundle : load.bundles)
+            for (const schedule::LoadedPiece& piece : bundle.pieces)
+                advance(database, bundle, piece, stamp);
+        return load;
+    });
+}
+
+} // namespace lapwright::acts

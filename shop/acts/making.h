@@ -1,0 +1,46 @@
+#pragma once
+
+#include "measure/result.h"
+#include "site/job.h"
+#include "storage/database.h"
+#include "storage/orders.h"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+/// What is made: cut, then folded.
+namespace lapwright::acts {
+
+/// One plan that was to be cut.
+struct CutBatch {
+    std::string plan; ///< UUID
+    site::Material material;
+    /// Why it is not cut: its pieces are not to be cut any more. Empty: it is cut.
+    std::vector<Error> errors;
+};
+
+/// Says that every waiting plan is cut: its pieces, its metal out of the stock, its remnants on the shelf;
+/// each plan whole or not at all, in a transaction of its own. Errors: a stock or plan in the database that
+/// does not hold.
+[[nodiscard]] Result<std::vector<CutBatch>> cutWaitingPlans(const storage::Database& database,
+                                                            const storage::Stamp& stamp);
+/// The same for one plan. Errors also: no such plan waits.
+[[nodiscard]] Result<CutBatch> cutPlan(const storage::Database& database, const std::string& plan,
+                                       const storage::Stamp& stamp);
+
+/// Pieces of one order, of one mark of it, or with both empty all there are.
+struct Which {
+    std::string order;
+    std::string mark;
+};
+
+struct Moved {
+    std::int64_t count = 0;
+    std::vector<Error> errors; ///< of pieces that could not follow
+};
+
+/// Says that cut pieces are folded.
+[[nodiscard]] Moved fold(const storage::Database& database, const Which& which, const storage::Stamp& stamp);
+
+} // namespace lapwright::acts

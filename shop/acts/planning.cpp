@@ -1,0 +1,175 @@
+#include "acts/planning.h"
+
+#include "acts/fold_programs.h"
+#include "acts/identity.h"
+#include "acts/kept_order.h"
+#include "acts/open_pieces.h"
+#include "acts/search_control.h"
+#include "acts/shop_stock.h"
+#include "cutting/solve.h"
+#include "documents/shop.h"
+#include "measure/rounding.h"
+#include "storage/piece_events.h"
+#include "storage/shop_state.h"
+
+#include <QRegularExpression>
+
+#include <algorithm>
+#include <map>
+
+namespace lapwright::acts {
+
+namespace {
+
+using StockDocument = documents::Document<schedule::ShopStock>;
+using Batches = std::map<site::Material, std::vector<storage::PieceInState>>;
+
+/// All pieces still to be cut, over all orders, by metal, gauge and colour.
+Batches batchesOf(const storage::Database& database)
+{
+    Batches batches;
+    for (storage::PieceInState& piece : storage::piecesIn(database, schedule::PieceState::Ordered)) {
+        const site::Material material{piece.piece.metal, piece.piece.gauge, piece.piece.colour};
+        batches[material].push_back(std::move(piece));
+    }
+    return batches;
+}
+
+documents::CutProblem problemOf(const site::Material& material,
+                                const std::vector<storage::PieceInState>& pieces,
+                                const schedule::ShopStock& stock)
+{
+    documents::CutProblem problem;
+    for (const storage::PieceInState& piece : pieces)
+        problem.blanks.push_back({piece.order + "/" + piece.piece.mark,
+                                  roundUp(piece.piece.girth, stock.cutStep),
+                                  roundUp(piece.piece.length, stock.cutStep), piece.count, false, 0, 0});
+    for (const schedule::StockItem& item : stock.items)
+        if (item.material == material && item.stock.count != std::int64_t{0})
+            problem.stocks.push_back(item.stock);
+    problem.rules = stock.rules;
+    return problem;
+}
+
+/// Labels for new remnants, "R22" and on: one past the highest number a remnant on the shelf bears.
+class RemnantNames {
+public:
+    explicit RemnantNames(const schedule::ShopStock& stock)
+    {
+        for (const schedule::StockItem& item : stock.items) {
+            const QRegularExpressionMatch match =
+                QRegularExpression("^R-?(\\d{1,9})\\b").match(QString::fromStdString(item.stock.key));
+            if (match.hasMatch())
+                last_ = std::max(last_, match.captured(1).toLongLong());
+        }
+    }
+
+    void give(cutting::Plan& plan)
+    {
+        for (cutting::NewRemnant& remnant : plan.remnants)
+            remnant.label = "R" + std::to_string(++last_);
+    }
+
+private:
+    long long last_ = 0;
+};
+
+/// What no machine of the shop can fold is found before metal is cut for it.
+std::vector<Unfoldable> unfoldable(const storage::Database& database, const FoldPrograms& programs)
+{
+    std::vector<Unfoldable> found;
+    const OpenPieces open(database, {schedule::PieceState::Ordered});
+    for (const storage::OrderSummary& summary : storage::currentOrders(database)) {
+        if (!open.any(summary.id))
+            continue;
+        const pieces::Order toMake = open.of(keptOrder(database, summary.id));
+        for (std::size_t profile = 0; profile < toMake.profiles.size(); ++profile) {
+            auto program = programs.of(toMake, profile);
+            if (!program.ok())
+                throw storage::StorageFailure(program.errors().front().sentence());
+            if (program->has_value() && (*program)->plan() == nullptr)
+                found.push_back({nameOf(toMake, profile), std::move((*program)->outcome)});
+        }
+    }
+    return found;
+}
+
+/// The plan of one batch; labels of new remnants are given here so that no two batches share one.
+PlannedBatch planBatch(const site::Material& material, const std::vector<storage::PieceInState>& pieces,
+                       const schedule::ShopStock& stock, const cutting::Settings& settings,
+                       RemnantNames& names)
+{
+    PlannedBatch batch;
+    batch.material = material;
+    for (const storage::PieceInState& piece : pieces)
+        batch.pieces += piece.count;
+    cutting::Admission admission = documents::admit(problemOf(material, pieces, stock));
+    batch.refusals = std::move(admission.refusals);
+    if (!admission.problem)
+        return batch;
+    cutting::Plan plan = cutting::solve(*admission.problem, settings, searchControl());
+    names.give(plan);
+    batch.id = newUuid();
+    batch.plan = documents::CutPlan{documents::writtenDown(*admission.problem), std::move(plan)};
+    return batch;
+}
+
+Result<StockDocument> stockFor(const storage::Database& database, const PlanRequest& request)
+{
+    if (request.stock)
+        return *request.stock;
+    auto standing = standingStock(database);
+    if (!standing.ok())
+        return standing.errors();
+    if (!standing->has_value())
+        return Error{"", "no stock", "--stock with the shop's stock document, at least the first time"};
+    return **std::move(standing);
+}
+
+/// Keeps the stock that is given. True if that overrules what the shop has on its racks.
+bool keepStock(const storage::Database& database, const PlanRequest& request)
+{
+    if (!request.stock)
+        return false;
+    const auto standing = standingStock(database);
+    const bool replaced =
+        standing.ok() && standing->has_value() && !((*standing)->value == request.stock->value);
+    storage::saveStockDocument(database, documents::writeStock(*request.stock));
+    return replaced;
+}
+
+} // namespace
+
+bool Planned::complete() const
+{
+    return unfoldable.empty() && std::all_of(batches.begin(), batches.end(), [](const PlannedBatch& batch) {
+               return batch.plan && batch.refusals.empty() && batch.plan->plan.notCut.empty();
+           });
+}
+
+Result<Planned> planAll(const storage::Database& database, const PlanRequest& request,
+                        const storage::Stamp& stamp)
+{
+    const auto stock = stockFor(database, request);
+    if (!stock.ok())
+        return stock.errors();
+    const auto programs = FoldPrograms::forShop(stock->value.machines, request.libraryFolders);
+    if (!programs.ok())
+        return programs.errors();
+    Planned planned;
+    planned.stockReplaced = keepStock(database, request);
+    planned.unfoldable = unfoldable(database, *programs);
+    RemnantNames names(stock->value);
+    std::vector<storage::StoredPlan> stored;
+    for (const auto& [material, pieces] : batchesOf(database)) {
+        planned.batches.push_back(planBatch(material, pieces, stock->value, request.settings, names));
+        const PlannedBatch& batch = planned.batches.back();
+        if (batch.plan)
+            stored.push_back({batch.id, material,
+                              documents::writeCutPlan({*batch.plan, {}}, documents::Layout::Canonical)});
+    }
+    storage::replacePlans(database, stored, stamp);
+    return planned;
+}
+
+} // namespace lapwright::acts

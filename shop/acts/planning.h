@@ -1,0 +1,61 @@
+#pragma once
+
+#include "cutting/problem.h"
+#include "cutting/settings.h"
+#include "documents/cut.h"
+#include "documents/extras.h"
+#include "fold/planner.h"
+#include "measure/result.h"
+#include "schedule/stock.h"
+#include "site/job.h"
+#include "storage/database.h"
+#include "storage/orders.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// Batches of what is still to be cut, and how each is cut.
+namespace lapwright::acts {
+
+struct PlanRequest {
+    /// Stock to plan from and to keep; missing: what stands in the database.
+    std::optional<documents::Document<schedule::ShopStock>> stock;
+    cutting::Settings settings;
+    std::vector<std::string> libraryFolders;
+};
+
+/// One batch: blanks of one metal, gauge and colour, from any number of orders.
+struct PlannedBatch {
+    std::string id; ///< of the stored plan, a UUID; empty where nothing of it can be cut
+    site::Material material;
+    std::int64_t pieces = 0;
+    std::optional<documents::CutPlan> plan;
+    std::vector<cutting::Refusal> refusals; ///< blanks or stocks that are not part of the plan
+};
+
+/// A profile of an order that no machine of the shop can fold.
+struct Unfoldable {
+    std::string name; ///< acts::nameOf()
+    fold::Outcome outcome;
+};
+
+struct Planned {
+    std::vector<PlannedBatch> batches;
+    std::vector<Unfoldable> unfoldable;
+    /// The stock that stood in the database was another and is replaced.
+    bool stockReplaced = false;
+
+    /// Every piece can be folded and is cut.
+    [[nodiscard]] bool complete() const;
+};
+
+/// Plans all pieces of all orders that are not yet cut, remnants first where that is worth it, and puts the
+/// plans in place of every plan that is not cut. Errors: no stock given nor kept, a stock or library file
+/// that does not hold, a machine of the stock that is not known. Throws storage::StorageFailure where the
+/// database or an order in it does not hold.
+[[nodiscard]] Result<Planned> planAll(const storage::Database& database, const PlanRequest& request,
+                                      const storage::Stamp& stamp);
+
+} // namespace lapwright::acts
