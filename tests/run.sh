@@ -6,8 +6,8 @@ cd "$(dirname "${BASH_SOURCE[0]}")/.."
 source tests/tools/setup.sh
 
 ensure_packages "${build_packages[@]}" \
-    git clang-format clang-tidy libboost-dev coinor-libcbc-dev units python3 fonts-dejavu-core \
-    libxml2-utils poppler-utils sqlite3
+    git clang-format clang-tidy libboost-dev coinor-libcbc-dev units python3 \
+    qml6-module-qttest libxml2-utils poppler-utils sqlite3
 export QT_QPA_PLATFORM=offscreen QT_LOGGING_RULES='*.debug=false' XDG_RUNTIME_DIR="${XDG_RUNTIME_DIR:-$(mktemp -d)}"
 
 build_preset asan

@@ -216,8 +216,7 @@ private:
         const double high = 4.0;
         const std::vector<Point> gap = {at + Point{-1.4, high}, at + Point{0.2, high}, at + Point{1.4, -high},
                                         at + Point{-0.2, -high}};
-        shapes_.emplace_back(
-            Path{Role::Note, gap, true, std::nullopt, Fill{true, Colour{255, 255, 255}, Hatch::None}});
+        shapes_.emplace_back(Path{Role::Note, gap, true, std::nullopt, Fill{}});
         shapes_.emplace_back(line(Role::Sheet, gap[0], gap[3], 0.25));
         shapes_.emplace_back(line(Role::Sheet, gap[1], gap[2], 0.25));
     }

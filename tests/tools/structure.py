@@ -56,6 +56,18 @@ for path in subprocess.run(["git", "ls-files", "--", "shop/acts/*.h", "shop/acts
             if re.match(r'#include "(command|print|app)/', line):
                 problems.append(f"{path}:{number}: shop/acts must not include what stands before it")
 
+# What both apps share knows neither of them, and no database.
+SHARED_BY_APPS = {"mobile/paint": CORE | {"documents", "drawing", "paint"},
+                  "mobile/look": CORE | {"documents", "drawing", "paint", "look"}}
+for folder, allowed in SHARED_BY_APPS.items():
+    for path in subprocess.run(["git", "ls-files", "--", f"{folder}/*.h", f"{folder}/*.cpp"],
+                               capture_output=True, text=True, check=True).stdout.split():
+        with open(path, encoding="utf-8") as source:
+            for number, line in enumerate(source, 1):
+                quoted = re.match(r'#include "([a-z_]+)/', line)
+                if quoted and quoted[1] not in allowed:
+                    problems.append(f"{path}:{number}: {folder} must not include {quoted[1]}")
+
 for problem in problems:
     print(problem)
 sys.exit(1 if problems else 0)

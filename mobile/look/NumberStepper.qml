@@ -1,0 +1,89 @@
+import QtQuick
+import QtQuick.Layouts
+import Lapwright.Look
+
+// A count, one more or one less; up and down keys do the same.
+FocusScope {
+    id: stepper
+
+    property string name: ""
+    property int value: 0
+    property int from: 0
+    property int to: 9999
+
+    signal changedByPerson(int value)
+
+    function step(by) {
+        const next = Math.max(from, Math.min(to, value + by));
+        if (next === value)
+            return;
+        value = next;
+        changedByPerson(next);
+    }
+
+    implicitWidth: row.implicitWidth
+    implicitHeight: Theme.target
+    activeFocusOnTab: true
+
+    Accessible.role: Accessible.SpinBox
+    Accessible.name: name
+    Accessible.onIncreaseAction: step(1)
+    Accessible.onDecreaseAction: step(-1)
+
+    Keys.onUpPressed: step(1)
+    Keys.onDownPressed: step(-1)
+
+    RowLayout {
+        id: row
+
+        anchors.fill: parent
+        spacing: 0
+
+        ActionButton {
+            text: "\u2212"
+            enabled: stepper.value > stepper.from
+            autoRepeat: true
+            square: true
+            focusPolicy: Qt.NoFocus
+            font.pixelSize: Theme.headingText
+            Accessible.name: qsTr("One less")
+            Layout.fillHeight: true
+            Layout.preferredWidth: Theme.target
+            onClicked: stepper.step(-1)
+        }
+
+        Rectangle {
+            color: Theme.well
+            border.color: Theme.edge
+            border.width: Theme.outline
+            Layout.fillHeight: true
+            Layout.fillWidth: true
+            Layout.minimumWidth: Math.max(Theme.target, count.implicitWidth + 2 * Theme.gap)
+
+            Words {
+                id: count
+
+                anchors.centerIn: parent
+                text: stepper.value
+                level: Words.Heading
+            }
+        }
+
+        ActionButton {
+            text: "+"
+            enabled: stepper.value < stepper.to
+            autoRepeat: true
+            square: true
+            focusPolicy: Qt.NoFocus
+            font.pixelSize: Theme.headingText
+            Accessible.name: qsTr("One more")
+            Layout.fillHeight: true
+            Layout.preferredWidth: Theme.target
+            onClicked: stepper.step(1)
+        }
+    }
+
+    FocusRing {
+        visible: stepper.activeFocus
+    }
+}

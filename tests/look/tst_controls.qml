@@ -1,0 +1,220 @@
+// Guards: what every screen relies on: sizes for gloves, names for screen readers, the keyboard, and that each
+// control says what was done with it.
+import QtQuick
+import QtQuick.Layouts
+import QtTest
+import Lapwright.Look
+
+Item {
+    id: stage
+
+    width: 900
+    height: 700
+
+    Component {
+        id: button
+        ActionButton {
+            text: "Accept"
+        }
+    }
+    Component {
+        id: choices
+        ChoiceBar {
+            name: "Units"
+            choices: ["One", "Two", "Three"]
+        }
+    }
+    Component {
+        id: field
+        LabelledField {
+            label: "Length"
+        }
+    }
+    Component {
+        id: stepper
+        NumberStepper {
+            name: "Pieces"
+            value: 1
+            from: 0
+            to: 2
+        }
+    }
+    Component {
+        id: rail
+        NavigationRail {
+            width: 200
+            height: 600
+            entries: [{name: "Arrivals", sign: "arrivals", count: 2}, {name: "Cutting", sign: "cutting"}]
+        }
+    }
+    Component {
+        id: message
+        MessageBar {
+            width: 600
+        }
+    }
+    Component {
+        id: finding
+        FindingRow {
+            width: 300
+            text: "A piece is longer than the folder."
+            place: "E1"
+        }
+    }
+    Component {
+        id: row
+        ListRow {
+            title: "Larkfield"
+            detail: "H. Aldous"
+        }
+    }
+    Component {
+        id: panel
+        SidePanel {
+            title: "Differences"
+            open: true
+            height: 400
+
+            property alias kept: inside.text
+
+            LabelledField {
+                id: inside
+
+                label: "Note"
+            }
+        }
+    }
+    Component {
+        id: search
+        SearchField {}
+    }
+    SignalSpy {
+        id: spy
+    }
+
+    TestCase {
+        name: "Controls"
+        when: windowShown
+
+        function init() {
+            failOnWarning(/./);
+            Theme.touch = true;
+            spy.target = null;
+            spy.clear();
+        }
+
+        function watched(made, signal) {
+            spy.target = made;
+            spy.signalName = signal;
+            return made;
+        }
+
+        function test_everyTargetIsLargeEnough() {
+            for (const component of [button, choices, stepper, finding, row, search]) {
+                const made = createTemporaryObject(component, stage);
+                verify(made.height >= Theme.touchTarget, made.toString());
+            }
+            verify(createTemporaryObject(field, stage).inputItem.height >= Theme.touchTarget);
+        }
+
+        function test_namesForReaders() {
+            compare(createTemporaryObject(button, stage).Accessible.name, "Accept");
+            compare(createTemporaryObject(row, stage).Accessible.name, "Larkfield, H. Aldous");
+            const shown = createTemporaryObject(finding, stage, {weight: FindingRow.Blocks});
+            compare(shown.Accessible.name, "Must be put right. E1. A piece is longer than the folder.");
+            const made = createTemporaryObject(field, stage, {error: "No length"});
+            compare(made.inputItem.Accessible.name, "Length");
+            compare(made.inputItem.Accessible.description, "No length");
+        }
+
+        function test_buttonByKeyAndByFinger() {
+            const made = watched(createTemporaryObject(button, stage), "clicked");
+            made.forceActiveFocus(Qt.TabFocusReason);
+            verify(made.visualFocus);
+            keyClick(Qt.Key_Return);
+            keyClick(Qt.Key_Space);
+            mouseClick(made);
+            compare(spy.count, 3);
+        }
+
+        function test_choiceByKeyAndByFinger() {
+            const made = watched(createTemporaryObject(choices, stage), "chosen");
+            made.forceActiveFocus();
+            keyClick(Qt.Key_Right);
+            compare(made.currentIndex, 1);
+            keyClick(Qt.Key_Left);
+            keyClick(Qt.Key_Left);
+            compare(made.currentIndex, 0);
+            mouseClick(made, made.width - 10, 10);
+            compare(made.currentIndex, 2);
+            compare(spy.count, 3);
+        }
+
+        function test_stepperStopsAtItsLimits() {
+            const made = watched(createTemporaryObject(stepper, stage), "changedByPerson");
+            made.forceActiveFocus();
+            keyClick(Qt.Key_Up);
+            keyClick(Qt.Key_Up);
+            compare(made.value, 2);
+            compare(spy.count, 1);
+            mouseClick(made, 10, 10);
+            compare(made.value, 1);
+        }
+
+        function test_railByKeyAndByFinger() {
+            const made = watched(createTemporaryObject(rail, stage), "chosen");
+            made.forceActiveFocus();
+            keyClick(Qt.Key_Down);
+            compare(made.currentIndex, 1);
+            keyClick(Qt.Key_Down);
+            compare(made.currentIndex, 1);
+            compare(spy.count, 1);
+        }
+
+        function test_railBecomesABarAtTheFoot() {
+            const made = createTemporaryObject(rail, stage, {portrait: true});
+            verify(made.implicitHeight < 100);
+            verify(made.implicitHeight >= Theme.touchTarget);
+        }
+
+        function test_messageTakesNoRoomUntilItSpeaks() {
+            const made = watched(createTemporaryObject(message, stage), "undone");
+            compare(made.implicitHeight, 0);
+            made.text = "Corner removed";
+            made.undoable = true;
+            verify(made.implicitHeight >= Theme.touchTarget);
+            const undo = findChild(made, "undo");
+            waitForRendering(made);
+            mouseClick(undo);
+            compare(spy.count, 1);
+        }
+
+        function test_aClosedPanelKeepsWhatWasTyped() {
+            const made = watched(createTemporaryObject(panel, stage), "closed");
+            made.kept = "two bent";
+            made.open = false;
+            compare(made.implicitWidth, 0);
+            made.open = true;
+            compare(made.kept, "two bent");
+            made.forceActiveFocus();
+            keyClick(Qt.Key_Escape);
+            compare(spy.count, 1);
+        }
+
+        function test_escapeEmptiesTheSearch() {
+            const made = createTemporaryObject(search, stage);
+            made.forceActiveFocus();
+            keyClick(Qt.Key_E);
+            compare(made.text, "e");
+            keyClick(Qt.Key_Escape);
+            compare(made.text, "");
+        }
+
+        function test_deskControlsAreDenser() {
+            Theme.touch = false;
+            const made = createTemporaryObject(button, stage);
+            verify(made.height < Theme.touchTarget);
+            verify(made.height >= 32);
+        }
+    }
+}
