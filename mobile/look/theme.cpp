@@ -1,32 +1,11 @@
 #include "theme.h"
 
-#include "paint/face.h"
-
-#include <QFile>
-#include <QFontDatabase>
+#include "faces.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace lapwright::look {
-
-namespace {
-
-/// A face drawn to be read at a glance, from inside the program or the system; else the pictures' face.
-QString interfaceFamily()
-{
-    const QString wanted = QStringLiteral("B612");
-    // A system that has the monospaced cut files it under the same family; the face added last wins, so the
-    // system's have to be known first.
-    (void)QFontDatabase::families();
-    for (const char* file : {":/lapwright/faces/B612-Regular.otf", ":/lapwright/faces/B612-Bold.otf"}) {
-        if (QFile::exists(file))
-            QFontDatabase::addApplicationFont(file);
-    }
-    return QFontDatabase::hasFamily(wanted) ? wanted : paint::pictureFace(false).families().constFirst();
-}
-
-} // namespace
 
 Theme::Theme(QObject* parent) : QObject(parent), family_(interfaceFamily()) {}
 

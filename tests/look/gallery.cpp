@@ -1,6 +1,7 @@
 // Guards: every control loads in every theme without one warning and paints something. LAPWRIGHT_PICTURES=DIR
 // keeps the pictures, to be looked at.
 #include "drawing/profile_picture.h"
+#include "faces.h"
 #include "icon.h"
 #include "icon_shapes.h"
 #include "picture.h"
@@ -49,6 +50,8 @@ class Gallery : public QObject {
     Q_OBJECT
 
 private slots:
+    void initTestCase() { look::prepareFaces(); }
+
     void everyThemePaintsEveryControl_data()
     {
         QTest::addColumn<Theme::Scheme>("scheme");

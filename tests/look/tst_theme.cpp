@@ -1,10 +1,12 @@
 // Guards: every theme can be read: contrast of every pair of colours that meet on a screen, measured as
 // WCAG 2.1 defines it; sizes a gloved finger hits; settings held within limits; every sign drawn, inside its
 // grid.
+#include "faces.h"
 #include "icon_shapes.h"
 #include "paint/inks.h"
 #include "theme.h"
 
+#include <QFontMetricsF>
 #include <QSignalSpy>
 #include <QtTest>
 
@@ -109,6 +111,13 @@ private slots:
         theme.setScheme(Theme::Scheme::Sunlight);
         QCOMPARE(spy.size(), 3);
         QCOMPARE(theme.ink(), look::tonesOf(look::Scheme::Sunlight).ink);
+    }
+
+    void theFaceIsProportional()
+    {
+        look::prepareFaces();
+        const QFontMetricsF metrics(QGuiApplication::font());
+        QVERIFY(metrics.horizontalAdvance("iiii") < 0.7 * metrics.horizontalAdvance("MMMM"));
     }
 
     void fingersGetRoom()
