@@ -18,10 +18,15 @@ Exit run(const QCommandLineParser& options)
         tell(settings.ok() ? problem.errors() : settings.errors());
         return Exit::BadInput;
     }
+    if (problem->value.blanks.empty()) {
+        tell({Error{"/blanks", "nothing to cut", "at least one blank"}.within(nameOf(argument(options)))});
+        return Exit::BadInput;
+    }
     const cutting::Admission admission = documents::admit(problem->value);
     const Style style = styleOf(options);
     for (const cutting::Refusal& refusal : admission.refusals)
-        tell(nameOf(argument(options)) + ": " + refusal.key + ": " + say(refusal.reason, style));
+        tell(nameOf(argument(options)) + ": " + (refusal.key.empty() ? "" : refusal.key + ": ") +
+             say(refusal.reason, style));
     if (!admission.problem)
         return Exit::BadInput;
     const cutting::Plan plan = cutting::solve(*admission.problem, *settings, acts::searchControl());

@@ -166,6 +166,15 @@ class BadInput(Program):
                 (["fold", DOCUMENTS / "gutter-hook.profile.json", "--machine", "x"], "--machine: found x")]:
             self.refused(*arguments, says=[says])
 
+    def test_a_cutting_problem_without_blanks_or_stock_says_so(self):
+        sheet = {"key": "sheets", "kind": "sheet", "width_mm": 1219.2, "length_mm": 3048}
+        blank = {"key": "A", "girth_mm": 254, "length_mm": 1524, "count": 1}
+        for blanks, stocks, says in [([], [sheet], "/blanks: found nothing to cut, expected at least one blank"),
+                                     ([blank], [], "problem.json: There is no stock to cut from")]:
+            problem = {"format": "lapwright/cut-problem", "version": 1, "blanks": blanks, "stocks": stocks, "rules": {}}
+            (self.folder / "problem.json").write_text(json.dumps(problem))
+            self.refused("cut", "problem.json", says=[says])
+
     def test_no_database_is_usage_and_a_bad_one_is_not(self):
         receipt = DOCUMENTS / "first.receipt.json"
         for arguments in (["receive", receipt], ["plan"], ["print", "-o", "tickets"], ["made", "cut"], ["load"],
