@@ -39,6 +39,8 @@ inline const Kind cutProblem{"lapwright/cut-problem", 1, "cut-problem.schema.jso
 inline const Kind cutPlan{"lapwright/cut-plan", 1, "cut-plan.schema.json", "0.1.0", {}};
 inline const Kind load{"lapwright/load", 1, "load.schema.json", "0.1.0", {}};
 inline const Kind receipt{"lapwright/receipt", 1, "receipt.schema.json", "0.1.0", {}};
+inline const Kind floor{"lapwright/floor", 1, "floor.schema.json", "0.1.0", {}};
+inline const Kind schedule{"lapwright/schedule", 1, "schedule.schema.json", "0.1.0", {}};
 inline const Kind profile{"lapwright/profile", 1, "profile.schema.json", "0.1.0", {}};
 } // namespace kinds
 

@@ -159,8 +159,15 @@ std::string write(Moment moment)
     return write(dateOf(moment)) + "T" + writeTimeOfDay(timeOfDay(moment));
 }
 
-std::string inWords(Moment moment)
+Moment nearestMinute(Moment moment)
 {
+    const std::int64_t seconds = moment.sinceEpoch().inSeconds();
+    return Moment::sinceEpoch(Duration::minutes(floorDivide(seconds + 30, 60)));
+}
+
+std::string inWords(Moment exact)
+{
+    const Moment moment = nearestMinute(exact);
     const Date date = dateOf(moment);
     return shortName(weekdays[static_cast<std::size_t>(weekdayOf(date))]) + " " + std::to_string(date.day) +
            " " + shortName(months[static_cast<std::size_t>(date.month - 1)]) + " " +

@@ -114,7 +114,10 @@ enum class Weekday { Monday, Tuesday, Wednesday, Thursday, Friday, Saturday, Sun
 [[nodiscard]] std::string writeTimeOfDay(Duration sinceMidnight);
 [[nodiscard]] std::string write(Moment moment);
 
-/// For people: "Tue 1 Dec 07:30", "Tuesday 1 December 2026", "3 h 20 min", "45 s".
+/// For people, to whom seconds say nothing on a clock.
+[[nodiscard]] Moment nearestMinute(Moment moment);
+
+/// For people: "Tue 1 Dec 07:30" to the nearest minute, "Tuesday 1 December 2026", "3 h 20 min", "45 s".
 [[nodiscard]] std::string inWords(Moment moment);
 [[nodiscard]] std::string inWords(Date date);
 [[nodiscard]] std::string inWords(Duration duration);

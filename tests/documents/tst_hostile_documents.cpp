@@ -10,6 +10,7 @@
 #include "documents/order.h"
 #include "documents/profile.h"
 #include "documents/rules.h"
+#include "documents/schedule.h"
 #include "documents/schema.h"
 #include "documents/shop.h"
 #include "documents/trim.h"
@@ -67,6 +68,8 @@ std::vector<Case> cases()
             {&kinds::machine, firstOf("machines"), errorsOf<readMachine>},
             {&kinds::rules, firstOf("rule-sets"), errorsOf<readRules>},
             {&kinds::stock, texts::ofCase("shelves.stock.json"), errorsOf<readStock>},
+            {&kinds::floor, texts::ofCase("tinbridge.floor.json"), errorsOf<readFloor>},
+            {&kinds::schedule, texts::ofCase("two-houses.schedule.json"), errorsOf<readSchedule>},
             {&kinds::load, texts::ofCase("first.load.json"), errorsOf<readLoad>},
             {&kinds::receipt, texts::ofCase("first.receipt.json"), errorsOf<readReceipt>},
             {&kinds::cutProblem, texts::ofCase("two-girths.cut-problem.json"), errorsOf<readCutProblem>}};

@@ -7,6 +7,7 @@
 #include "documents/metal.h"
 #include "documents/profile.h"
 #include "documents/rules.h"
+#include "documents/schedule.h"
 #include "documents/shop.h"
 #include "documents/trim.h"
 #include "unknown_members.h"
@@ -60,6 +61,8 @@ private slots:
             {"cottage.job.json", through<readJob, writeJob>},
             {"gutter-hook.profile.json", through<readProfile, writeProfile>},
             {"shelves.stock.json", through<readStock, writeStock>},
+            {"tinbridge.floor.json", through<readFloor, writeFloor>},
+            {"two-houses.schedule.json", through<readSchedule, writeSchedule>},
             {"first.load.json", through<readLoad, writeLoad>},
             {"first.receipt.json", through<readReceipt, writeReceipt>},
             {"two-girths.cut-problem.json", through<readCutProblem, writeCutProblem>}};
