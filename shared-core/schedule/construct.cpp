@@ -85,23 +85,43 @@ private:
     Sequences sequences_;
 };
 
-/// Pinned starts go before the first task that would keep them from their moment.
+/// The place in a line at which a pinned task may keep its moment: before the first task that is pinned
+/// later, or that would not leave it the time to be made ready. One pinned only behind another: right behind
+/// that.
+std::size_t placeFor(const Timing& timing, const Times& times, std::size_t task,
+                     const Timing::WayNumbers& way, const std::vector<std::uint32_t>& line)
+{
+    const Pin& pin = timing.problem().pins()[*timing.problem().pinOf(task)];
+    if (way.pinned < 0) {
+        const auto before = std::find(line.begin(), line.end(), pin.after.value_or(task));
+        return static_cast<std::size_t>(before - line.begin()) + (before == line.end() ? 0 : 1);
+    }
+    std::size_t at = 0;
+    for (; at < line.size(); ++at) {
+        const std::int64_t pinned = timing.way(line[at], way.machine).pinned;
+        if (pinned >= 0 ? pinned > way.pinned : times.end[line[at]] + way.fit + way.set > way.pinned)
+            break;
+    }
+    return at;
+}
+
+/// Puts pinned tasks, the earliest first, into lines that hold the others.
 void placePinned(Timing& timing, const std::vector<std::size_t>& pinned, Sequences& sequences)
 {
     for (const std::size_t task : pinned) {
+        const Times times = timing.time(sequences);
         std::optional<Score> best;
         std::pair<std::size_t, std::size_t> place;
         for (const Timing::WayNumbers& way : timing.ways(task)) {
             auto& line = sequences[way.machine];
-            for (std::size_t at = 0; at <= line.size(); ++at) {
-                line.insert(line.begin() + static_cast<std::ptrdiff_t>(at), static_cast<std::uint32_t>(task));
-                const Score score = timing.time(sequences).score;
-                if (!best || score < *best) {
-                    best = score;
-                    place = {way.machine, at};
-                }
-                line.erase(line.begin() + static_cast<std::ptrdiff_t>(at));
+            const std::size_t at = placeFor(timing, times, task, way, line);
+            line.insert(line.begin() + static_cast<std::ptrdiff_t>(at), static_cast<std::uint32_t>(task));
+            const Score score = timing.time(sequences).score;
+            if (!best || score < *best) {
+                best = score;
+                place = {way.machine, at};
             }
+            line.erase(line.begin() + static_cast<std::ptrdiff_t>(at));
         }
         auto& line = sequences[place.first];
         line.insert(line.begin() + static_cast<std::ptrdiff_t>(place.second),
@@ -136,8 +156,13 @@ Sequences inOrder(Timing& timing, const std::vector<std::size_t>& order)
         for (std::size_t machine = 0; machine < sequences.size(); ++machine)
             if (problem.machines()[machine].stage == stage)
                 sequences[machine] = line.sequences()[machine];
+        // Moments first, by time; then what only has to come behind another.
         std::stable_sort(pinned.begin(), pinned.end(), [&](std::size_t left, std::size_t right) {
-            return timing.ways(left).front().earliest < timing.ways(right).front().earliest;
+            const auto rank = [&](std::size_t task) {
+                const Timing::WayNumbers& way = timing.ways(task).front();
+                return std::pair(way.pinned < 0, way.pinned);
+            };
+            return rank(left) < rank(right);
         });
         placePinned(timing, pinned, sequences);
         if (stage == Stage::Cut)

@@ -160,7 +160,7 @@ private:
             return "its own setup";
         std::string list;
         for (std::size_t shown = 0; shown < std::min(most, tasks.size()); ++shown)
-            list += (shown == 0 ? "" : ", ") + nameOf(tasks[tasks.size() - 1 - shown]);
+            list += (shown == 0 ? "" : "; ") + nameOf(tasks[tasks.size() - 1 - shown]);
         return tasks.size() > most ? list + " and " + std::to_string(tasks.size() - most) + " more" : list;
     }
 

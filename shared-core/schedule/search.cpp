@@ -8,14 +8,16 @@ namespace lapwright::schedule {
 
 namespace {
 
-/// How many changes back a new one is compared with, and after how many without a better best the search
-/// goes back to it. Tried on the problems of bench_schedule.
+/// How many changes back a new one is compared with, after how many without a better best the search goes
+/// back to it, and how many changes away from it it then begins. Tried on the problems of bench_schedule.
 constexpr std::size_t memory = 60;
-constexpr std::int64_t patience = 40'000;
+constexpr std::int64_t patience = 20'000;
+constexpr int shakes = 6;
 
 } // namespace
 
-Candidate searched(Timing& timing, Candidate start, std::uint64_t seed, Watch& watch)
+Candidate searched(Timing& timing, Candidate start, std::uint64_t seed, Watch& watch,
+                   const std::optional<Score>& least)
 {
     if (timing.problem().tasks().size() < 2)
         return start;
@@ -30,7 +32,7 @@ Candidate searched(Timing& timing, Candidate start, std::uint64_t seed, Watch& w
         const std::vector<std::size_t> machines = moves.change(changed, standing);
         const std::int64_t placed = timing.placed() - counted;
         counted = timing.placed();
-        if (watch.over(placed + 1, best.score))
+        if (watch.over(placed + 1, best.score) || (least && best.score <= *least))
             return best;
         if (machines.empty())
             continue;
@@ -47,9 +49,12 @@ Candidate searched(Timing& timing, Candidate start, std::uint64_t seed, Watch& w
             best = {sequences, standing.score};
             sinceBest = 0;
         } else if (sinceBest > patience) {
+            // Away from the best by a few changes, good or bad, and on from there.
             sequences = best.sequences;
             standing = timing.time(sequences);
-            std::fill(history.begin(), history.end(), best.score);
+            for (int shake = 0; shake < shakes; ++shake)
+                timing.retime(sequences, moves.change(sequences, standing), standing);
+            std::fill(history.begin(), history.end(), standing.score);
             sinceBest = 0;
         }
     }

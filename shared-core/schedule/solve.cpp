@@ -92,6 +92,11 @@ void nameMissedPins(const Problem& problem, Schedule& schedule)
     }
 }
 
+Score leastOf(const Bound& bound)
+{
+    return {Duration(), bound.weightedLateness, bound.makespan, bound.makingReady};
+}
+
 class Solver {
 public:
     Solver(const Problem& problem, const Settings& settings, const GoOn& goOn)
@@ -144,12 +149,7 @@ private:
         }
     }
 
-    [[nodiscard]] bool atBound() const
-    {
-        return best_.score.pinsMissed == Duration() &&
-               best_.score.weightedLateness == bound_.weightedLateness &&
-               best_.score.makespan == bound_.makespan && best_.score.makingReady == bound_.makingReady;
-    }
+    [[nodiscard]] bool atBound() const { return best_.score == leastOf(bound_); }
 
     [[nodiscard]] bool fewTasks() const
     {
@@ -162,13 +162,11 @@ private:
     void improve(Schedule& schedule)
     {
         bool proven = byJohnson_ || atBound() || problem_.tasks().empty();
-        if (!proven && fewTasks()) {
-            // A short search first: every order is tried sooner where the best is good.
+        if (!proven && fewTasks())
             proven = tryEveryOrder();
-        }
         if (!proven && !watch_.ending()) {
             watch_.enter("search", best_.score);
-            Candidate found = searched(timing_, best_, settings_.seed, watch_);
+            Candidate found = searched(timing_, best_, settings_.seed, watch_, leastOf(bound_));
             if (found.score < best_.score) {
                 best_ = std::move(found);
                 method_ = "search";

@@ -16,7 +16,7 @@ Moment atWall(std::int64_t seconds)
 
 } // namespace
 
-Timing::Timing(const Problem& problem) : problem_(problem), readiness_{""}
+Timing::Timing(const Problem& problem) : problem_(problem), readiness_{{"", 0}}
 {
     const std::size_t tasks = problem.tasks().size();
     ways_.resize(tasks);
@@ -40,11 +40,7 @@ Timing::Timing(const Problem& problem) : problem_(problem), readiness_{""}
 
 std::uint32_t Timing::number(const std::string& readiness)
 {
-    const auto known = std::find(readiness_.begin(), readiness_.end(), readiness);
-    if (known != readiness_.end())
-        return static_cast<std::uint32_t>(known - readiness_.begin());
-    readiness_.push_back(readiness);
-    return static_cast<std::uint32_t>(readiness_.size() - 1);
+    return readiness_.try_emplace(readiness, static_cast<std::uint32_t>(readiness_.size())).first->second;
 }
 
 void Timing::numberTask(std::size_t index)

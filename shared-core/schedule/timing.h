@@ -3,6 +3,8 @@
 #include "schedule/schedule.h"
 
 #include <cstdint>
+#include <map>
+#include <string>
 #include <vector>
 
 /// From an order of tasks on each machine to times: every task begins as early as its place in the order,
@@ -80,7 +82,7 @@ private:
     void scoreOf(Times& times);
 
     const Problem& problem_;
-    std::vector<std::string> readiness_;
+    std::map<std::string, std::uint32_t> readiness_;
     std::vector<std::vector<WayNumbers>> ways_;
     std::vector<std::vector<Link>> links_;          ///< by lot
     std::vector<std::vector<std::uint32_t>> feeds_; ///< by cut task: lots

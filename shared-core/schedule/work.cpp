@@ -252,6 +252,14 @@ std::string programOf(const fold::FoldPlan& plan)
     return program;
 }
 
+std::int64_t handlingTime(const fold::FoldPlan& plan)
+{
+    std::int64_t sum = 0;
+    for (const fold::FoldStep& step : plan.steps)
+        sum += step.milliseconds;
+    return sum;
+}
+
 std::int64_t cuttingTime(const std::vector<cutting::Blank>& blanks, const cutting::Pattern& pattern,
                          const Rates& rates)
 {

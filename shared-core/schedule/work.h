@@ -27,7 +27,7 @@ struct FoldWay {
     std::string model;                 ///< id in the machine library
     std::string program;               ///< the same where nothing has to be programmed anew (programOf)
     std::string beamFace;              ///< what must be fitted
-    std::int64_t millisecondsEach = 0; ///< handling time of the fold plan
+    std::int64_t millisecondsEach = 0; ///< handlingTime of the fold plan
 };
 
 /// Pieces of one profile of one order.
@@ -78,6 +78,9 @@ struct Assembly {
 /// What tells fold programs apart: every step's gauge setting, angle and direction. Plans with the same need
 /// no programming in between.
 [[nodiscard]] std::string programOf(const fold::FoldPlan& plan);
+
+/// Handling time of one piece, milliseconds: the steps alone, without fitting a beam face once for all.
+[[nodiscard]] std::int64_t handlingTime(const fold::FoldPlan& plan);
 
 /// Cutting time of one sheet or level, milliseconds: laid in, slit, crosscut, blanks narrower than their
 /// strip trimmed.
