@@ -252,13 +252,15 @@ Arrival receiveOrder(const Database& database, const IncomingOrder& order, const
 std::vector<OrderSummary> currentOrders(const Database& database)
 {
     QSqlQuery query =
-        database.query("SELECT o.id, o.revision, o.job_name, o.customer, o.wanted_by FROM orders o"
+        database.query("SELECT o.id, o.revision, o.job_name, o.customer, o.wanted_by,"
+                       " (SELECT MIN(f.received_at) FROM orders f WHERE f.id = o.id) FROM orders o"
                        " WHERE o.revision = (SELECT MAX(revision) FROM orders m WHERE m.id = o.id)"
                        " ORDER BY o.wanted_by = '', o.wanted_by, o.job_name, o.id");
     std::vector<OrderSummary> orders;
     while (query.next()) {
         const auto string = [&](int column) { return query.value(column).toString().toStdString(); };
-        orders.push_back({string(0), query.value(1).toLongLong(), string(2), string(3), string(4)});
+        orders.push_back(
+            {string(0), query.value(1).toLongLong(), string(2), string(3), string(4), string(5)});
     }
     return orders;
 }

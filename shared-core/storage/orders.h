@@ -74,6 +74,7 @@ struct OrderSummary {
     std::string jobName;
     std::string customer;
     std::string wantedBy;
+    std::string firstReceivedAt; ///< when any revision of it first came; ISO 8601, UTC
 };
 
 /// The revision that counts of every order, by wanted date, then name.

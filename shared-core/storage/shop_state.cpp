@@ -7,12 +7,26 @@ namespace lapwright::storage {
 namespace {
 
 constexpr const char* stockKey = "stock";
+constexpr const char* floorKey = "floor";
+constexpr const char* scheduleKey = "schedule";
 
 std::optional<std::string> firstText(QSqlQuery query)
 {
     if (!query.next())
         return std::nullopt;
     return query.value(0).toString().toStdString();
+}
+
+std::optional<std::string> setting(const Database& database, const char* key)
+{
+    return firstText(database.query("SELECT value FROM settings WHERE key = ?", {key}));
+}
+
+void saveSetting(const Database& database, const char* key, const std::string& document)
+{
+    database.run("INSERT INTO settings (key, value) VALUES (?, ?)"
+                 " ON CONFLICT (key) DO UPDATE SET value = excluded.value",
+                 {key, text(document)});
 }
 
 /// Inserts a row of `table` unless its id is there.
@@ -25,14 +39,32 @@ bool insertOnce(const Database& database, const QString& statement, const QVaria
 
 std::optional<std::string> stockDocument(const Database& database)
 {
-    return firstText(database.query("SELECT value FROM settings WHERE key = ?", {stockKey}));
+    return setting(database, stockKey);
 }
 
 void saveStockDocument(const Database& database, const std::string& document)
 {
-    database.run("INSERT INTO settings (key, value) VALUES (?, ?)"
-                 " ON CONFLICT (key) DO UPDATE SET value = excluded.value",
-                 {stockKey, text(document)});
+    saveSetting(database, stockKey, document);
+}
+
+std::optional<std::string> floorDocument(const Database& database)
+{
+    return setting(database, floorKey);
+}
+
+void saveFloorDocument(const Database& database, const std::string& document)
+{
+    saveSetting(database, floorKey, document);
+}
+
+std::optional<std::string> scheduleDocument(const Database& database)
+{
+    return setting(database, scheduleKey);
+}
+
+void saveScheduleDocument(const Database& database, const std::string& document)
+{
+    saveSetting(database, scheduleKey, document);
 }
 
 void replacePlans(const Database& database, const std::vector<StoredPlan>& plans, const Stamp& stamp)

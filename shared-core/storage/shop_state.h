@@ -16,6 +16,13 @@ namespace lapwright::storage {
 [[nodiscard]] std::optional<std::string> stockDocument(const Database& database);
 void saveStockDocument(const Database& database, const std::string& document);
 
+/// The floor document (lapwright/floor) and the schedule last made (lapwright/schedule); nothing before the
+/// first.
+[[nodiscard]] std::optional<std::string> floorDocument(const Database& database);
+void saveFloorDocument(const Database& database, const std::string& document);
+[[nodiscard]] std::optional<std::string> scheduleDocument(const Database& database);
+void saveScheduleDocument(const Database& database, const std::string& document);
+
 struct StoredPlan {
     std::string id;
     site::Material material;

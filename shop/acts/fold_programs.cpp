@@ -59,35 +59,54 @@ Result<FoldPrograms> FoldPrograms::forShop(const std::vector<std::string>& machi
     return FoldPrograms(*std::move(catalogue), *std::move(known));
 }
 
-Result<std::optional<FoldProgram>> FoldPrograms::of(const pieces::Order& order, std::size_t profile) const
+Result<std::vector<FoldProgram>> FoldPrograms::onAll(const pieces::Order& order, std::size_t profile) const
 {
     const pieces::OrderedProfile& ordered = order.profiles[profile];
     const std::string place = nameOf(order, profile);
     const std::optional<Length> longest = longestOf(order, profile);
     if (!longest)
-        return std::optional<FoldProgram>();
+        return std::vector<FoldProgram>();
     const auto stuff = stuffOf(ordered.material, catalogue_);
     if (!stuff.ok())
         return stuff.errorsWithin(place);
-    auto flat = trim::flatPattern(ordered.profile, stuff->metal, stuff->sheet);
+    const auto flat = trim::flatPattern(ordered.profile, stuff->metal, stuff->sheet);
     if (!flat.ok())
         return flat.errorsWithin(place);
     auto outcomes = fold::chooseMachine(ordered.profile, *flat, stuff->metal, stuff->sheet, machines_,
                                         *longest, fold::Settings{});
     if (!outcomes.ok())
         return outcomes.errorsWithin(place);
-    fold::MachineOutcome& best = outcomes->front();
-    FoldProgram program{*stuff, *std::move(flat), best.machine, *longest, std::move(best.outcome)};
-    if (const fold::FoldPlan* plan = program.plan()) {
+    std::vector<FoldProgram> programs;
+    for (fold::MachineOutcome& outcome : *outcomes) {
+        programs.push_back({*stuff, *flat, outcome.machine, *longest, std::move(outcome.outcome)});
+        const fold::FoldPlan* plan = programs.back().plan();
+        if (plan == nullptr)
+            continue;
         const auto faults =
-            faultsOf(ordered.profile, program.flat, *stuff, machines_[best.machine], *plan, *longest);
+            faultsOf(ordered.profile, *flat, *stuff, machines_[outcome.machine], *plan, *longest);
         if (!faults.ok())
             return faults.errorsWithin(place);
         if (!faults->empty())
             return Error{place, "a fold plan that does not pass its check: " + faults->front(),
                          "a plan that does; this is a fault of the program"};
     }
-    return std::optional<FoldProgram>(std::move(program));
+    return programs;
+}
+
+Result<std::optional<FoldProgram>> FoldPrograms::of(const pieces::Order& order, std::size_t profile) const
+{
+    auto programs = onAll(order, profile);
+    if (!programs.ok())
+        return programs.errors();
+    return programs->empty() ? std::optional<FoldProgram>() : std::optional(std::move(programs->front()));
+}
+
+Result<std::vector<FoldProgram>> FoldPrograms::every(const pieces::Order& order, std::size_t profile) const
+{
+    auto programs = onAll(order, profile);
+    if (programs.ok())
+        std::erase_if(*programs, [](const FoldProgram& program) { return program.plan() == nullptr; });
+    return programs;
 }
 
 std::string nameOf(const pieces::Order& order, std::size_t profile)

@@ -47,6 +47,11 @@ public:
     [[nodiscard]] Result<std::optional<FoldProgram>> of(const pieces::Order& order,
                                                         std::size_t profile) const;
 
+    /// The same on every machine that can make it, the least handling first; none if none can, or no piece of
+    /// the order has it.
+    [[nodiscard]] Result<std::vector<FoldProgram>> every(const pieces::Order& order,
+                                                         std::size_t profile) const;
+
     [[nodiscard]] const std::vector<fold::Machine>& machines() const { return machines_; }
 
 private:
@@ -54,6 +59,10 @@ private:
         : catalogue_(std::move(catalogue)), machines_(std::move(machines))
     {
     }
+
+    /// On every machine, those that can make it first. Checked.
+    [[nodiscard]] Result<std::vector<FoldProgram>> onAll(const pieces::Order& order,
+                                                         std::size_t profile) const;
 
     pieces::Catalogue catalogue_;
     std::vector<fold::Machine> machines_;

@@ -4,6 +4,7 @@
 #include "acts/identity.h"
 #include "acts/kept_order.h"
 #include "acts/open_pieces.h"
+#include "acts/priority.h"
 #include "acts/search_control.h"
 #include "acts/shop_stock.h"
 #include "cutting/solve.h"
@@ -22,31 +23,48 @@ namespace lapwright::acts {
 namespace {
 
 using StockDocument = documents::Document<schedule::ShopStock>;
-using Batches = std::map<site::Material, std::vector<storage::PieceInState>>;
 
-/// All pieces still to be cut, over all orders, by metal, gauge and colour.
-Batches batchesOf(const storage::Database& database)
+/// All pieces still to be cut, over all orders.
+std::vector<schedule::OpenPiece> piecesToCut(const storage::Database& database)
 {
-    Batches batches;
-    for (storage::PieceInState& piece : storage::piecesIn(database, schedule::PieceState::Ordered)) {
-        const site::Material material{piece.piece.metal, piece.piece.gauge, piece.piece.colour};
-        batches[material].push_back(std::move(piece));
+    std::vector<schedule::OpenPiece> pieces;
+    const std::vector<storage::PieceInState> open =
+        storage::piecesIn(database, schedule::PieceState::Ordered);
+    if (open.empty())
+        return pieces;
+    std::map<std::string, storage::OrderSummary> orders;
+    for (const storage::OrderSummary& order : storage::currentOrders(database))
+        orders.emplace(order.id, order);
+    std::map<std::string, int> priorities;
+    for (const storage::PieceInState& one : open) {
+        if (priorities.count(one.order) == 0)
+            priorities[one.order] = priorityOf(database, one.order);
+        schedule::OpenPiece piece;
+        piece.order = one.order;
+        piece.mark = one.piece.mark;
+        piece.material = {one.piece.metal, one.piece.gauge, one.piece.colour};
+        piece.girth = one.piece.girth;
+        piece.length = one.piece.length;
+        piece.count = one.count;
+        piece.priority = priorities[one.order];
+        if (const auto order = orders.find(one.order); order != orders.end()) {
+            piece.job = order->second.jobName;
+            piece.wantedBy = dateOf(order->second);
+        }
+        pieces.push_back(std::move(piece));
     }
-    return batches;
+    return pieces;
 }
 
-documents::CutProblem problemOf(const site::Material& material,
-                                const std::vector<storage::PieceInState>& pieces,
-                                const schedule::ShopStock& stock)
+documents::CutProblem problemOf(const schedule::Batch& batch, const schedule::ShopStock& stock)
 {
     documents::CutProblem problem;
-    for (const storage::PieceInState& piece : pieces)
-        problem.blanks.push_back({piece.order + "/" + piece.piece.mark,
-                                  roundUp(piece.piece.girth, stock.cutStep),
-                                  roundUp(piece.piece.length, stock.cutStep), piece.count, false, 0, 0});
-    for (const schedule::StockItem& item : stock.items)
-        if (item.material == material && item.stock.count != std::int64_t{0})
-            problem.stocks.push_back(item.stock);
+    for (const schedule::BatchLine& line : batch.lines)
+        problem.blanks.push_back({schedule::blankKey(line.piece.order, line.piece.mark),
+                                  roundUp(line.piece.girth, stock.cutStep),
+                                  roundUp(line.piece.length, stock.cutStep), line.piece.count, false,
+                                  line.dueClass, line.piece.priority});
+    problem.stocks = schedule::stockFor(batch, stock);
     problem.rules = stock.rules;
     return problem;
 }
@@ -95,23 +113,20 @@ std::vector<Unfoldable> unfoldable(const storage::Database& database, const Fold
 }
 
 /// The plan of one batch; labels of new remnants are given here so that no two batches share one.
-PlannedBatch planBatch(const site::Material& material, const std::vector<storage::PieceInState>& pieces,
-                       const schedule::ShopStock& stock, const cutting::Settings& settings,
-                       RemnantNames& names)
+PlannedBatch planBatch(const schedule::Batch& batch, const schedule::ShopStock& stock,
+                       const cutting::Settings& settings, RemnantNames& names)
 {
-    PlannedBatch batch;
-    batch.material = material;
-    for (const storage::PieceInState& piece : pieces)
-        batch.pieces += piece.count;
-    cutting::Admission admission = documents::admit(problemOf(material, pieces, stock));
-    batch.refusals = std::move(admission.refusals);
+    PlannedBatch planned;
+    planned.batch = batch;
+    cutting::Admission admission = documents::admit(problemOf(batch, stock));
+    planned.refusals = std::move(admission.refusals);
     if (!admission.problem)
-        return batch;
+        return planned;
     cutting::Plan plan = cutting::solve(*admission.problem, settings, searchControl());
     names.give(plan);
-    batch.id = newUuid();
-    batch.plan = documents::CutPlan{documents::writtenDown(*admission.problem), std::move(plan)};
-    return batch;
+    planned.id = newUuid();
+    planned.plan = documents::CutPlan{documents::writtenDown(*admission.problem), std::move(plan)};
+    return planned;
 }
 
 Result<StockDocument> stockFor(const storage::Database& database, const PlanRequest& request)
@@ -161,12 +176,14 @@ Result<Planned> planAll(const storage::Database& database, const PlanRequest& re
     planned.unfoldable = unfoldable(database, *programs);
     RemnantNames names(stock->value);
     std::vector<storage::StoredPlan> stored;
-    for (const auto& [material, pieces] : batchesOf(database)) {
-        planned.batches.push_back(planBatch(material, pieces, stock->value, request.settings, names));
-        const PlannedBatch& batch = planned.batches.back();
-        if (batch.plan)
-            stored.push_back({batch.id, material,
-                              documents::writeCutPlan({*batch.plan, {}}, documents::Layout::Canonical)});
+    const schedule::Batches batches =
+        schedule::batchesOf(piecesToCut(database), stock->value, request.coilWidthsApart);
+    for (const schedule::Batch& batch : batches.batches) {
+        planned.batches.push_back(planBatch(batch, stock->value, request.settings, names));
+        const PlannedBatch& last = planned.batches.back();
+        if (last.plan)
+            stored.push_back({last.id, batch.material,
+                              documents::writeCutPlan({*last.plan, {}}, documents::Layout::Canonical)});
     }
     storage::replacePlans(database, stored, stamp);
     return planned;

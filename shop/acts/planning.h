@@ -6,6 +6,7 @@
 #include "documents/extras.h"
 #include "fold/planner.h"
 #include "measure/result.h"
+#include "schedule/batch.h"
 #include "schedule/stock.h"
 #include "site/job.h"
 #include "storage/database.h"
@@ -24,13 +25,14 @@ struct PlanRequest {
     std::optional<documents::Document<schedule::ShopStock>> stock;
     cutting::Settings settings;
     std::vector<std::string> libraryFolders;
+    /// See schedule::Floor::coilWidthsApart.
+    bool coilWidthsApart = false;
 };
 
-/// One batch: blanks of one metal, gauge and colour, from any number of orders.
+/// One batch and how it is cut.
 struct PlannedBatch {
     std::string id; ///< of the stored plan, a UUID; empty where nothing of it can be cut
-    site::Material material;
-    std::int64_t pieces = 0;
+    schedule::Batch batch;
     std::optional<documents::CutPlan> plan;
     std::vector<cutting::Refusal> refusals; ///< blanks or stocks that are not part of the plan
 };

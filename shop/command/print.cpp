@@ -1,10 +1,14 @@
 #include "acts/kept_order.h"
 #include "acts/load_words.h"
 #include "acts/open_pieces.h"
+#include "acts/scheduling.h"
 #include "acts/shop_stock.h"
 #include "command.h"
 #include "cut_tickets.h"
+#include "documents/schedule.h"
 #include "documents/shop.h"
+#include "drawing/gantt.h"
+#include "drawing/svg.h"
 #include "fold_tickets.h"
 #include "labels.h"
 #include "pictures.h"
@@ -52,11 +56,25 @@ void printLoads(const storage::Database& database, const Style& style, TicketFol
     }
 }
 
+/// A picture of each day of the schedule last made, and the schedule itself.
+void printSchedule(const schedule::ScheduleRecord& schedule, TicketFolder& folder)
+{
+    int number = 0;
+    for (const schedule::Date& day : drawing::daysOf(schedule))
+        folder.write("schedule", ++number, "svg", drawing::toSvg(drawing::gantt(schedule, {day})));
+    folder.write("schedule", "json", documents::writeSchedule({schedule, {}}));
+}
+
 Exit printAll(const QCommandLineParser& options, const std::string& path, const storage::Database& database)
 {
     const auto standing = acts::standingStock(database);
     if (!standing.ok()) {
         tell(standing.errors());
+        return Exit::BadInput;
+    }
+    const auto schedule = acts::standingSchedule(database);
+    if (!schedule.ok()) {
+        tell(schedule.errors());
         return Exit::BadInput;
     }
     const schedule::ShopStock stock = standing->has_value() ? (*standing)->value : schedule::ShopStock();
@@ -74,6 +92,8 @@ Exit printAll(const QCommandLineParser& options, const std::string& path, const 
     printCutTickets(database, style, folder);
     const bool allFold = printOrders(database, *programs, Pictures(stock, style), folder);
     printLoads(database, style, folder);
+    if (schedule->has_value())
+        printSchedule(**schedule, folder);
     folder.removeStale();
     Results results(options);
     results.add(std::to_string(folder.count()) + " tickets, drawings and lists in " + path,
@@ -100,11 +120,11 @@ Subcommand printCommand()
     return {
         "print",
         "",
-        "write cut tickets, fold tickets, drawings, label data and load lists into a folder",
+        "write cut tickets, fold tickets, drawings, label data, load lists and the schedule into a folder",
         "For every waiting cut plan a cut ticket and a map of each sheet; for every profile of which pieces are still "
         "to be folded a fold ticket on the machine of least handling, with a picture of each step; for every such "
-        "piece a line of label data (labels.csv); for every order the plan of its chains; every load list. Tickets of "
-        "an earlier print that stand in the folder and do not hold any more are removed.",
+        "piece a line of label data (labels.csv); for every order the plan of its chains; every load list; a picture of each day "
+        "of the schedule last made, and the schedule itself, in which a person may set pins. Tickets of an earlier print that stand in the folder and do not hold any more are removed.",
         {databaseOption(), outputOption("The folder to write to; made if it is not there.", "DIR")},
         0,
         0,

@@ -34,7 +34,7 @@ void TicketFolder::writeFile(const std::string& name, const std::string& text)
 void TicketFolder::removeStale() const
 {
     static const QRegularExpression ours(
-        "^(?:(?:cut|fold|plan|load)-\\d{2,}(?:-(?:map|page)-\\d+|-profile)?\\.(?:txt|svg|json)|labels\\.csv)$");
+        "^(?:(?:cut|fold|plan|load|schedule)-\\d{2,}(?:-(?:map|page)-\\d+|-profile)?\\.(?:txt|svg|json)|labels\\.csv|schedule\\.json)$");
     QDir folder(QString::fromStdString(path_));
     for (const QString& name : folder.entryList(QDir::Files))
         if (ours.match(name).hasMatch() && !written_.contains(name.toStdString()) && !folder.remove(name))

@@ -42,7 +42,8 @@ class Day(Program):
         self.assertEqual(taken.count("taken in"), 2)
         self.assertEqual(taken.count("already here"), 1)
         plan = self.shop("plan", "--stock", CASES / "shop.stock.json", "--time", "2").stdout
-        self.assertEqual(len(plan.splitlines()), 1, "one metal, gauge and colour is one batch")
+        batches = [line for line in plan.splitlines() if not line.startswith("schedule: ")]
+        self.assertEqual(len(batches), 1, "one metal, gauge and colour is one batch")
         self.assertIn("32 pieces", plan)
         self.assertIn("proven", plan)
         self.shop("print", "-o", "tickets")
@@ -59,7 +60,7 @@ class Day(Program):
         taken = json.loads(self.shop("receive", *[f"{name}.order.json" for name in ORDERS], "--json").stdout)
         self.assertEqual([one["outcome"] for one in taken], ["taken in", "taken in"])
         plan = json.loads(self.shop("plan", "--stock", CASES / "shop.stock.json", "--time", "1", "--json").stdout)
-        self.assertEqual([one["pieces"] for one in plan], [32])
+        self.assertEqual([one["pieces"] for one in plan if "pieces" in one], [32])
         self.assertGreater(json.loads(self.shop("print", "-o", "tickets", "--json").stdout)[0]["files"], 0)
         self.assertEqual(len(json.loads(self.shop("made", "cut", "--json").stdout)), 1)
         self.assertEqual(json.loads(self.shop("made", "cut", "--json").stdout), [])

@@ -144,7 +144,7 @@ class Shop(Demo):
         files = [f"{house}.order.json" for house in orders]
         self.assertIn("already here", self.shop("receive", *files, files[0]).stdout)
         plans = self.shop("plan", "--stock", DEMO / "shop.stock.json", "--time", "5").stdout.splitlines()
-        self.assertEqual(len(plans), 3, "one batch for each metal, gauge and colour")
+        self.assertEqual(len([line for line in plans if not line.startswith("schedule: ")]), 3, "one batch for each metal, gauge and colour")
         self.shop("print", "-o", "tickets")
         self.tickets(orders, pieces)
         self.shop("made", "cut")

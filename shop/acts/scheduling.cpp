@@ -1,0 +1,232 @@
+#include "acts/scheduling.h"
+
+#include "acts/fold_programs.h"
+#include "acts/kept_order.h"
+#include "acts/open_pieces.h"
+#include "acts/priority.h"
+#include "acts/shop_stock.h"
+#include "documents/cut.h"
+#include "documents/schedule.h"
+#include "schedule/batch.h"
+#include "schedule/solve.h"
+#include "storage/piece_events.h"
+#include "storage/shop_state.h"
+
+#include <algorithm>
+#include <map>
+
+namespace lapwright::acts {
+
+namespace {
+
+using FloorDocument = documents::Document<schedule::Floor>;
+
+[[noreturn]] void fail(const std::vector<Error>& errors)
+{
+    throw storage::StorageFailure(errors.front().sentence());
+}
+
+/// The machines of the stock document, or all that are known, with a cutting line.
+Result<schedule::Floor> usualFloor(const storage::Database& database,
+                                   const std::vector<std::string>& libraryFolders)
+{
+    const auto stock = standingStock(database);
+    if (!stock.ok())
+        return stock.errors();
+    const auto programs = FoldPrograms::forShop(
+        stock->has_value() ? (*stock)->value.machines : std::vector<std::string>(), libraryFolders);
+    if (!programs.ok())
+        return programs.errors();
+    std::vector<std::pair<std::string, std::string>> folders;
+    for (const fold::Machine& machine : programs->machines())
+        folders.emplace_back(machine->id, machine->name);
+    return schedule::usualFloor(folders);
+}
+
+Result<schedule::Floor> floorFor(const storage::Database& database, const ScheduleRequest& request,
+                                 Scheduled& scheduled)
+{
+    if (request.floor)
+        return request.floor->value;
+    const auto standing = standingFloor(database);
+    if (!standing.ok())
+        return standing.errors();
+    if (standing->has_value())
+        return (*standing)->value;
+    scheduled.usualFloor = true;
+    return usualFloor(database, request.libraryFolders);
+}
+
+/// The folding machines of the floor as the library describes them, each model once.
+Result<std::optional<FoldPrograms>> programsFor(const schedule::Floor& floor,
+                                                const std::vector<std::string>& libraryFolders)
+{
+    std::vector<std::string> models;
+    for (const schedule::FloorMachine& machine : floor.machines)
+        if (machine.stage == schedule::Stage::Fold &&
+            std::find(models.begin(), models.end(), machine.model) == models.end())
+            models.push_back(machine.model);
+    if (models.empty())
+        return std::optional<FoldPrograms>();
+    auto programs = FoldPrograms::forShop(models, libraryFolders);
+    if (!programs.ok())
+        return programs.errorsWithin("floor");
+    return std::optional(*std::move(programs));
+}
+
+std::vector<schedule::FoldWay> waysOf(const std::vector<FoldProgram>& programs,
+                                      const std::vector<fold::Machine>& machines)
+{
+    std::vector<schedule::FoldWay> ways;
+    for (const FoldProgram& program : programs) {
+        const fold::FoldPlan& plan = *program.plan();
+        const fold::Machine& machine = machines[program.machine];
+        ways.push_back({machine->id, schedule::programOf(plan), machine->beamFaces[plan.beamFace].name,
+                        schedule::handlingTime(plan)});
+    }
+    return ways;
+}
+
+/// Lots of one order: a profile with pieces that are not folded yet.
+void addLots(const pieces::Order& order, const std::optional<FoldPrograms>& programs,
+             const std::map<std::string, std::int64_t>& cutAlready, schedule::ShopWork& work)
+{
+    for (std::size_t profile = 0; profile < order.profiles.size(); ++profile) {
+        schedule::LotWork lot;
+        lot.order = order.id;
+        lot.profile = order.profiles[profile].id;
+        lot.name = nameOf(order, profile);
+        for (const pieces::Piece& piece : order.pieces)
+            if (piece.profile == profile)
+                lot.marks.push_back(piece.mark);
+        if (lot.marks.empty())
+            continue;
+        for (const std::string& mark : lot.marks)
+            if (const auto cut = cutAlready.find(schedule::blankKey(order.id, mark)); cut != cutAlready.end())
+                lot.cutAlready += cut->second;
+        if (programs) {
+            const auto every = programs->every(order, profile);
+            if (!every.ok())
+                fail(every.errors());
+            lot.ways = waysOf(*every, programs->machines());
+        }
+        work.lots.push_back(std::move(lot));
+    }
+}
+
+/// Orders and lots as the orders arrived.
+schedule::ShopWork workIn(const storage::Database& database, const std::optional<FoldPrograms>& programs)
+{
+    schedule::ShopWork work;
+    std::map<std::string, std::int64_t> cutAlready;
+    for (const storage::PieceInState& piece : storage::piecesIn(database, schedule::PieceState::Cut))
+        cutAlready[schedule::blankKey(piece.order, piece.piece.mark)] += piece.count;
+    const OpenPieces open(database, {schedule::PieceState::Ordered, schedule::PieceState::Cut});
+    std::vector<storage::OrderSummary> orders = storage::currentOrders(database);
+    std::stable_sort(orders.begin(), orders.end(), [](const auto& left, const auto& right) {
+        return left.firstReceivedAt < right.firstReceivedAt;
+    });
+    for (const storage::OrderSummary& summary : orders) {
+        if (!open.any(summary.id))
+            continue;
+        work.orders.push_back(
+            {summary.id, summary.jobName, dateOf(summary), priorityOf(database, summary.id)});
+        addLots(open.of(keptOrder(database, summary.id)), programs, cutAlready, work);
+    }
+    for (const storage::StoredPlan& stored : storage::waitingPlans(database)) {
+        const auto plan = documents::readCutPlan(stored.document);
+        if (!plan.ok())
+            fail(plan.errors());
+        work.cuts.push_back({stored.material, plan->value.problem.blanks, plan->value.problem.stocks,
+                             plan->value.plan.patterns});
+    }
+    return work;
+}
+
+Result<std::vector<schedule::NamedPin>> pinsFor(const storage::Database& database,
+                                                const ScheduleRequest& request)
+{
+    if (request.pins)
+        return *request.pins;
+    const auto standing = standingSchedule(database);
+    if (!standing.ok())
+        return standing.errors();
+    return standing->has_value() ? (*standing)->pins : std::vector<schedule::NamedPin>();
+}
+
+/// Keeps the floor that is given. True if that overrules another.
+bool keepFloor(const storage::Database& database, const ScheduleRequest& request)
+{
+    if (!request.floor)
+        return false;
+    const auto standing = standingFloor(database);
+    const bool replaced =
+        standing.ok() && standing->has_value() && !((*standing)->value == request.floor->value);
+    storage::saveFloorDocument(database, documents::writeFloor(*request.floor));
+    return replaced;
+}
+
+void keep(const storage::Database& database, const schedule::ScheduleRecord& record)
+{
+    storage::saveScheduleDocument(database,
+                                  documents::writeSchedule({record, {}}, documents::Layout::Canonical));
+}
+
+} // namespace
+
+Result<std::optional<schedule::ScheduleRecord>> standingSchedule(const storage::Database& database)
+{
+    const auto text = storage::scheduleDocument(database);
+    if (!text)
+        return std::optional<schedule::ScheduleRecord>();
+    auto schedule = documents::readSchedule(*text);
+    if (!schedule.ok())
+        return schedule.errorsWithin("schedule in the database");
+    return std::optional(std::move(schedule->value));
+}
+
+Result<std::optional<FloorDocument>> standingFloor(const storage::Database& database)
+{
+    const auto text = storage::floorDocument(database);
+    if (!text)
+        return std::optional<FloorDocument>();
+    auto floor = documents::readFloor(*text);
+    if (!floor.ok())
+        return floor.errorsWithin("floor in the database");
+    return std::optional(*std::move(floor));
+}
+
+Result<Scheduled> scheduleAll(const storage::Database& database, const ScheduleRequest& request)
+{
+    Scheduled scheduled;
+    const auto floor = floorFor(database, request, scheduled);
+    if (!floor.ok())
+        return floor.errors();
+    const auto programs = programsFor(*floor, request.libraryFolders);
+    if (!programs.ok())
+        return programs.errors();
+    const auto pins = pinsFor(database, request);
+    if (!pins.ok())
+        return pins.errors();
+    auto assembly = schedule::assemble(workIn(database, *programs), *floor, request.from, *pins);
+    if (!assembly.ok())
+        return assembly.errors();
+    scheduled.floorReplaced = keepFloor(database, request);
+    scheduled.findings = std::move(assembly->findings);
+    if (!assembly->problem) {
+        schedule::ScheduleRecord nothing;
+        nothing.from = request.from;
+        keep(database, nothing);
+        return scheduled;
+    }
+    const schedule::Schedule schedule = schedule::solve(*assembly->problem, request.settings, request.goOn);
+    if (!schedule.feasibility.workable())
+        throw storage::StorageFailure(
+            "a schedule that does not pass its check; this is a fault of the program");
+    scheduled.findings.insert(scheduled.findings.end(), schedule.findings.begin(), schedule.findings.end());
+    scheduled.record = schedule::recordOf(*assembly->problem, schedule);
+    keep(database, *scheduled.record);
+    return scheduled;
+}
+
+} // namespace lapwright::acts

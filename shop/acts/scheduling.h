@@ -1,0 +1,49 @@
+#pragma once
+
+#include "documents/extras.h"
+#include "measure/result.h"
+#include "rules/finding.h"
+#include "schedule/record.h"
+#include "schedule/settings.h"
+#include "storage/database.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// When each waiting cut and each profile still to be folded is done, and on which machine.
+namespace lapwright::acts {
+
+struct ScheduleRequest {
+    /// Floor to schedule on and to keep; missing: what stands in the database, or else the usual one.
+    std::optional<documents::Document<schedule::Floor>> floor;
+    schedule::Moment from; ///< the shop's wall clock
+    /// Pins in place of those of the schedule kept in the database; missing: those.
+    std::optional<std::vector<schedule::NamedPin>> pins;
+    schedule::Settings settings;
+    schedule::GoOn goOn;
+    std::vector<std::string> libraryFolders;
+};
+
+struct Scheduled {
+    std::optional<schedule::ScheduleRecord> record; ///< missing: nothing is to be done
+    rules::Findings findings;                       ///< what no machine makes, pins that cannot be kept
+    bool usualFloor = false;                        ///< no floor was given and none is kept
+    bool floorReplaced = false;                     ///< the floor in the database was another
+};
+
+/// Schedules all waiting cut plans and all pieces not yet folded, and keeps the schedule with the floor.
+/// Errors: a floor, schedule or library file that does not hold, a folding machine that is not known. Throws
+/// storage::StorageFailure where the database or an order in it does not hold.
+[[nodiscard]] Result<Scheduled> scheduleAll(const storage::Database& database,
+                                            const ScheduleRequest& request);
+
+/// The schedule last made; nothing before the first. Error: a document there that does not hold.
+[[nodiscard]] Result<std::optional<schedule::ScheduleRecord>>
+standingSchedule(const storage::Database& database);
+
+/// The floor the shop gave; nothing before the first. Error: a document there that does not hold.
+[[nodiscard]] Result<std::optional<documents::Document<schedule::Floor>>>
+standingFloor(const storage::Database& database);
+
+} // namespace lapwright::acts
