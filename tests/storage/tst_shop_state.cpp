@@ -49,6 +49,18 @@ private slots:
         }
         QCOMPARE(*stockDocument(Database::open(path).value()), std::string("second é \" '"));
     }
+    void floorAndScheduleAreKeptApart()
+    {
+        const Database database = Database::open(freshPath()).value();
+        QVERIFY(!floorDocument(database).has_value() && !scheduleDocument(database).has_value());
+        saveFloorDocument(database, "floor");
+        QVERIFY(!scheduleDocument(database).has_value());
+        saveScheduleDocument(database, "monday");
+        saveScheduleDocument(database, "tuesday");
+        QCOMPARE(*floorDocument(database), std::string("floor"));
+        QCOMPARE(*scheduleDocument(database), std::string("tuesday"));
+        QVERIFY(!stockDocument(database).has_value());
+    }
     void aNewPlanReplacesWhatIsNotCut()
     {
         const Database database = Database::open(freshPath()).value();
