@@ -1,7 +1,6 @@
 #include "cutting/one_dimension.h"
 
-#include "cutting/knapsack.h"
-#include "cutting/linear_program.h"
+#include "cutting/bar_relaxation.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,7 +14,6 @@ namespace {
 
 /// Worths are scaled to whole numbers by this: seven digits, as the simplex is not trusted beyond.
 constexpr double worthScale = 1e7;
-constexpr double reducedCostTolerance = 1e-7;
 
 std::int64_t ceilOf(std::int64_t value, std::int64_t divisor)
 {
@@ -25,9 +23,8 @@ std::int64_t ceilOf(std::int64_t value, std::int64_t divisor)
 class Cutter {
 public:
     Cutter(const BarProblem& problem, const BarSearch& search)
-        : problem_(problem), search_(search), knapsack_(problem),
-          random_(static_cast<std::mt19937::result_type>(search.seed)),
-          program_(std::vector<double>(problem.demands.begin(), problem.demands.end()), search.stop)
+        : problem_(problem), search_(search), random_(static_cast<std::mt19937::result_type>(search.seed)),
+          relaxation_(problem, search.stop)
     {
         bySize_.resize(problem.sizes.size());
         std::iota(bySize_.begin(), bySize_.end(), 0);
@@ -45,9 +42,10 @@ public:
         for (std::size_t item = 0; item < problem_.sizes.size(); ++item)
             total += problem_.demands[item] * problem_.sizes[item];
         plan_.bound = ceilOf(total, plan_.mostValue);
+        plan_.relaxed = static_cast<double>(total) / static_cast<double>(plan_.mostValue);
         if (plan_.bound < plan_.bars) {
             for (const BarPattern& pattern : plan_.patterns)
-                addColumn(pattern.pieces);
+                relaxation_.add(pattern.pieces);
             generate(0, 1'000);
             keepBasis();
             for (int attempt = 0; attempt < search_.attempts && plan_.bound < plan_.bars && !stopped();
@@ -112,67 +110,23 @@ private:
             residual[static_cast<std::size_t>(item)] -= count * pattern.count;
     }
 
-    void addColumn(const Pieces& pieces)
-    {
-        if (!known_.emplace(pieces, static_cast<int>(columns_.size())).second)
-            return;
-        columns_.push_back(pieces);
-        std::vector<std::pair<int, double>> entries(pieces.begin(), pieces.end());
-        program_.addColumn(1.0, entries);
-    }
-
     /// Solves the relaxation for the program's present demands; at the root it also certifies a bound. `used`
     /// bars are fixed already. False where the program failed.
     bool generate(std::int64_t used, int rounds)
     {
         for (int round = 0; round < rounds; ++round) {
-            if (stopped() || !program_.solve())
+            if (stopped() || !relaxation_.solve())
                 return false;
-            const std::vector<double> duals = program_.duals();
-            knapsack_.fill(duals);
-            plan_.work += 20 + program_.iterations() * static_cast<std::int64_t>(duals.size()) / 100 +
-                          static_cast<std::int64_t>(duals.size()) * problem_.capacity / 500;
-            if (used == 0 && (round % 8 == 7 || knapsack_.best(problem_.capacity, false) < 1.0 + 1e-3))
-                certify(duals);
+            plan_.work += relaxation_.ticks();
+            if (used == 0 && (round % 8 == 7 || relaxation_.mostWorth() < 1.0 + 1e-3))
+                certify(relaxation_.duals());
             if (used == 0 && (plan_.bound >= plan_.bars || plan_.bound >= static_cast<std::int64_t>(std::ceil(
-                                                                              program_.objective() - 1e-6))))
+                                                                              relaxation_.objective() - 1e-6))))
                 return true;
-            if (!price(duals))
+            if (!relaxation_.price())
                 return true;
         }
         return true;
-    }
-
-    /// The best bar, and for each item the best bar that holds it: the most attractive of them join.
-    bool price(const std::vector<double>& duals)
-    {
-        if (knapsack_.best(problem_.capacity, false) <= 1.0 + reducedCostTolerance)
-            return false;
-        const std::size_t before = columns_.size();
-        addColumn(knapsack_.pieces(problem_.capacity, false));
-        std::vector<std::pair<double, int>> offers;
-        for (const int item : bySize_) {
-            const double value =
-                duals[static_cast<std::size_t>(item)] + knapsack_.best(problem_.capacity - size(item), true);
-            if (value > 1.0 + reducedCostTolerance)
-                offers.emplace_back(-value, item);
-        }
-        std::ranges::sort(offers);
-        const std::size_t most = std::max<std::size_t>(10, problem_.sizes.size() / 4);
-        for (std::size_t index = 0; index < std::min(most, offers.size()); ++index) {
-            const int item = offers[index].second;
-            Pieces pieces = knapsack_.pieces(problem_.capacity - size(item), true);
-            const auto at =
-                std::ranges::find_if(pieces, [item](const auto& entry) { return entry.first >= item; });
-            if (at != pieces.end() && at->first == item) {
-                if (++at->second > problem_.demands[static_cast<std::size_t>(item)])
-                    continue;
-            } else {
-                pieces.insert(at, {item, 1});
-            }
-            addColumn(pieces);
-        }
-        return columns_.size() > before;
     }
 
     void certify(const std::vector<double>& duals)
@@ -186,7 +140,9 @@ private:
         Knapsack<std::int64_t> exact(problem_);
         exact.fill(worth);
         const std::int64_t most = std::max<std::int64_t>(1, exact.best(problem_.capacity, false));
-        if (ceilOf(total, most) > plan_.bound) {
+        const double relaxed = static_cast<double>(total) / static_cast<double>(most);
+        if (relaxed > plan_.relaxed) {
+            plan_.relaxed = relaxed;
             plan_.bound = ceilOf(total, most);
             plan_.worth = std::move(worth);
             plan_.mostValue = most;
@@ -195,19 +151,13 @@ private:
 
     void keepBasis()
     {
-        const LinearProgram::Basis basis = program_.basis();
+        const LinearProgram::Basis basis = relaxation_.basis();
         for (std::size_t column = 0; column < basis.columns.size(); ++column)
             if (basis.columns[column])
-                plan_.basicBars.push_back(columns_[column]);
+                plan_.basicBars.push_back(relaxation_.bars()[column]);
         for (std::size_t item = 0; item < basis.rows.size(); ++item)
             if (basis.rows[item])
                 plan_.slackItems.push_back(static_cast<int>(item));
-    }
-
-    void setDemands(const std::vector<std::int64_t>& residual)
-    {
-        for (std::size_t item = 0; item < residual.size(); ++item)
-            program_.setLeast(static_cast<int>(item), static_cast<double>(residual[item]));
     }
 
     /// Pieces of a column that are still wanted, topped up first fit: never more than the residual.
@@ -244,20 +194,21 @@ private:
         std::int64_t used = 0;
         std::uniform_real_distribution<double> noise(0.0, attempt == 0 ? search_.noise : 0.3);
         while (std::ranges::any_of(residual, [](std::int64_t left) { return left > 0; })) {
-            setDemands(residual);
+            relaxation_.setDemands(residual);
             if (!generate(std::max<std::int64_t>(used, 1), 30))
                 return;
-            if (used + static_cast<std::int64_t>(std::ceil(program_.objective() - 1e-6)) >= plan_.bars)
+            if (used + static_cast<std::int64_t>(std::ceil(relaxation_.objective() - 1e-6)) >= plan_.bars)
                 return;
-            const std::vector<double> values = program_.values();
+            const std::vector<double> values = relaxation_.values();
+            const std::vector<Pieces>& columns = relaxation_.bars();
             std::size_t largest = 0;
             double largestPart = -1.0;
             bool any = false;
             for (std::size_t column = 0; column < values.size(); ++column) {
                 const auto whole = static_cast<std::int64_t>(std::floor(values[column] + 1e-6));
                 if (whole > 0) {
-                    BarPattern pattern{std::min(whole, repeats(columns_[column], residual)),
-                                       columns_[column]};
+                    BarPattern pattern{std::min(whole, repeats(columns[column], residual)),
+                                       columns[column]};
                     if (pattern.count > 0) {
                         take(pattern, residual);
                         used += pattern.count;
@@ -274,7 +225,7 @@ private:
             }
             if (any && attempt % 2 == 0)
                 continue;
-            BarPattern pattern{1, clipped(columns_[largest], residual)};
+            BarPattern pattern{1, clipped(columns[largest], residual)};
             if (pattern.pieces.empty())
                 continue;
             take(pattern, residual);
@@ -301,12 +252,9 @@ private:
 
     const BarProblem& problem_;
     const BarSearch& search_;
-    Knapsack<double> knapsack_;
     std::mt19937 random_;
-    LinearProgram program_;
+    BarRelaxation relaxation_;
     std::vector<int> bySize_;
-    std::vector<Pieces> columns_;
-    std::map<Pieces, int> known_;
     BarPlan plan_;
 };
 

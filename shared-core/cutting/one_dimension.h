@@ -29,6 +29,7 @@ struct BarPlan {
     std::vector<std::int64_t> worth;
     std::int64_t mostValue = 1;
     std::int64_t bound = 0;
+    double relaxed = 0.0; ///< the bound before rounding up
     /// The basis of the relaxation: bars, and items whose demand it leaves slack. A good start for a search
     /// that holds this one as a part; empty where none was needed.
     std::vector<std::vector<std::pair<int, int>>> basicBars;
