@@ -1,5 +1,7 @@
 #include "cutting/certificate_check.h"
 
+#include "cutting/every_plan_check.h"
+#include "cutting/plan_value.h"
 #include "measure/rounding.h"
 
 #include <algorithm>
@@ -183,17 +185,25 @@ struct Worth {
     std::vector<std::int64_t> sheets; ///< greatest value of one pattern, for each stock
 };
 
+/// Whole sheets have whole costs whatever the scale of the plan: only levels of coils need it.
+std::int64_t scaleOfBounds(const Problem& problem)
+{
+    const bool coils = std::ranges::any_of(problem.stocks(),
+                                           [](const Stock& stock) { return stock.kind == StockKind::Coil; });
+    return coils ? scaleOf(problem) : 1;
+}
+
 std::int64_t costOfPart(const Problem& problem, std::size_t stock, std::int64_t partAndKerf)
 {
     if (countedIn(problem) == Measure::Sheets)
         return 1;
     if (problem.stocks()[stock].kind != StockKind::Coil)
-        return problem.cost(stock) * scaleOf(problem);
+        return problem.cost(stock) * scaleOfBounds(problem);
     if (countedIn(problem) == Measure::CoilLength)
         return partAndKerf;
     // Rounded down: a smaller cost can only make the bound smaller. The value itself rounds up.
     return static_cast<std::int64_t>(std::floor(
-        static_cast<long double>(problem.cost(stock)) * static_cast<long double>(scaleOf(problem)) *
+        static_cast<long double>(problem.cost(stock)) * static_cast<long double>(scaleOfBounds(problem)) *
         static_cast<long double>(partAndKerf) / 1e9L * (1.0L - 1e-15L)));
 }
 
@@ -299,27 +309,35 @@ std::int64_t boundByStrips(const Problem& problem, const Certificate& certificat
         total += strips * girth.value;
         addItem(sheet, width / unit, girth.value, strips);
     }
-    return ceilOf(total, std::max<std::int64_t>({1, sheet.back(), certificate.perCost}));
+    return ceilOf(total, std::max<std::int64_t>({1, sheet.back(), certificate.perCost})) *
+           costOfPart(problem, 0, 0);
 }
 
-/// What the blanks cover, kerfs included, bought where a square metre is cheapest as far as that stock
-/// reaches.
-std::int64_t boundByArea(const Problem& problem)
+/// How metal is counted where only areas matter: what the edge trim leaves, with the kerf each blank takes;
+/// or whole sheets and bare blanks.
+enum class Metal { Usable, Whole };
+
+/// What the blanks cover, bought where a square metre is cheapest as far as that stock reaches.
+long double costOfArea(const Problem& problem, Metal metal, int lastDue)
 {
-    const Length kerf = problem.rules().kerf;
+    const Length kerf = metal == Metal::Usable ? problem.rules().kerf : Length();
     long double area = 0.0L;
     for (const Blank& blank : problem.blanks())
-        area += static_cast<long double>((blank.girth + kerf).inNanometres()) *
-                static_cast<long double>((blank.length + kerf).inNanometres()) *
-                static_cast<long double>(blank.count);
+        area += blank.dueClass > lastDue
+                    ? 0.0L
+                    : static_cast<long double>((blank.girth + kerf).inNanometres()) *
+                          static_cast<long double>((blank.length + kerf).inNanometres()) *
+                          static_cast<long double>(blank.count);
     struct Offer {
         long double price, area;
     };
     std::vector<Offer> offers;
     for (std::size_t stock = 0; stock < problem.stocks().size(); ++stock) {
         const Stock& entry = problem.stocks()[stock];
-        Span span = spanOf(problem, stock);
         const bool coil = entry.kind == StockKind::Coil;
+        Span span = spanOf(problem, stock);
+        if (metal == Metal::Whole)
+            span = {entry.width.inNanometres(), entry.length.inNanometres()};
         const long double size = static_cast<long double>(span.width) *
                                  static_cast<long double>(coil ? 1'000'000'000 : span.along);
         const bool plenty = coil || (entry.kind == StockKind::Sheet && !entry.count);
@@ -336,74 +354,35 @@ std::int64_t boundByArea(const Problem& problem)
         area -= bought;
     }
     // The share taken off is a thousand times what the rounding of these sums can come to.
-    return std::max<std::int64_t>(0, static_cast<std::int64_t>(std::ceil(cost * (1.0L - 1e-13L) - 1e-9L)));
+    return std::max(0.0L, cost * (1.0L - 1e-13L) - 1e-9L);
+}
+
+std::int64_t boundByArea(const Problem& problem)
+{
+    return static_cast<std::int64_t>(
+        std::ceil(costOfArea(problem, Metal::Usable, std::numeric_limits<int>::max())));
+}
+
+/// Every remnant is metal that no blank covers: of what a sheet costs at least the share that is not credited
+/// stays, and of its blanks' metal all.
+std::int64_t lessCredits(const Problem& problem, std::int64_t costs, int lastDue)
+{
+    const std::int64_t factor = scaleOf(problem) / scaleOfBounds(problem), bound = costs * factor;
+    if (!problem.creditsRemnants())
+        return bound;
+    const long double share = static_cast<long double>(problem.rules().remnantCreditPercent) / 100.0L;
+    const long double left =
+        (1.0L - share) * static_cast<long double>(bound) +
+        share * static_cast<long double>(factor) * costOfArea(problem, Metal::Whole, lastDue);
+    return static_cast<std::int64_t>(std::ceil(left * (1.0L - 1e-13L) - 1e-9L));
 }
 
 } // namespace
 
-Measure countedIn(const Problem& problem)
-{
-    if (problem.stocks().size() > 1)
-        return Measure::Cost;
-    return problem.stocks().front().kind == StockKind::Coil ? Measure::CoilLength : Measure::Sheets;
-}
-
-std::int64_t scaleOf(const Problem& problem)
-{
-    const bool coils = std::ranges::any_of(problem.stocks(),
-                                           [](const Stock& stock) { return stock.kind == StockKind::Coil; });
-    return coils && problem.stocks().size() > 1 ? 1'000 : 1;
-}
-
-std::int64_t valueOf(const Problem& problem, const std::vector<Pattern>& patterns)
-{
-    std::int64_t value = 0;
-    for (const Pattern& pattern : patterns) {
-        if (pattern.stock >= problem.stocks().size())
-            continue;
-        const Measure measure = countedIn(problem);
-        const bool coil = problem.stocks()[pattern.stock].kind == StockKind::Coil;
-        const std::int64_t taken = (pattern.length + problem.rules().kerf).inNanometres();
-        std::int64_t each = 1;
-        if (measure == Measure::CoilLength)
-            each = taken;
-        else if (measure == Measure::Cost && !coil)
-            each = problem.cost(pattern.stock) * scaleOf(problem);
-        else if (measure == Measure::Cost) {
-            // cost × scale × metres, rounded up; by long multiplication in thousands so that nothing
-            // overflows.
-            const std::int64_t perMetre = problem.cost(pattern.stock) * scaleOf(problem);
-            std::int64_t rest = 0;
-            each = 0;
-            for (std::int64_t place = 1'000'000'000'000'000; place > 0; place /= 1'000) {
-                rest = rest * 1'000 + perMetre / place % 1'000 * taken;
-                each = each * 1'000 + rest / 1'000'000'000;
-                rest %= 1'000'000'000;
-            }
-            each += rest > 0 ? 1 : 0;
-        }
-        value += each * pattern.count;
-    }
-    return value;
-}
-
-std::int64_t costDueBy(const Problem& problem, const std::vector<Pattern>& patterns, int dueClass)
-{
-    std::vector<Pattern> early;
-    for (const Pattern& pattern : patterns)
-        if (std::ranges::any_of(pattern.strips, [&](const Strip& strip) {
-                return std::ranges::any_of(strip.crosscuts, [&](const Crosscut& crosscut) {
-                    return crosscut.blank < problem.blanks().size() &&
-                           problem.blanks()[crosscut.blank].dueClass <= dueClass;
-                });
-            }))
-            early.push_back(pattern);
-    return valueOf(problem, early);
-}
-
-std::int64_t provenBound(const Problem& problem, const Certificate& certificate)
+std::int64_t provenBound(const Problem& problem, const Certificate& certificate, int lastDue)
 {
     const bool wellFormed = (certificate.method == Certificate::Method::Area ||
+                             certificate.method == Certificate::Method::EveryPlan ||
                              (certificate.blankValues.size() == problem.blanks().size() &&
                               std::ranges::all_of(certificate.blankValues, [](std::int64_t value) {
                                   return value >= 0 && value <= mostValue;
@@ -412,11 +391,13 @@ std::int64_t provenBound(const Problem& problem, const Certificate& certificate)
         return 0;
     switch (certificate.method) {
     case Certificate::Method::Area:
-        return boundByArea(problem);
+        return lessCredits(problem, boundByArea(problem), lastDue);
     case Certificate::Method::Patterns:
-        return boundByPatterns(problem, certificate);
+        return lessCredits(problem, boundByPatterns(problem, certificate), lastDue);
     case Certificate::Method::StripsThenSheets:
-        return boundByStrips(problem, certificate);
+        return lessCredits(problem, boundByStrips(problem, certificate), lastDue);
+    case Certificate::Method::EveryPlan:
+        return noPlanIsCheaper(problem, certificate.least) ? certificate.least : 0;
     }
     return 0;
 }

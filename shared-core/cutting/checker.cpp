@@ -1,6 +1,7 @@
 #include "cutting/checker.h"
 
 #include "cutting/certificate_check.h"
+#include "cutting/plan_value.h"
 #include "measure/rounding.h"
 
 #include <algorithm>
@@ -333,7 +334,8 @@ private:
                 right = right && (worths[blank] == 0 || problem_.blanks()[blank].dueClass <= stage.dueClass);
             if (stage.bound > 0)
                 right = right && stage.certificate.method != Certificate::Method::Area &&
-                        stage.bound <= provenBound(problem_, stage.certificate);
+                        stage.certificate.method != Certificate::Method::EveryPlan &&
+                        stage.bound <= provenBound(problem_, stage.certificate, stage.dueClass);
             if (!right)
                 fault(verdict_.feasibility.dueStagesRight,
                       {"What is due by class {class} is not planned as the plan says",

@@ -36,6 +36,7 @@ EveryPlan::EveryPlan(const Instance& instance, Stop stop)
 std::optional<RawPlan> EveryPlan::search(std::int64_t limit)
 {
     limit_ = limit;
+    mostCost_ = instance_.mostCost(limit);
     place(0);
     return std::move(best_);
 }
@@ -63,7 +64,7 @@ void EveryPlan::place(std::size_t blank)
     constexpr std::int64_t mostSteps = 400'000, between = 1'024;
     if (++steps_ % between == 0)
         done_ = done_ || steps_ > mostSteps || stop_(between / 10);
-    if (done_ || cost_ >= limit_)
+    if (done_ || static_cast<double>(cost_) >= mostCost_)
         return;
     for (std::size_t stock = 0; stock < used_.size(); ++stock) {
         const std::int64_t available = instance_.stocks[stock].available;
@@ -71,8 +72,12 @@ void EveryPlan::place(std::size_t blank)
             return;
     }
     if (blank == blanks_.size()) {
-        limit_ = cost_;
-        best_ = plan();
+        RawPlan found = plan();
+        if (const std::int64_t cost = costOf(instance_, found); cost < limit_) {
+            limit_ = cost;
+            mostCost_ = instance_.mostCost(cost);
+            best_ = std::move(found);
+        }
         return;
     }
     const auto kinds = instance_.kinds.size();

@@ -54,6 +54,7 @@ private:
     std::vector<Sheet> sheets_;
     std::vector<std::int64_t> used_;
     std::int64_t cost_ = 0, limit_ = 0, steps_ = 0;
+    double mostCost_ = 0.0; ///< of a plan that may yet be worth less than the limit
     bool done_ = false;
     std::optional<RawPlan> best_;
 };

@@ -91,7 +91,9 @@ Phrase proofOf(const Plan& plan)
     case Proof::Gap:
         break;
     }
-    return {"No plan of these patterns can save more than {percent} %", {{"percent", 100.0 * plan.gap()}}};
+    if (2 * plan.bound < plan.value)
+        return {"How much less another plan could take is not known", {}};
+    return {"No plan of these patterns can save more than {percent} %", {{"percent", 100.0 * plan.saving()}}};
 }
 
 } // namespace

@@ -62,8 +62,7 @@ public:
         double area = 0.0;
         for (const auto& [kind, count] : contents(pattern))
             area += instance_.kinds[static_cast<std::size_t>(kind)].area * static_cast<double>(count);
-        const auto s = static_cast<std::size_t>(pattern.stock);
-        return static_cast<double>(instance_.costOf(instance_.stocks[s], pattern.along)) / area;
+        return static_cast<double>(netCostOf(instance_, pattern)) / area;
     }
 
     /// Takes the pattern as often as the residual repeats it.

@@ -12,7 +12,7 @@ namespace lapwright::cutting {
 
 namespace {
 
-constexpr std::int64_t coilCostScale = 1'000;
+constexpr std::int64_t fineCostScale = 1'000;
 
 bool lengthsFirst(const Problem& problem, std::size_t stock)
 {
@@ -185,18 +185,20 @@ Span spanOf(const Problem& problem, std::size_t stock)
 
 Measure measureOf(const Problem& problem)
 {
-    if (problem.stocks().size() != 1)
+    if (problem.stocks().size() != 1 || problem.creditsRemnants())
         return Measure::Cost;
     return problem.stocks().front().kind == StockKind::Coil ? Measure::CoilLength : Measure::Sheets;
 }
 
 std::int64_t costScaleOf(const Problem& problem)
 {
+    if (problem.creditsRemnants())
+        return fineCostScale;
     if (measureOf(problem) != Measure::Cost)
         return 1;
     const bool anyCoil = std::ranges::any_of(
         problem.stocks(), [](const Stock& stock) { return stock.kind == StockKind::Coil; });
-    return anyCoil ? coilCostScale : 1;
+    return anyCoil ? fineCostScale : 1;
 }
 
 std::int64_t costOfLevel(const Problem& problem, std::size_t stock, Length level, Measure measure)
@@ -205,7 +207,7 @@ std::int64_t costOfLevel(const Problem& problem, std::size_t stock, Length level
     if (measure != Measure::Cost)
         return taken;
     constexpr std::int64_t metre = 1'000'000'000;
-    const std::int64_t perMetre = problem.cost(stock) * coilCostScale;
+    const std::int64_t perMetre = problem.cost(stock) * fineCostScale;
     const std::int64_t whole = taken / metre, part = taken % metre;
     // Split so that no product passes 64 bits: perMetre stays below 10^14.
     const std::int64_t high = perMetre / 1'000'000, low = perMetre % 1'000'000;
@@ -224,12 +226,65 @@ std::int64_t Instance::costOf(const StockClass& stock, int along) const
     return costOfLevel(*problem, stock.stock, level, measure);
 }
 
+double Instance::mostCost(std::int64_t value) const
+{
+    const double share = problem->creditsRemnants() ? problem->rules().remnantCreditPercent / 100.0 : 0.0;
+    if (share == 0.0)
+        return static_cast<double>(value);
+    double price = std::numeric_limits<double>::infinity(), area = 0.0;
+    for (const StockClass& row : stocks) {
+        const Stock& entry = problem->stocks()[row.stock];
+        const Length length = row.coil ? Length::millimetres(1'000) : entry.length;
+        price = std::min(price, static_cast<double>(problem->cost(row.stock) * costScale) /
+                                    inMillimetres(entry.width) / inMillimetres(length));
+    }
+    for (const Kind& kind : kinds)
+        area += kind.area * static_cast<double>(kind.demand);
+    // Of the blanks' metal nothing is credited, of the rest of a sheet at most that share.
+    const double left = static_cast<double>(value) - share * price * area;
+    return share < 1.0 ? left / (1.0 - share) : std::numeric_limits<double>::infinity();
+}
+
+namespace {
+
+/// Of the offcuts of one copy of the pattern.
+std::int64_t creditOf(const Instance& instance, const RawPattern& pattern)
+{
+    const Problem& problem = *instance.problem;
+    const Frame& frame = instance.frameAt(pattern.stock);
+    const StockClass& row = instance.stockAt(pattern.stock);
+    const bool crosswise = frame.order == CutOrder::LengthsFirst;
+    const Length kerf = problem.rules().kerf;
+    const auto credit = [&](Length across, Length along) {
+        return crosswise ? problem.credit(row.stock, along, across)
+                         : problem.credit(row.stock, across, along);
+    };
+    const Length level = row.coil ? frame.unitAlong * pattern.along - kerf : problem.usableLength(row.stock);
+    const Length across = crosswise ? level : problem.usableWidth(row.stock);
+    const Length along = crosswise ? problem.usableWidth(row.stock) : level;
+    Length beside = across;
+    std::int64_t sum = 0;
+    for (const RawStrip& strip : pattern.strips) {
+        const Length width = frame.girths[static_cast<std::size_t>(strip.width)];
+        beside -= width + kerf;
+        sum += credit(width, along - frame.unitAlong * takenBy(frame, strip));
+    }
+    return sum + credit(beside, along);
+}
+
+} // namespace
+
+std::int64_t netCostOf(const Instance& instance, const RawPattern& pattern)
+{
+    const std::int64_t cost = instance.costOf(instance.stockAt(pattern.stock), pattern.along);
+    return instance.problem->creditsRemnants() ? cost - creditOf(instance, pattern) : cost;
+}
+
 std::int64_t costOf(const Instance& instance, const RawPlan& plan)
 {
     std::int64_t cost = 0;
     for (const RawPattern& pattern : plan)
-        cost += pattern.count *
-                instance.costOf(instance.stocks[static_cast<std::size_t>(pattern.stock)], pattern.along);
+        cost += pattern.count * netCostOf(instance, pattern);
     return cost;
 }
 

@@ -70,6 +70,8 @@ struct Instance {
     }
     /// Cost of one sheet, or of a level of `along` units of a coil, kerf included.
     [[nodiscard]] std::int64_t costOf(const StockClass& stock, int along) const;
+    /// A plan that takes this much or more is worth `value` or more, whatever its remnants are credited with.
+    [[nodiscard]] double mostCost(std::int64_t value) const;
 };
 
 /// Tabulated: no more units than the tables of the search can hold. Finest: as many as 32 bits count, for
@@ -103,6 +105,9 @@ struct RawPattern {
 
 using RawPlan = std::vector<RawPattern>;
 
+/// What one copy of the pattern takes less what its remnants are credited with.
+[[nodiscard]] std::int64_t netCostOf(const Instance& instance, const RawPattern& pattern);
+/// The same of the whole plan.
 [[nodiscard]] std::int64_t costOf(const Instance& instance, const RawPlan& plan);
 
 /// What a strip takes of its length, in units.

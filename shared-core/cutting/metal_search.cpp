@@ -28,13 +28,8 @@ RawPlan MetalSearch::run(RawPlan plan)
     watch_.enter("strips, then sheets");
     if (!over(0) && !listener_.proven())
         byStrips();
-    watch_.enter("every plan");
-    if (!over(0) && !listener_.proven() && EveryPlan::takes(instance_)) {
-        EveryPlan search(instance_, [this](std::int64_t ticks) { return over(ticks); });
-        if (const auto found = search.search(costOf(instance_, best_)))
-            take(*found);
-        leastIsKnown_ = search.exhausted();
-    }
+    if (!over(0) && !listener_.proven() && EveryPlan::takes(instance_))
+        byEveryPlan();
     watch_.enter("patterns");
     if (!over(0) && !listener_.proven() && NestedPatterns::takes(instance_))
         byPatterns();
@@ -47,10 +42,22 @@ void MetalSearch::bound(const RawPlan& plan)
     watch_.enter("bound");
     if (!over(0))
         byStrips();
-    if (!over(0) && NestedPatterns::takes(instance_))
+    if (!over(0) && EveryPlan::takes(instance_))
+        byEveryPlan();
+    if (!over(0) && !listener_.proven() && NestedPatterns::takes(instance_))
         NestedPatterns(instance_, best_, start_, {settings_.seed, 0, MasterProgram::Columns::Nested},
                        listener())
             .relax();
+}
+
+void MetalSearch::byEveryPlan()
+{
+    watch_.enter("every plan");
+    EveryPlan search(instance_, [this](std::int64_t ticks) { return over(ticks); });
+    if (const auto found = search.search(costOf(instance_, best_)))
+        take(*found);
+    if (search.exhausted() && listener_.everyPlanTried)
+        listener_.everyPlanTried();
 }
 
 void MetalSearch::take(const RawPlan& plan)
@@ -119,10 +126,12 @@ void MetalSearch::byPatterns()
     NestedPatterns patterns(instance_, best_, start_,
                             {settings_.seed, 0, coil && large ? Columns::Longest : Columns::Nested},
                             listener());
-    if (!patterns.relax() || leastIsKnown_)
+    if (!patterns.relax())
         return;
-    // Large sheet plans are bettered best by giving strips back; coils by ruining whole levels.
-    const int roundings = large && !coil ? 100'000 : large ? 6 : 30;
+    // Large sheet plans are bettered best by giving strips back; coils, and plans whose remnants are
+    // credited, by ruining whole patterns.
+    const bool whole = coil || instance_.problem->creditsRemnants();
+    const int roundings = large && !whole ? 100'000 : large ? 6 : 30;
     for (int attempt = 0; attempt < roundings; ++attempt)
         if (!patterns.round(attempt))
             return;

@@ -18,6 +18,7 @@ public:
         std::function<bool(const RawPlan&)> plan;
         std::function<void(const Certificate&)> certificate;
         std::function<bool()> proven;
+        std::function<void()> everyPlanTried; ///< none can be cheaper than the best; may be empty
     };
 
     MetalSearch(const Instance& instance, const Settings& settings, Watch& watch, Listener listener);
@@ -32,6 +33,7 @@ private:
     [[nodiscard]] bool over(std::int64_t ticks) { return watch_.over(ticks); }
     void take(const RawPlan& plan);
     void byStrips();
+    void byEveryPlan();
     void byPatterns();
     void byCorrection();
     void byOrder();
@@ -43,8 +45,6 @@ private:
     Listener listener_;
     RawPlan best_;
     std::optional<WarmStart> start_;
-    bool leastIsKnown_ =
-        false; ///< no plan can be cheaper than the best, though there is no certificate for it
 };
 
 } // namespace lapwright::cutting

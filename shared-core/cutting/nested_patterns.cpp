@@ -27,11 +27,11 @@ public:
 
     bool relax()
     {
-        const bool solved = relaxation_.solve(static_cast<double>(cost_));
+        const bool solved = relaxation_.solve(goal());
         certify();
         if (solved)
             whole_.emplace(relaxation_.wholeParts());
-        return solved && !done_ && wholeCost(relaxation_.bound()) < static_cast<double>(cost_);
+        return solved && !done_ && wholeCost(relaxation_.bound()) < goal();
     }
 
     bool round(int attempt)
@@ -44,7 +44,7 @@ public:
         Rounding from = anew ? *whole_ : *best_;
         if (attempt > 0)
             from.giveBack(relaxation_.master(), 20 + random_() % 100, random_);
-        complete(std::move(from), way, anew ? static_cast<double>(cost_) : best_->cost() + 1e-9);
+        complete(std::move(from), way, anew ? goal() : best_->cost() + 1e-9);
         return !done_;
     }
 
@@ -57,6 +57,9 @@ private:
         done_ = done_ || listener_.stop(ticks);
         return done_;
     }
+
+    /// A plan that takes this much or more is not wanted.
+    [[nodiscard]] double goal() const { return instance_.mostCost(cost_); }
 
     /// What is still wanted as a smaller instance of its own, relaxed and rounded.
     void complete(Rounding from, const Relaxation::Way& way, double limit)
@@ -74,7 +77,7 @@ private:
                             [this](std::int64_t ticks) { return stopped(ticks); });
             rest.master().addSingles();
             rest.master().addFrom(relaxation_.master(), part);
-            if (!rest.solve(static_cast<double>(cost_)) || rest.objective() >= limit)
+            if (!rest.solve(goal()) || rest.objective() >= limit)
                 return;
             const std::optional<Rounding> found = rest.round(way, limit, random_);
             if (!found)
@@ -84,7 +87,7 @@ private:
         const bool cheaper = !best_ || from.cost() < best_->cost() - 1e-9;
         if (cheaper || from.cost() < best_->cost() + 1e-9)
             best_.emplace(from);
-        if (cheaper || wholeCost(from.cost()) < static_cast<double>(cost_))
+        if (cheaper || wholeCost(from.cost()) < goal())
             take(from);
     }
 
@@ -94,10 +97,17 @@ private:
         const double dearest = worths.empty() ? 0.0 : *std::ranges::max_element(worths);
         if (dearest <= 0.0 || !listener_.certificate)
             return;
-        double cheapest = 1.0;
-        for (const StockClass& row : instance_.stocks)
-            cheapest = std::max(cheapest, static_cast<double>(row.coil ? 1 : row.cost));
-        const double scale = std::max(1.0, std::floor(std::min(1e7, 1e10 / std::max(dearest, cheapest))));
+        // A little less, so that rounding makes no pattern worth more than it costs.
+        constexpr double safely = 1.0 - 1e-10;
+        // The checker counts whole sheets in whole costs, and refuses worths above 10^12.
+        std::int64_t unit = instance_.costScale;
+        double cost = 1.0;
+        for (const StockClass& row : instance_.stocks) {
+            cost = std::max(cost, static_cast<double>(row.coil ? 1 : row.cost));
+            unit = row.coil ? 1 : unit;
+        }
+        const double scale = std::max(
+            1.0, std::floor(std::min(1e7, 5e11 / std::max(dearest, cost) * static_cast<double>(unit))));
         Certificate certificate;
         certificate.method = Certificate::Method::Patterns;
         certificate.patterns = instance_.patterns;
@@ -105,7 +115,8 @@ private:
         certificate.blankValues.assign(instance_.problem->blanks().size(), 0);
         for (std::size_t kind = 0; kind < worths.size(); ++kind)
             for (const std::size_t blank : instance_.kinds[kind].blanks)
-                certificate.blankValues[blank] = static_cast<std::int64_t>(std::floor(worths[kind] * scale));
+                certificate.blankValues[blank] = static_cast<std::int64_t>(
+                    std::floor(worths[kind] * safely * scale / static_cast<double>(unit)));
         done_ = listener_.certificate(certificate) || done_;
     }
 

@@ -1,7 +1,5 @@
 #include "cutting/offcuts.h"
 
-#include "measure/rounding.h"
-
 #include <algorithm>
 #include <map>
 #include <tuple>
@@ -83,11 +81,10 @@ private:
     [[nodiscard]] std::int64_t worth(int stock, int width, int left) const
     {
         const Frame& frame = instance_.frameAt(stock);
-        const ShopRules& rules = instance_.problem->rules();
         const bool crosswise = frame.order == CutOrder::LengthsFirst;
         const Length across = frame.girths[static_cast<std::size_t>(width)], along = frame.unitAlong * left;
         const Length wide = crosswise ? along : across, longOne = crosswise ? across : along;
-        if (wide < rules.leastRemnantWidth || longOne < rules.leastRemnantLength)
+        if (!instance_.problem->isRemnant(wide, longOne))
             return 0;
         return std::int64_t{frame.widths[static_cast<std::size_t>(width)]} * left;
     }
@@ -97,15 +94,6 @@ private:
 };
 
 } // namespace
-
-std::int64_t creditOf(const Problem& problem, const Plan& plan)
-{
-    double area = 0.0;
-    for (const NewRemnant& remnant : plan.remnants)
-        area +=
-            inMillimetres(remnant.width) * inMillimetres(remnant.length) * static_cast<double>(remnant.count);
-    return static_cast<std::int64_t>(area * problem.rules().remnantCreditPercent / 100.0);
-}
 
 RawPlan withLargerOffcuts(const Instance& instance, const RawPlan& plan)
 {

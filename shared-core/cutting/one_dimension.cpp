@@ -120,8 +120,9 @@ private:
             plan_.work += relaxation_.ticks();
             if (used == 0 && (round % 8 == 7 || relaxation_.mostWorth() < 1.0 + 1e-3))
                 certify(relaxation_.duals());
-            if (used == 0 && (plan_.bound >= plan_.bars || plan_.bound >= static_cast<std::int64_t>(std::ceil(
-                                                                              relaxation_.objective() - 1e-6))))
+            if (used == 0 &&
+                (plan_.bound >= plan_.bars ||
+                 plan_.bound >= static_cast<std::int64_t>(std::ceil(relaxation_.objective() - 1e-6))))
                 return true;
             if (!relaxation_.price())
                 return true;
@@ -207,8 +208,7 @@ private:
             for (std::size_t column = 0; column < values.size(); ++column) {
                 const auto whole = static_cast<std::int64_t>(std::floor(values[column] + 1e-6));
                 if (whole > 0) {
-                    BarPattern pattern{std::min(whole, repeats(columns[column], residual)),
-                                       columns[column]};
+                    BarPattern pattern{std::min(whole, repeats(columns[column], residual)), columns[column]};
                     if (pattern.count > 0) {
                         take(pattern, residual);
                         used += pattern.count;

@@ -1,5 +1,7 @@
 #include "cutting/plan.h"
 
+#include <algorithm>
+
 namespace lapwright::cutting {
 
 Lying lyingIn(CutOrder order, const Blank& blank, bool turned)
@@ -21,6 +23,11 @@ double Plan::gap() const
     if (bound <= 0)
         return value > 0 ? 1.0 : 0.0;
     return static_cast<double>(value - bound) / static_cast<double>(bound);
+}
+
+double Plan::saving() const
+{
+    return value > 0 ? static_cast<double>(value - std::min(bound, value)) / static_cast<double>(value) : 0.0;
 }
 
 } // namespace lapwright::cutting

@@ -82,7 +82,7 @@ struct Waste {
 enum class Measure {
     Sheets,     ///< one kind of sheet: how many
     CoilLength, ///< one coil: nanometres taken from it, kerf of the crosscuts included
-    Cost,       ///< anything else: cost × Plan::costScale
+    Cost,       ///< anything else: cost less credits for remnants, × Plan::costScale
 };
 
 enum class Proof { ProvenLeast, ProvenWithinOne, Gap };
@@ -92,8 +92,9 @@ enum class Proof { ProvenLeast, ProvenWithinOne, Gap };
 /// times its cost (plus what a limited stock is worth in itself), so the blanks' total worth over perCost
 /// bounds the cost. By strips then sheets (exact class, one kind of sheet): the same twice, once in each
 /// girth for the number of strips, then over girths for the number of sheets. By area: what the blanks cover.
+/// By every plan: so few blanks that all plans can be tried, and none is worth less than `least`.
 struct Certificate {
-    enum class Method { Area, Patterns, StripsThenSheets };
+    enum class Method { Area, Patterns, StripsThenSheets, EveryPlan };
     struct Girth {
         Length width;                    ///< strip width
         std::int64_t mostStripValue = 1; ///< no strip of this width is worth more
@@ -106,6 +107,7 @@ struct Certificate {
     std::vector<std::int64_t> blankValues;          ///< one for each blank; empty for Area
     std::int64_t perCost = 1;
     std::vector<Girth> girths; ///< StripsThenSheets only
+    std::int64_t least = 0;    ///< EveryPlan only
 
     friend bool operator==(const Certificate&, const Certificate&) = default;
 };
@@ -183,6 +185,8 @@ struct Plan {
 
     /// (value - bound) / bound; 0 where nothing is to be cut.
     [[nodiscard]] double gap() const;
+    /// The share of its value that a better plan could save at most: between 0 and 1.
+    [[nodiscard]] double saving() const;
 
     friend bool operator==(const Plan&, const Plan&) = default;
 };

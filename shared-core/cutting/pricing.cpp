@@ -91,6 +91,7 @@ void Pricing::findBound(const std::vector<double>& worths)
                      static_cast<double>(row.available);
     }
     bound_ = total / dearest;
+    excess_ = dearest;
 }
 
 bool Pricing::addColumns(MasterProgram& master) const

@@ -23,6 +23,9 @@ public:
     bool addColumns(MasterProgram& master) const;
     /// Least cost of any plan by the worths of the last fill, in doubles: what a certificate would prove.
     [[nodiscard]] double bound() const { return bound_; }
+    /// By how much the worths of the last fill have to be divided so that no pattern is worth more than it
+    /// costs.
+    [[nodiscard]] double excess() const { return excess_; }
     /// The most valuable whole pattern of one stock; of a coil the level of this length.
     [[nodiscard]] RawPattern patternOf(int stock, int along) const;
     /// Its value.
@@ -49,7 +52,7 @@ private:
     std::vector<std::optional<LevelTable>> levels_;
     std::vector<Pieces> bestWidths_;
     std::vector<double> bestValues_;
-    double bound_ = 0.0;
+    double bound_ = 0.0, excess_ = 1.0;
     std::int64_t ticks_ = 0;
 };
 

@@ -4,6 +4,7 @@
 #include "measure/writing.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace lapwright::cutting {
 
@@ -138,6 +139,32 @@ std::int64_t Problem::cost(std::size_t stock) const
     if (entry.kind == StockKind::Sheet)
         return area;
     return std::max<std::int64_t>(1, area / 100 * (100 - rules_.remnantDiscountPercent));
+}
+
+bool Problem::creditsRemnants() const
+{
+    return rules_.remnantCreditPercent > 0 &&
+           (rules_.leastRemnantWidth > Length() || rules_.leastRemnantLength > Length());
+}
+
+bool Problem::isRemnant(Length width, Length length) const
+{
+    return width > Length() && length > Length() && width >= rules_.leastRemnantWidth &&
+           length >= rules_.leastRemnantLength &&
+           (rules_.leastRemnantWidth > Length() || rules_.leastRemnantLength > Length());
+}
+
+std::int64_t Problem::credit(std::size_t stock, Length width, Length length) const
+{
+    if (!creditsRemnants() || !isRemnant(width, length))
+        return 0;
+    const Stock& entry = stocks_[stock];
+    const Length whole = entry.kind == StockKind::Coil ? Length::millimetres(1'000) : entry.length;
+    // Single multiplications and divisions of doubles: every machine rounds them alike.
+    const double share =
+        inMillimetres(width) / inMillimetres(entry.width) * (inMillimetres(length) / inMillimetres(whole));
+    const double most = static_cast<double>(cost(stock) * rules_.remnantCreditPercent) * 10.0;
+    return static_cast<std::int64_t>(std::floor(most * share));
 }
 
 Length Problem::usableWidth(std::size_t stock) const

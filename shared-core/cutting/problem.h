@@ -76,8 +76,8 @@ struct ShopRules {
     Length leastRemnantWidth; ///< an offcut smaller than either measure is scrap
     Length leastRemnantLength;
     int remnantDiscountPercent = 40; ///< taken off the area cost of a remnant without a cost of its own
-    int remnantCreditPercent =
-        0; ///< of its area, credited for each new remnant; breaks ties of cost and setups
+    /// Of what the metal of a new remnant cost, credited for it: the plan's value is less by that.
+    int remnantCreditPercent = 0;
 
     friend bool operator==(const ShopRules&, const ShopRules&) = default;
 };
@@ -104,6 +104,14 @@ public:
 
     /// The cost of one sheet or remnant, or of one metre of coil, given or by area.
     [[nodiscard]] std::int64_t cost(std::size_t stock) const;
+    /// Whether new remnants lower the value of a plan.
+    [[nodiscard]] bool creditsRemnants() const;
+    /// What an offcut of this size of this stock is credited with, in thousandths of the unit of cost; 0
+    /// where the rules do not keep it. By its share of the stock's area, of one metre for a coil; rounded
+    /// down.
+    [[nodiscard]] std::int64_t credit(std::size_t stock, Length width, Length length) const;
+    /// Whether the rules keep an offcut of this size.
+    [[nodiscard]] bool isRemnant(Length width, Length length) const;
     /// Width left between the edge trims; never negative.
     [[nodiscard]] Length usableWidth(std::size_t stock) const;
     /// Length left between the edge trims; for a coil, all that is left to cut.

@@ -77,6 +77,8 @@ bool Relaxation::price(const std::vector<double>& worths, double goal)
     if (pricing_.bound() > bound_) {
         bound_ = pricing_.bound();
         center_ = worths;
+        for (double& worth : center_)
+            worth /= pricing_.excess();
     }
     return !stopped(pricing_.ticks()) && !tight(goal);
 }

@@ -131,16 +131,22 @@ private:
         return false;
     }
 
+    /// As often as the known setup can be used within both, and a little less often, or only a few times.
     bool withKnown(std::size_t first, std::size_t second, const Wanted& both, std::int64_t count)
     {
+        constexpr std::int64_t few = 6;
         for (std::size_t known = 0; known < setups_.size(); ++known) {
             if (known == first || known == second)
                 continue;
             const std::int64_t most = std::min(count - 1, within(setups_[known], both));
-            Wanted left = both;
             for (std::int64_t copies = 1; copies <= most; ++copies) {
+                if (copies == few)
+                    copies = std::max(copies, most - few);
+                if (asked(1))
+                    return false;
+                Wanted left = both;
                 for (std::size_t width = 0; width < left.size(); ++width)
-                    left[width] -= setups_[known].strips[width];
+                    left[width] -= setups_[known].strips[width] * copies;
                 const auto other = share(left, count - copies);
                 if (other &&
                     replace({first, second}, {{setups_[known].strips, copies}, {*other, count - copies}}))

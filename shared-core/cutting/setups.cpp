@@ -1,10 +1,11 @@
 #include "cutting/setups.h"
 
 #include "cutting/one_dimension.h"
-#include "cutting/setup_combiner.h"
+#include "cutting/setup_maker.h"
 
 #include <algorithm>
 #include <map>
+#include <random>
 
 namespace lapwright::cutting {
 
@@ -33,51 +34,50 @@ std::vector<Setup> listed(const std::map<Counts, std::int64_t>& counts)
     return setups;
 }
 
-/// The fewest setups found from this beginning and from other plans of as many sheets for the same strips.
-std::vector<Setup> fewest(const Instance& instance, int stock, const std::vector<Setup>& begin,
-                          const std::vector<std::int64_t>& parts,
-                          const std::function<bool(std::int64_t)>& stop)
+BarProblem barsOf(const Instance& instance, int stock, const std::vector<Setup>& setups)
 {
     const Frame& frame = instance.frameAt(stock);
     BarProblem bars{instance.stockAt(stock).across, frame.widths,
                     std::vector<std::int64_t>(frame.widths.size(), 0),
                     std::max(1, std::min(instance.mostStrips, instance.stockAt(stock).across))};
-    std::int64_t sheets = 0, ticks = 0;
-    for (const Setup& setup : begin) {
-        sheets += setup.count;
+    // Widths of other stock, wanted of this one no times.
+    for (int& size : bars.sizes)
+        size = std::min(size, bars.capacity);
+    for (const Setup& setup : setups)
         for (std::size_t width = 0; width < frame.widths.size(); ++width)
             bars.demands[width] += setup.count * setup.strips[width];
-    }
+    return bars;
+}
+
+/// The fewest setups found from this beginning and from others made for as many sheets and the same strips.
+std::vector<Setup> fewest(const Instance& instance, int stock, std::vector<Setup> best,
+                          const std::vector<std::int64_t>& parts,
+                          const std::function<bool(std::int64_t)>& stop)
+{
+    // Once there are no more setups than widths little is left to gain.
+    constexpr std::int64_t ticksForMore = 250'000, mostTicks = 1'500'000, ticksToCombine = 300'000;
+    const BarProblem bars = barsOf(instance, stock, best);
+    const auto widths = static_cast<std::size_t>(
+        std::ranges::count_if(bars.demands, [](std::int64_t demand) { return demand > 0; }));
+    std::int64_t sheets = 0, ticks = 0;
+    for (const Setup& setup : best)
+        sheets += setup.count;
     bool stopped = false;
+    std::int64_t limit = mostTicks;
     const std::function<bool(std::int64_t)> counted = [&](std::int64_t more) {
         ticks += more;
         stopped = stopped || stop(more);
-        return stopped;
+        return stopped || ticks >= limit;
     };
-    std::vector<Setup> best = combineSetups(instance, stock, begin, parts, counted);
-    constexpr std::uint64_t starts = 24;
-    constexpr std::int64_t mostTicks = 400'000;
-    for (std::uint64_t seed = 1; seed <= starts && !stopped && ticks < mostTicks && best.size() > 2; ++seed) {
-        BarSearch search;
-        search.seed = seed;
-        search.noise = 1.0;
-        search.stop = [&counted] { return counted(0); };
-        const BarPlan other = cutBars(bars, search);
-        counted(other.work);
-        if (other.bars != sheets)
-            continue;
-        std::map<Counts, std::int64_t> counts;
-        for (const BarPattern& pattern : other.patterns) {
-            Counts strips(frame.widths.size(), 0);
-            for (const auto& [width, count] : pattern.pieces)
-                strips[static_cast<std::size_t>(width)] = count;
-            counts[strips] += pattern.count;
-        }
-        std::vector<Setup> setups = combineSetups(instance, stock, listed(counts), parts, counted);
-        if (setups.size() < best.size())
-            best = std::move(setups);
-    }
-    return best;
+    const auto enough = [&] { return ticks >= (best.size() > widths ? mostTicks : ticksForMore); };
+    SetupMaker maker(bars, best, sheets, parts, counted);
+    std::mt19937 random(1);
+    while (!stopped && best.size() > 2 && !enough())
+        if (auto setups = maker.make(best.size(), random))
+            best = std::move(*setups);
+    limit = ticks + ticksToCombine;
+    std::ranges::stable_sort(best, {}, &Setup::count);
+    return combineSetups(instance, stock, std::move(best), parts, counted);
 }
 
 /// Parts strips of one width until there are enough of them.

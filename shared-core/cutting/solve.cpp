@@ -7,6 +7,7 @@
 #include "cutting/first_fit.h"
 #include "cutting/metal_search.h"
 #include "cutting/offcuts.h"
+#include "cutting/plan_value.h"
 #include "cutting/setups.h"
 #include "cutting/value_correction.h"
 #include "cutting/write_out.h"
@@ -107,11 +108,12 @@ private:
         listener.plan = [this](const RawPlan& raw) { return consider(raw); };
         listener.certificate = [this](const Certificate& certificate) { certify(certificate); };
         listener.proven = [this] { return best_.proof == Proof::ProvenLeast; };
+        listener.everyPlanTried = [this] { claimLeast(best_.value); };
         MetalSearch(instance_, settings_, watch_, std::move(listener)).run(raw_);
         if (settings_.fewerSetups && best_.setups > 1 && mayGoOn(fewerSetups))
             consider(
                 withFewerSetups(instance_, raw_, [this](std::int64_t ticks) { return watch_.over(ticks); }));
-        if (problem_.rules().remnantCreditPercent > 0 && mayGoOn("offcuts"))
+        if (problem_.creditsRemnants() && mayGoOn("offcuts"))
             consider(withLargerOffcuts(instance_, raw_));
     }
 
@@ -119,7 +121,7 @@ private:
     bool mayGoOn(std::string_view phase)
     {
         // A little stays for the offcuts.
-        watch_.allow(problem_.rules().remnantCreditPercent > 0 && phase == fewerSetups ? 0.97 : 1.0);
+        watch_.allow(problem_.creditsRemnants() && phase == fewerSetups ? 0.97 : 1.0);
         watch_.enter(phase);
         return !watch_.over(0);
     }
@@ -147,7 +149,7 @@ private:
             if (done == stages.classes.size() && settings_.fewerSetups && mayGoOn(fewerSetups))
                 raw = withFewerSetups(stage.part.instance, raw,
                                       [this](std::int64_t ticks) { return watch_.over(ticks); });
-            if (done == stages.classes.size() && problem_.rules().remnantCreditPercent > 0)
+            if (done == stages.classes.size() && problem_.creditsRemnants())
                 raw = withLargerOffcuts(stage.part.instance, raw);
             plan = stage.part.inWhole(std::move(raw), instance_);
             stages.taken = takenByStages(instance_, plan, done);
@@ -162,10 +164,17 @@ private:
             return;
         constexpr double share = 0.25;
         watch_.allow(share);
+        std::int64_t least = best_.value;
         MetalSearch::Listener listener;
-        listener.plan = [](const RawPlan&) { return false; };
+        listener.plan = [this, &least](const RawPlan& raw) {
+            Plan plan;
+            writeOut(instance_, raw, plan);
+            least = std::min(least, plan.value);
+            return true;
+        };
         listener.certificate = [this](const Certificate& certificate) { certify(certificate); };
-        listener.proven = [] { return false; };
+        listener.proven = [this, &least] { return best_.bound >= least; };
+        listener.everyPlanTried = [this, &least] { claimLeast(least); };
         MetalSearch(instance_, settings_, watch_, std::move(listener)).bound(raw_);
     }
 
@@ -182,7 +191,7 @@ private:
             return true;
         };
         listener.certificate = [&](const Certificate& certificate) {
-            const std::int64_t bound = provenBound(problem_, certificate);
+            const std::int64_t bound = provenBound(problem_, certificate, stage.dueClass);
             if (bound > stage.bound) {
                 stage.bound = bound;
                 stage.certificate = certificate;
@@ -222,8 +231,8 @@ private:
         plan.bound = 0;
         plan.certificate = Certificate();
         plan.certificate.patterns = problem_.rules().patterns;
-        const auto key = [this](const Plan& one) {
-            return std::tuple(!one.notCut.empty(), one.value, one.setups, -creditOf(problem_, one));
+        const auto key = [](const Plan& one) {
+            return std::tuple(!one.notCut.empty(), one.value, one.setups);
         };
         const bool better = plan.notCut.empty() && key(plan) < key(best_);
         if (!better || !check(problem_, plan).feasibility.all())
@@ -245,6 +254,16 @@ private:
             return trade.value >= plan.value && trade.setups >= plan.setups;
         });
         trades.insert(trades.begin(), {plan.value, plan.setups});
+    }
+
+    /// Every plan was tried: the checker tries them its own way and says whether it agrees.
+    void claimLeast(std::int64_t value)
+    {
+        Certificate certificate;
+        certificate.method = Certificate::Method::EveryPlan;
+        certificate.patterns = problem_.rules().patterns;
+        certificate.least = value;
+        certify(certificate);
     }
 
     void certify(const Certificate& certificate)

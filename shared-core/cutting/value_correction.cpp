@@ -51,15 +51,22 @@ ValueCorrection::Choice ValueCorrection::choose() const
             continue;
         const int longest = row.coil ? static_cast<int>(std::min<std::int64_t>(row.along, left)) : row.along;
         double before = 0.0;
+        Choice here;
         for (int along = row.coil ? 1 : longest; along <= longest; ++along) {
             const double value = pricing_.valueOf(stock, along);
             if (value <= before)
                 continue;
             before = value;
             const double ratio = value / static_cast<double>(instance_.costOf(row, along));
-            if (ratio > best.ratio)
-                best = {stock, along, ratio};
+            if (ratio > here.ratio)
+                here = {stock, along, ratio};
         }
+        if (here.ratio > 0.0 && instance_.problem->creditsRemnants())
+            here.ratio = pricing_.valueOf(stock, here.along) /
+                         static_cast<double>(std::max<std::int64_t>(
+                             1, netCostOf(instance_, pricing_.patternOf(stock, here.along))));
+        if (here.ratio > best.ratio)
+            best = here;
     }
     return best;
 }
@@ -115,7 +122,6 @@ std::optional<RawPlan> ValueCorrection::next(std::int64_t limit)
         residual_.push_back(kind.demand);
     used_.assign(instance_.stocks.size(), 0);
     RawPlan plan;
-    std::int64_t cost = 0;
     while (std::ranges::any_of(residual_, [](std::int64_t left) { return left > 0; })) {
         pricing_.fill(worths_, residual_);
         if (stop_(pricing_.ticks()))
@@ -134,11 +140,10 @@ std::optional<RawPlan> ValueCorrection::next(std::int64_t limit)
                 residual_[static_cast<std::size_t>(
                     frame.placements[static_cast<std::size_t>(placement)].kind)] -= count * pattern.count;
         used_[static_cast<std::size_t>(pattern.stock)] += pattern.count * (row.coil ? pattern.along : 1);
-        cost += pattern.count * instance_.costOf(row, pattern.along);
         correct(pattern);
         plan.push_back(std::move(pattern));
     }
-    if (cost >= limit)
+    if (lapwright::cutting::costOf(instance_, plan) >= limit)
         return std::nullopt;
     return plan;
 }

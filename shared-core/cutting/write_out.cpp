@@ -246,8 +246,6 @@ std::vector<NewRemnant> remnantsOf(const Problem& problem, const Pattern& patter
 {
     const ShopRules& rules = problem.rules();
     std::vector<NewRemnant> remnants;
-    if (rules.leastRemnantWidth == Length() && rules.leastRemnantLength == Length())
-        return remnants;
     const Stock& stock = problem.stocks()[pattern.stock];
     const EdgeTrim trim = stock.kind == StockKind::Remnant ? EdgeTrim() : rules.edgeTrim;
     const bool coil = stock.kind == StockKind::Coil;
@@ -256,8 +254,7 @@ std::vector<NewRemnant> remnantsOf(const Problem& problem, const Pattern& patter
     const Length lead = coil ? Length() : trim.lead;
     const auto keep = [&](std::optional<std::size_t> strip, Length across, Length along, Length width,
                           Length length) {
-        if (width < rules.leastRemnantWidth || length < rules.leastRemnantLength || width <= Length() ||
-            length <= Length())
+        if (!problem.isRemnant(width, length))
             return;
         std::string label = stock.key;
         label.append("-").append(std::to_string(index + 1));
@@ -334,6 +331,9 @@ void writeOut(const Instance& instance, const RawPlan& raw, Plan& plan)
                                          : problem.cost(stock) * instance.costScale;
         plan.value += each * pattern.count;
     }
+    for (const NewRemnant& remnant : plan.remnants)
+        plan.value -= remnant.count *
+                      problem.credit(plan.patterns[remnant.pattern].stock, remnant.width, remnant.length);
     plan.setups = countSetups(plan.patterns);
 }
 

@@ -47,8 +47,11 @@ struct Words<cutting::Proof> {
 template <>
 struct Words<cutting::Certificate::Method> {
     using K = cutting::Certificate::Method;
-    static constexpr std::array<std::pair<K, std::string_view>, 3> all{
-        {{K::Area, "area"}, {K::Patterns, "patterns"}, {K::StripsThenSheets, "strips_then_sheets"}}};
+    static constexpr std::array<std::pair<K, std::string_view>, 4> all{
+        {{K::Area, "area"},
+         {K::Patterns, "patterns"},
+         {K::StripsThenSheets, "strips_then_sheets"},
+         {K::EveryPlan, "every_plan"}}};
 };
 
 template <>
@@ -179,6 +182,7 @@ void describe(V& fields, T& certificate)
     fields("blank_values", certificate.blankValues, {});
     fields("per_cost", certificate.perCost, std::int64_t{1});
     fields("girths", certificate.girths, {});
+    fields("least", certificate.least, std::int64_t{0});
 }
 
 template <class V, Like<cutting::Shortfall> T>

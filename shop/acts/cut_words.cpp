@@ -23,9 +23,11 @@ std::string proofInWords(const cutting::Plan& plan)
     case cutting::Proof::ProvenWithinOne:
         return "proven within one of the least";
     case cutting::Proof::Gap:
-        return "at most " + percent(plan.gap()) + " over the least";
+        break;
     }
-    return "";
+    if (2 * plan.bound < plan.value)
+        return "without a proof of the least";
+    return "at most " + percent(plan.saving()) + " could be saved";
 }
 
 std::string stockInWords(const documents::CutProblem& problem, const cutting::Plan& plan, const Style& style)
