@@ -2,6 +2,7 @@
 
 #include "cutting/every_plan_check.h"
 #include "cutting/plan_value.h"
+#include "cutting/strip_values.h"
 #include "measure/rounding.h"
 
 #include <algorithm>
@@ -14,26 +15,12 @@ namespace lapwright::cutting {
 
 namespace {
 
-/// Beyond this many units a span is counted in coarser ones: blanks and spans rounded down, which can only
-/// make the bound smaller.
-constexpr std::int64_t mostUnits = 16'384;
-/// The same where every length of a coil's levels is looked at: the work grows with the product of the units.
-constexpr std::int64_t mostUnitsOfCoils = 2'048;
 /// Values above this could overflow sums; a certificate that has them proves nothing.
 constexpr std::int64_t mostValue = 1'000'000'000'000;
-
-struct Item {
-    std::int64_t width, along, value, count;
-};
 
 struct Span {
     std::int64_t width, along;
 };
-
-std::int64_t ceilOf(std::int64_t value, std::int64_t divisor)
-{
-    return value <= 0 ? 0 : (value - 1) / divisor + 1;
-}
 
 bool isCrosswise(const Problem& problem, std::size_t stock)
 {
@@ -74,111 +61,6 @@ std::vector<Item> itemsOf(const Problem& problem, const std::vector<std::int64_t
         items.push_back({std::get<0>(key), std::get<1>(key), std::get<2>(key), count});
     return items;
 }
-
-/// best[x] = greatest value of at most `item.count` more of this item within x units.
-void addItem(std::vector<std::int64_t>& best, std::int64_t size, std::int64_t value, std::int64_t count)
-{
-    const auto span = static_cast<std::int64_t>(best.size()) - 1;
-    if (size > span)
-        return;
-    if (size == 0) {
-        for (std::int64_t& entry : best)
-            entry += value * count;
-        return;
-    }
-    const auto at = [&best](std::int64_t x) -> std::int64_t& { return best[static_cast<std::size_t>(x)]; };
-    if (count >= span / size) {
-        for (std::int64_t x = size; x <= span; ++x)
-            at(x) = std::max(at(x), at(x - size) + value);
-        return;
-    }
-    for (std::int64_t part = 1; count > 0; part *= 2) {
-        const std::int64_t bundle = std::min(part, count);
-        for (std::int64_t x = span; x >= bundle * size; --x)
-            at(x) = std::max(at(x), at(x - bundle * size) + bundle * value);
-        count -= bundle;
-    }
-}
-
-/// The divisor, or where that leaves more units than `most` a coarser unit.
-std::int64_t unitFor(std::int64_t divisor, std::int64_t span, std::int64_t most)
-{
-    const std::int64_t unit = std::max<std::int64_t>(1, divisor);
-    return span / unit > most ? span / most + 1 : unit;
-}
-
-/// The greatest value of a strip of each width and length, and of a sheet of strips.
-class StripValues {
-public:
-    StripValues(const std::vector<Item>& items, const Problem& problem, std::int64_t widest,
-                std::int64_t longest)
-        : mostStrips_(problem.rules().mostStrips)
-    {
-        std::int64_t divisorAlong = 0, divisorWidth = 0;
-        for (const Item& item : items) {
-            divisorAlong = std::gcd(divisorAlong, item.along);
-            divisorWidth = std::gcd(divisorWidth, item.width);
-        }
-        const bool coils = std::ranges::any_of(
-            problem.stocks(), [](const Stock& stock) { return stock.kind == StockKind::Coil; });
-        const std::int64_t most = coils ? mostUnitsOfCoils : mostUnits;
-        unitAlong_ = unitFor(divisorAlong, longest, most);
-        unitWidth_ = unitFor(divisorWidth, widest, most);
-        std::vector<std::int64_t> best(static_cast<std::size_t>(longest / unitAlong_) + 1, 0);
-        for (std::size_t at = 0; at < items.size(); ++at) {
-            addItem(best, items[at].along / unitAlong_, items[at].value, items[at].count);
-            if (at + 1 < items.size() && items[at + 1].width == items[at].width)
-                continue;
-            widths_.push_back(items[at].width / unitWidth_);
-            values_.push_back(best);
-            if (problem.rules().patterns == PatternClass::Exact)
-                std::ranges::fill(best, 0);
-        }
-    }
-
-    [[nodiscard]] std::int64_t unitAlong() const { return unitAlong_; }
-    /// Whether a level this long can hold more than one a unit shorter.
-    [[nodiscard]] bool moves(std::int64_t along) const
-    {
-        const auto cell = static_cast<std::size_t>(along / unitAlong_);
-        return cell == 0 || std::ranges::any_of(values_, [cell](const std::vector<std::int64_t>& row) {
-                   return row[cell] != row[cell - 1];
-               });
-    }
-
-    /// Greatest value of one sheet of this span; strips as often as one likes.
-    [[nodiscard]] std::int64_t sheet(std::int64_t width, std::int64_t along) const
-    {
-        const auto units = static_cast<std::size_t>(width / unitWidth_);
-        const auto cell = static_cast<std::size_t>(along / unitAlong_);
-        std::vector<std::int64_t> best(units + 1, 0);
-        const bool limited =
-            mostStrips_ && !widths_.empty() &&
-            static_cast<std::int64_t>(units) / std::max<std::int64_t>(1, widths_.front()) > *mostStrips_;
-        const int rounds = limited ? *mostStrips_ : 1;
-        for (int round = 0; round < rounds; ++round) {
-            std::vector<std::int64_t> next = limited ? best : std::vector<std::int64_t>();
-            for (std::size_t at = 0; at < widths_.size(); ++at) {
-                if (!limited) {
-                    addItem(best, widths_[at], values_[at][cell], static_cast<std::int64_t>(units) + 1);
-                    continue;
-                }
-                for (auto x = static_cast<std::size_t>(widths_[at]); x <= units; ++x)
-                    next[x] = std::max(next[x],
-                                       best[x - static_cast<std::size_t>(widths_[at])] + values_[at][cell]);
-            }
-            if (limited)
-                best = std::move(next);
-        }
-        return best.back();
-    }
-
-private:
-    std::optional<int> mostStrips_;
-    std::int64_t unitAlong_ = 1, unitWidth_ = 1;
-    std::vector<std::int64_t> widths_;
-    std::vector<std::vector<std::int64_t>> values_;
-};
 
 struct Worth {
     std::int64_t perCost = 1;

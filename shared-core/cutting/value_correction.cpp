@@ -14,6 +14,12 @@ ValueCorrection::ValueCorrection(const Instance& instance, std::uint64_t seed, S
     for (const StockClass& row : instance.stocks)
         price_ =
             std::min(price_, static_cast<double>(instance.costOf(row, row.along)) / row.along / row.across);
+    for (std::size_t frame = 0; frame < instance.frames.size(); ++frame) {
+        int longest = 0;
+        for (const StockClass& row : instance.stocks)
+            longest = std::cmp_equal(row.frame, frame) ? std::max(longest, row.along) : longest;
+        tables_.emplace_back(instance, static_cast<int>(frame), longest);
+    }
     sides_.resize(instance.kinds.size());
     for (const StockClass& row : instance.stocks)
         for (const Placement& placement : instance.frames[static_cast<std::size_t>(row.frame)].placements) {
@@ -38,10 +44,11 @@ void ValueCorrection::startAnew()
     }
 }
 
-/// Of all stock still at hand and all lengths of level, the pattern of most worth for its cost.
-ValueCorrection::Choice ValueCorrection::choose() const
+/// Of all stock still at hand and all lengths of level, what would be worth most for its cost if there were
+/// more of what is wanted; most first.
+std::vector<ValueCorrection::Choice> ValueCorrection::choices() const
 {
-    Choice best;
+    std::vector<Choice> found;
     for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
         const StockClass& row = instance_.stocks[index];
         const int stock = static_cast<int>(index);
@@ -51,24 +58,100 @@ ValueCorrection::Choice ValueCorrection::choose() const
             continue;
         const int longest = row.coil ? static_cast<int>(std::min<std::int64_t>(row.along, left)) : row.along;
         double before = 0.0;
-        Choice here;
         for (int along = row.coil ? 1 : longest; along <= longest; ++along) {
             const double value = pricing_.valueOf(stock, along);
-            if (value <= before)
-                continue;
-            before = value;
-            const double ratio = value / static_cast<double>(instance_.costOf(row, along));
-            if (ratio > here.ratio)
-                here = {stock, along, ratio};
+            if (value > before)
+                found.push_back({stock, along, value / static_cast<double>(instance_.costOf(row, along))});
+            before = std::max(before, value);
         }
-        if (here.ratio > 0.0 && instance_.problem->creditsRemnants())
-            here.ratio = pricing_.valueOf(stock, here.along) /
-                         static_cast<double>(std::max<std::int64_t>(
-                             1, netCostOf(instance_, pricing_.patternOf(stock, here.along))));
-        if (here.ratio > best.ratio)
-            best = here;
+    }
+    std::ranges::stable_sort(found, std::greater<>(), &Choice::ratio);
+    return found;
+}
+
+/// Worth for cost of a pattern as it is, credits counted.
+double ValueCorrection::ratioOf(const RawPattern& pattern) const
+{
+    double worth = 0.0;
+    for (const RawStrip& strip : pattern.strips)
+        for (const auto& [placement, count] : strip.pieces)
+            worth +=
+                count *
+                worths_[static_cast<std::size_t>(
+                    instance_.frameAt(pattern.stock).placements[static_cast<std::size_t>(placement)].kind)];
+    return worth / static_cast<double>(std::max<std::int64_t>(1, netCostOf(instance_, pattern)));
+}
+
+/// The pattern of most worth for its cost of what is still wanted: the first choices, filled.
+RawPattern ValueCorrection::choose()
+{
+    constexpr std::size_t most = 3;
+    RawPattern best;
+    double bestRatio = 0.0;
+    std::size_t filled = 0;
+    for (const Choice& choice : choices()) {
+        if (filled == most || (choice.ratio <= bestRatio && !instance_.problem->creditsRemnants()))
+            break;
+        RawPattern pattern = pricing_.patternOf(choice.stock, choice.along);
+        if (repeats(pattern) == 0) {
+            pattern = fill(choice);
+            ++filled;
+        }
+        if (pattern.strips.empty())
+            continue;
+        if (const double ratio = ratioOf(pattern); ratio > bestRatio) {
+            bestRatio = ratio;
+            best = std::move(pattern);
+        }
     }
     return best;
+}
+
+/// Strip after strip, each the best beside those that could still follow.
+RawPattern ValueCorrection::fill(const Choice& choice)
+{
+    const StockClass& row = instance_.stockAt(choice.stock);
+    const Frame& frame = instance_.frameAt(choice.stock);
+    RawPattern pattern{choice.stock, row.coil ? 0 : row.along, 1, {}};
+    std::vector<std::int64_t> wanted = residual_;
+    int across = row.across, room = instance_.mostStrips;
+    for (;;) {
+        RawStrip strip = bestStrip(choice.stock, choice.along, across, room, wanted);
+        if (strip.pieces.empty())
+            return pattern;
+        for (const auto& [placement, count] : strip.pieces)
+            wanted[static_cast<std::size_t>(frame.placements[static_cast<std::size_t>(placement)].kind)] -=
+                count;
+        strip.width = frame.widthOfPlacement[static_cast<std::size_t>(strip.pieces.front().first)];
+        across -= frame.widths[static_cast<std::size_t>(strip.width)];
+        --room;
+        if (row.coil)
+            pattern.along = std::max(pattern.along, takenBy(frame, strip));
+        pattern.strips.push_back(std::move(strip));
+    }
+}
+
+RawStrip ValueCorrection::bestStrip(int stock, int along, int across, int room,
+                                    const std::vector<std::int64_t>& wanted)
+{
+    BarProblem widths = acrossProblem(instance_, stock);
+    while (!widths.sizes.empty() && widths.sizes.back() > across)
+        widths.sizes.pop_back();
+    if (widths.sizes.empty() || room <= 0)
+        return {};
+    widths.capacity = across;
+    widths.mostPieces = std::min(room, across);
+    widths.demands.assign(widths.sizes.size(), across);
+    StripTable& table = tables_[static_cast<std::size_t>(instance_.stockAt(stock).frame)];
+    table.fill(worths_, wanted);
+    ticks_ += table.cellsFilled() / 500;
+    std::vector<double> values;
+    for (std::size_t width = 0; width < widths.sizes.size(); ++width)
+        values.push_back(table.best(static_cast<int>(width), along));
+    Knapsack<double> knapsack(widths);
+    knapsack.fill(values);
+    const Pieces chosen = knapsack.pieces(across, false);
+    return chosen.empty() ? RawStrip() : table.strip(chosen.back().first, along);
 }
 
 std::int64_t ValueCorrection::repeats(const RawPattern& pattern) const
@@ -126,10 +209,9 @@ std::optional<RawPlan> ValueCorrection::next(std::int64_t limit)
         pricing_.fill(worths_, residual_);
         if (stop_(pricing_.ticks()))
             return std::nullopt;
-        const Choice choice = choose();
-        if (choice.stock < 0)
+        RawPattern pattern = choose();
+        if (stop_(std::exchange(ticks_, 0)) || pattern.strips.empty())
             return std::nullopt;
-        RawPattern pattern = pricing_.patternOf(choice.stock, choice.along);
         pattern.count = repeats(pattern);
         if (pattern.count <= 0)
             return std::nullopt;

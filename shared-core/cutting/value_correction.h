@@ -26,10 +26,15 @@ public:
 private:
     struct Choice {
         int stock = -1, along = 0;
-        double ratio = 0.0;
+        double ratio = 0.0; ///< of worth to cost
     };
 
-    [[nodiscard]] Choice choose() const;
+    [[nodiscard]] std::vector<Choice> choices() const;
+    [[nodiscard]] RawPattern choose();
+    [[nodiscard]] RawPattern fill(const Choice& choice);
+    [[nodiscard]] RawStrip bestStrip(int stock, int along, int across, int room,
+                                     const std::vector<std::int64_t>& wanted);
+    [[nodiscard]] double ratioOf(const RawPattern& pattern) const;
     [[nodiscard]] std::int64_t repeats(const RawPattern& pattern) const;
     void correct(const RawPattern& pattern);
     void startAnew();
@@ -38,6 +43,8 @@ private:
     std::mt19937 random_;
     Stop stop_;
     Pricing pricing_;
+    std::vector<StripTable> tables_; ///< of each frame, for what is still wanted while a pattern is filled
+    std::int64_t ticks_ = 0;
     double price_ = 0.0; ///< of a unit of area in the cheapest metal
     std::vector<double> areas_, worths_;
     std::vector<double> shapes_; ///< by how much more than its area a blank is worth at the start
