@@ -61,6 +61,15 @@ void describe(V& fields, T& gauge)
     fields("finger_height_mm", gauge.fingerHeight);
 }
 
+template <class V, Like<fold::MeasuredSpringback> T>
+void describe(V& fields, T& measured)
+{
+    fields("metal", measured.metal);
+    fields("gauge", measured.gauge);
+    fields("fold_degrees", measured.foldAngle);
+    fields("set_degrees", measured.angleToSet);
+}
+
 template <class V, Like<fold::DownFolding> T>
 void describe(V& fields, T& down)
 {
@@ -86,6 +95,8 @@ void describe(V& fields, T& machine)
     fields("back_gauge", machine.backGauge);
     fields("display_step_mm", machine.displayStep);
     fields("least_leg_mm", machine.leastLeg);
+    fields("slides_endways_mm", machine.slidesEndways);
+    fields("measured_springback", machine.measuredSpringback, std::vector<fold::MeasuredSpringback>());
     fields("flattens_hems", machine.flattensHems);
     fields("largest_open_hem_mm", machine.largestOpenHem);
 }

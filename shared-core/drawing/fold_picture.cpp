@@ -1,6 +1,7 @@
 #include "drawing/fold_picture.h"
 
 #include "drawing/clipping.h"
+#include "drawing/fold_step_panel.h"
 #include "drawing/marks.h"
 #include "drawing/move_marks.h"
 #include "drawing/palette.h"
@@ -62,7 +63,9 @@ public:
         drawGauge();
         head();
         nameParts();
-        panel();
+        addStepPanel(step_, picture_, section_.machine.gauge.has_value(),
+                     {page_.right - margin - panelWidth, margin + 15.0, page_.right - margin, page_.bottom},
+                     shapes_);
         foot();
         DisplayList list;
         list.width = picture_.width;
@@ -70,8 +73,8 @@ public:
         list.title = "Fold step " + std::to_string(picture_.number) + " of " +
                      std::to_string(picture_.count) + ", " + picture_.profile;
         list.description = stepAction(step_) + ", gauge " + write(section_.gaugeSetting, picture_.style) +
-                           ", " + angleText(step_.foldAngle) + ", " + colourText() + ", " +
-                           wordsFor(step_.move) + ".";
+                           ", " + writeAngle(step_.foldAngle, picture_.angles) + ", " + writeFace(step_) +
+                           ", " + wordsFor(step_.move) + ".";
         list.shapes = std::move(shapes_);
         return list;
     }
@@ -226,10 +229,10 @@ private:
         const double row = view_.bottom + 5.5;
         const double bend = origin_.x;
         if (!section_.machine.gauge) {
-            const std::string text =
-                flattens()
-                    ? "push the folded edge under the clamp"
-                    : "fold to a mark, " + write(section_.gaugeSetting, picture_.style) + " from the edge";
+            const std::string text = flattens()
+                                         ? "push the folded edge under the clamp"
+                                         : "fold to a mark, " + write(section_.gaugeSetting, picture_.style) +
+                                               " from the " + fold::nameOf(step_.touching);
             shapes_.emplace_back(words(Role::Gauge, text, {view_.left, row + 5.0}, 4.0, Anchor::Start, true));
             return;
         }
@@ -269,13 +272,6 @@ private:
                                   {page_.right - margin - panelWidth - 2.0, page_.bottom - margin}, 0.2));
     }
 
-    [[nodiscard]] std::string angleText(Angle foldAngle) const
-    {
-        const bool fold = picture_.angles == AngleShown::Fold;
-        return write(fold ? foldAngle : halfTurn - foldAngle) + (fold ? "" : " included");
-    }
-    [[nodiscard]] std::string colourText() const { return step_.colourUp ? "colour up" : "colour down"; }
-
     void nameParts()
     {
         placement_.block(shapes_);
@@ -287,7 +283,7 @@ private:
             shapes_.emplace_back(swing);
             placement_.block(Shape(swing));
             LabelWish angle;
-            angle.text = angleText(step_.foldAngle);
+            angle.text = writeAngle(step_.foldAngle, picture_.angles);
             angle.size = 4.2;
             angle.bold = true;
             angle.role = Role::AngleMark;
@@ -315,83 +311,6 @@ private:
         colour.gap = 3.0;
         colour.nearby = 0.0;
         placement_.place(colour, shapes_);
-    }
-
-    /// What to do, in large letters, top to bottom.
-    void panel()
-    {
-        const double left = page_.right - margin - panelWidth;
-        double row = margin + 15.0;
-        shapes_.emplace_back(words(Role::Title, shortened(stepAction(step_), 4.6, panelWidth, true),
-                                   {left, row}, 4.6, Anchor::Start, true));
-        row += 11.0;
-        const auto large = [&](Role role, const std::string& name, const std::string& value) {
-            shapes_.emplace_back(words(Role::Note, name, {left, row}, 3.0));
-            const double room = panelWidth - 16.0;
-            const double size = std::min(8.0, 8.0 * room / textWidth(value, 8.0, true));
-            shapes_.emplace_back(words(role, value, {left + 16.0, row}, size, Anchor::Start, true));
-            row += 10.5;
-        };
-        large(Role::Gauge, section_.machine.gauge ? "gauge" : "mark",
-              write(section_.gaugeSetting, picture_.style));
-        if (flattens()) {
-            large(Role::AngleMark, "gap",
-                  step_.openGap > Length() ? write(step_.openGap, picture_.style) : "closed");
-        } else {
-            large(Role::AngleMark, "angle", angleText(step_.foldAngle));
-            if (magnitude(step_.angleToSet - step_.foldAngle) > Angle::degrees(0.005)) {
-                row -= 4.5;
-                shapes_.emplace_back(words(Role::AngleMark,
-                                           "set " + angleText(step_.angleToSet) + " for springback",
-                                           {left + 16.0, row}, 3.0));
-                row += 7.5;
-            }
-        }
-        addFace(left, row);
-        row += 8.0;
-        addMoveMark(shapes_, {left, row - 4.0}, step_.move, picture_.colour);
-        const double beside = step_.move == fold::Move::None              ? 0.0
-                              : step_.move == fold::Move::TurnOverAndSpin ? 29.0
-                                                                          : 15.0;
-        double base = row + (step_.move == fold::Move::None ? 1.0 : 3.0);
-        for (const std::string& part : wrapped(wordsFor(step_.move), 3.8, panelWidth - beside)) {
-            shapes_.emplace_back(
-                words(Role::Movement, part, {left + beside, base}, 3.8, Anchor::Start, true));
-            base += 5.0;
-        }
-        row = std::max(base, row + (step_.move == fold::Move::None ? 4.0 : 12.0)) + 3.0;
-        addCautions(left, row);
-    }
-
-    /// Which way the coloured face lies, as a short piece of sheet.
-    void addFace(double left, double row)
-    {
-        const Stroke outline{0.2, Dash::Solid, {}};
-        const double middle = row - 1.2;
-        const double face = step_.colourUp ? middle - 1.6 : middle + 1.0;
-        shapes_.emplace_back(box(Role::Sheet, {left, middle, left + 12.0, middle + 1.0}, outline, Fill{}));
-        shapes_.emplace_back(box(Role::ColouredFace, {left, face, left + 12.0, face + 1.6}, outline,
-                                 Fill{true, picture_.colour, Hatch::None}));
-        shapes_.emplace_back(Path{Role::ColouredFace,
-                                  {{left + 1.0, face + 0.8}, {left + 11.5, face + 0.8}},
-                                  false,
-                                  Stroke{0.4, Dash::Dotted, contrasting(picture_.colour)},
-                                  {}});
-        shapes_.emplace_back(
-            words(Role::Label, colourText(), {left + 16.0, row + 0.6}, 4.4, Anchor::Start, true));
-    }
-
-    void addCautions(double left, double row)
-    {
-        const double top = row - 3.0;
-        for (const Phrase& caution : step_.cautions)
-            for (const std::string& part : wrapped(say(caution, picture_.style), 3.0, panelWidth - 4.0)) {
-                shapes_.emplace_back(words(Role::Caution, part, {left + 4.0, row}, 3.0));
-                row += 4.2;
-            }
-        if (!step_.cautions.empty())
-            shapes_.emplace_back(
-                box(Role::Caution, {left, top, left + 1.6, row - 3.2}, std::nullopt, Fill{}));
     }
 
     void foot()
@@ -428,6 +347,10 @@ std::string stepAction(const fold::FoldStep& step)
     switch (step.action) {
     case fold::Action::Fold:
         return up ? "Fold up" : "Fold down";
+    case fold::Action::FoldPartly:
+        return up ? "Fold up, partly" : "Fold down, partly";
+    case fold::Action::FinishFold:
+        return up ? "Finish the fold up" : "Finish the fold down";
     case fold::Action::PreBend:
         return up ? "Pre-bend the hem up" : "Pre-bend the hem down";
     case fold::Action::Flatten:

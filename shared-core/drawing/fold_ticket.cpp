@@ -96,11 +96,12 @@ private:
         picture.style = ticket_.style;
         picture.angles = ticket_.angles;
         picture.width = nearestFromMillimetres(pages_.right() - pages_.left());
-        // What is left when everything else of the first page has its room.
+        // What is left when everything else of the first page has its room; the steps go on overleaf rather
+        // than the drawing becoming too small to read.
         const double rest = pages_.room() - checkRoom() - cautionRoom() -
                             static_cast<double>(plan_.steps.size()) * (stepRow + TicketPages::ruleHeight) -
                             20.0;
-        picture.height = nearestFromMillimetres(std::clamp(rest, 72.0, 105.0));
+        picture.height = nearestFromMillimetres(std::clamp(rest, 100.0, 110.0));
         pages_.picture(profilePicture(profile_, picture));
     }
 
@@ -207,7 +208,7 @@ private:
     [[nodiscard]] std::string onDisplay(const fold::FoldStep& step) const
     {
         return writeExact(step.gaugeSetting, LengthUnit::Millimetres) + " from the " +
-               endInWords(step.endToGauge);
+               fold::nameOf(step.touching);
     }
 
     [[nodiscard]] std::string stepAngle(const fold::FoldStep& step) const
@@ -223,8 +224,10 @@ private:
     [[nodiscard]] std::string moveInWords(const fold::FoldStep& step) const
     {
         std::string text = wordsFor(step.move);
-        return step.lift > Length::millimetres(3) ? text + ", lift " + length(step.lift) + " over the bed"
-                                                  : text;
+        const Length lift = step.handling.lift;
+        if (step.handling.in == fold::WayIn::Endways)
+            return text + ", slide in endways";
+        return lift > Length::millimetres(3) ? text + ", lift " + length(lift) + " over the bed" : text;
     }
 
     /// Each said once.
@@ -238,10 +241,13 @@ private:
         };
         for (const fold::FoldStep& step : plan_.steps)
             for (const Phrase& caution : step.cautions)
-                if (caution.text.rfind("Lift by", 0) != 0) // said with its step
-                    add(caution);
+                add(caution);
         for (const Phrase& caution : plan_.cautions)
             add(caution);
+        for (std::size_t i = 0; i < plan_.steps.size(); ++i)
+            if (plan_.steps[i].handling.out != fold::WayOut::Straight) // lifting is said with the step's move
+                for (const Phrase& note : plan_.steps[i].notes)
+                    all.push_back("Step " + std::to_string(i + 1) + ": " + say(note, ticket_.style));
         return all;
     }
 

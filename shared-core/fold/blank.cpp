@@ -64,15 +64,14 @@ Result<Blank> makeBlank(const trim::Profile& profile, const trim::FlatPattern& f
         if (!fold.hem && line.bend + 1 < profile.legs.size() && !profile.legs[line.bend].name.empty() &&
             !profile.legs[line.bend + 1].name.empty())
             fold.between = profile.legs[line.bend].name + " and " + profile.legs[line.bend + 1].name;
-        fold.chords = chordsFor(fold.angle, fold.middleRadius);
-        fold.chordCosine = std::cos(fold.angle / fold.chords);
-        fold.chordSine = std::sin(fold.angle / fold.chords);
+        followArc(fold);
         if (fold.hem) {
             fold.angleToSet = std::clamp(settings.preBend, settings.leastPreBend,
                                          std::max(settings.leastPreBend, machine->largestFoldAngle))
                                   .inRadians();
         } else {
-            const std::optional<Angle> set = angleToSet(metal, sheet, line.insideRadius, angle, settings);
+            const std::optional<Angle> set =
+                angleToSet(metal, sheet, line.insideRadius, angle, machine, settings);
             if (!set)
                 return Error{"metal " + metal.id, "no fold angle that leaves " + write(angle),
                              "a positive modulus and strength, and a radius the metal can be folded to"};

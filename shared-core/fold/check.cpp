@@ -1,7 +1,6 @@
 #include "fold/check.h"
 
-#include "fold/retrace.h"
-#include "fold/springback.h"
+#include "fold/recheck.h"
 #include "measure/rounding.h"
 
 #include <algorithm>
@@ -11,59 +10,13 @@
 
 namespace lapwright::fold {
 
-namespace {
-
-/// Sheet lying on a face of the machine, as far as numbers go.
-constexpr double lyingOn = 0.1;
-
-class Recheck {
-public:
-    Recheck(const trim::Profile& profile, const trim::FlatPattern& flat, const metal::Sheet& sheet,
-            const Machine& machine, const FoldPlan& plan, const Settings& settings);
-
-    PlanCheck run(const metal::Metal& metal, Length pieceLength);
-
-private:
-    void fail(bool& flag, const FoldStep& step, const std::string& what)
-    {
-        flag = false;
-        check_.problems.push_back("bend line " + std::to_string(step.line + 1) + ": " + what);
-    }
-    void order(const FoldStep& step, std::size_t index);
-    void angles(const FoldStep& step);
-    void gauge(const FoldStep& step);
-    void way(const FoldStep& step);
-    void sweep(const FoldStep& step);
-    void finished();
-    [[nodiscard]] double reach(const Standing& standing, const FoldStep& step) const;
-    [[nodiscard]] const Solid& beam(const FoldStep& step) const;
-    [[nodiscard]] const char* laidIn(const std::vector<Trace>& lying, const FoldStep& step) const;
-    [[nodiscard]] double signOf(const FoldStep& step) const;
-    [[nodiscard]] std::vector<Trace> formed(const FoldStep& step, double angle) const;
-    [[nodiscard]] bool hem(std::size_t line) const
-    {
-        return flat_.lines[line].kind != trim::BendLine::Kind::Bend;
-    }
-
-    const trim::Profile& profile_;
-    const trim::FlatPattern& flat_;
-    const metal::Sheet& sheet_;
-    const Machine& machine_;
-    const FoldPlan& plan_;
-    const Settings& settings_;
-    Solid bed_, clamp_, upBeam_, downBeam_;
-    Standing standing_;
-    std::vector<double> asSet_;
-    std::vector<bool> preBent_;
-    PlanCheck check_;
-};
-
 Recheck::Recheck(const trim::Profile& profile, const trim::FlatPattern& flat, const metal::Sheet& sheet,
-                 const Machine& machine, const FoldPlan& plan, const Settings& settings)
-    : profile_(profile), flat_(flat), sheet_(sheet), machine_(machine), plan_(plan), settings_(settings),
-      bed_(machine->bed), clamp_(machine->clamp), upBeam_(machine->beamFaces.at(plan.beamFace).body),
+                 const Machine& machine, const FoldPlan& plan, Length pieceLength, const Settings& settings)
+    : profile_(profile), flat_(flat), sheet_(sheet), machine_(machine), plan_(plan),
+      pieceLength_(pieceLength), settings_(settings), bed_(machine->bed), clamp_(machine->clamp),
+      upBeam_(machine->beamFaces.at(plan.beamFace).body),
       downBeam_(machine->downFolding ? machine->downFolding->beam.body : Outline()),
-      preBent_(flat.lines.size(), false)
+      preBent_(flat.lines.size(), false), partly_(flat.lines.size(), false)
 {
     standing_.girth = inMillimetres(flat.girth);
     for (const trim::BendLine& line : flat.lines) {
@@ -77,6 +30,7 @@ Recheck::Recheck(const trim::Profile& profile, const trim::FlatPattern& flat, co
         standing_.radii.push_back(inMillimetres(line.insideRadius) + inMillimetres(sheet.thickness) / 2.0);
     }
     asSet_ = standing_.positions;
+    finishedRadii_ = standing_.radii;
     check_.feasibility = {true, true, true, true, true, true, true, true};
 }
 
@@ -93,13 +47,15 @@ double Recheck::signOf(const FoldStep& step) const
 void Recheck::order(const FoldStep& step, std::size_t index)
 {
     bool& made = check_.feasibility.everyBendMade;
-    const bool first = step.action != Action::Flatten;
-    if (first && (standing_.angles[step.line] != 0.0 || preBent_[step.line]))
+    const bool presses = step.action == Action::Flatten, finishes = step.action == Action::FinishFold;
+    if (!presses && !finishes && (standing_.angles[step.line] != 0.0 || preBent_[step.line]))
         fail(made, step, "folded twice");
-    if (hem(step.line) != (step.action != Action::Fold))
+    if (finishes && !partly_[step.line])
+        fail(made, step, "finished before it is begun");
+    if (hem(step.line) != (presses || step.action == Action::PreBend))
         fail(made, step, "hem steps at a plain bend, or the other way about");
-    if (!first && (index == 0 || plan_.steps[index - 1].action != Action::PreBend ||
-                   plan_.steps[index - 1].line != step.line))
+    if (presses && (index == 0 || plan_.steps[index - 1].action != Action::PreBend ||
+                    plan_.steps[index - 1].line != step.line))
         fail(made, step, "flattened before it is bent");
     if ((flat_.lines[step.line].turn > Angle() ? 1.0 : -1.0) != signOf(step))
         fail(made, step, "folded to the wrong side");
@@ -152,7 +108,10 @@ void Recheck::gauge(const FoldStep& step)
     const double inset = step.action == Action::Flatten ? inMillimetres(settings_.flattenInset) : 0.0;
     // The reach moves one for one with the line, so one trial gives the place the gauge really puts it.
     const double towards = step.endToGauge == End::Start ? 1.0 : -1.0;
-    if (step.action != Action::Flatten) {
+    if (step.action == Action::FinishFold) {
+        if (std::abs(inMillimetres(step.gaugeDistance) - reach(standing_, step)) > 0.01)
+            fail(check_.feasibility.withinGauge, step, "the second go is not where the first was");
+    } else if (step.action != Action::Flatten) {
         const double found = reach(standing_, step);
         const double line = standing_.positions[step.line];
         standing_.positions[step.line] = line + towards * (inMillimetres(step.gaugeDistance) - found);
@@ -166,63 +125,30 @@ void Recheck::gauge(const FoldStep& step)
         fail(check_.feasibility.withinGauge, step, "out of the gauge's range");
 }
 
+/// An unfinished bend is a wider arc of the same flat length, growing into its radius.
+double Recheck::radiusAt(std::size_t line, double angle) const
+{
+    if (angle < 1e-9)
+        return finishedRadii_[line];
+    const double part = std::min(1.0, angle / std::abs(flat_.lines[line].turn.inRadians()));
+    return part * finishedRadii_[line] + (1.0 - part) * standing_.allowances[line] / angle;
+}
+
 std::vector<Trace> Recheck::formed(const FoldStep& step, double angle) const
 {
     Standing now = standing_;
     now.angles[step.line] = signOf(step) * angle;
-    // An unfinished bend is a wider arc of the same flat length, growing into its radius.
-    const double whole = std::abs(flat_.lines[step.line].turn.inRadians());
-    if (angle > 1e-9) {
-        const double part = std::min(1.0, angle / whole);
-        now.radii[step.line] = part * now.radii[step.line] + (1.0 - part) * now.allowances[step.line] / angle;
-    }
+    now.radii[step.line] = radiusAt(step.line, angle);
     return retrace(now, step.line, step.endToGauge, step.faceUp);
-}
-
-const char* Recheck::laidIn(const std::vector<Trace>& lying, const FoldStep& step) const
-{
-    const double opening = inMillimetres(machine_->clampOpening), lift = inMillimetres(step.lift);
-    const double onBeam = 1.5 * inMillimetres(sheet_.thickness) + 0.3;
-    const bool up = step.direction == Direction::Up;
-    const auto meets = [&](Place shift) {
-        return std::any_of(lying.begin(), lying.end(), [&](const Trace& trace) {
-            return bed_.holds(trace.at + shift, lyingOn) ||
-                   clamp_.holds(trace.at + shift - Place(0.0, opening), lyingOn) ||
-                   (up && upBeam_.holds(trace.at + shift, onBeam));
-        });
-    };
-    for (double out = 0.0; out < standing_.girth + 500.0; out += 4.0)
-        if (meets({out, lift}))
-            return "does not slide into the open clamp";
-    for (double high = 0.0; high < lift; high += 1.0)
-        if (meets({0.0, high}))
-            return "cannot be let down into the open clamp";
-    for (double high = 0.0; high < opening; high += 1.0)
-        for (const Trace& trace : lying)
-            if (clamp_.holds(trace.at - Place(0.0, high), lyingOn))
-                return "in the way of the closing clamp";
-    return nullptr;
-}
-
-void Recheck::way(const FoldStep& step)
-{
-    if (step.action == Action::Flatten)
-        return; // pushed back from where it was pre-bent; the flap is meant to meet the clamp
-    const double onBeam = 1.5 * inMillimetres(sheet_.thickness) + 0.3;
-    const std::vector<Trace> lying = formed(step, 0.0);
-    for (const Trace& trace : lying)
-        if (beam(step).holds(trace.at, onBeam))
-            return fail(check_.feasibility.clearsMachine, step, "in the beam at rest");
-    if (const char* what = laidIn(lying, step))
-        fail(check_.feasibility.loads, step, what);
 }
 
 void Recheck::sweep(const FoldStep& step)
 {
     const double line = standing_.positions[step.line], half = standing_.allowances[step.line] / 2.0;
-    const double gap = inMillimetres(sheet_.thickness) - lyingOn;
+    const double gap = inMillimetres(sheet_.thickness) - liesOn;
     const bool flattens = step.action == Action::Flatten;
-    const double from = flattens ? settings_.leastPreBend.inDegrees() : 0.0;
+    const double from =
+        flattens ? settings_.leastPreBend.inDegrees() : Angle::radians(standsAt(step)).inDegrees();
     // Pressed flat, the flap lies on the sheet: short of that it must still be clear of everything else.
     const double to = flattens ? 179.0 : step.angleToSet.inDegrees();
     const int moments = std::max(1, static_cast<int>(std::ceil(to - from)));
@@ -236,7 +162,7 @@ void Recheck::sweep(const FoldStep& step)
         for (const Trace& trace : now) {
             if (std::abs(trace.fromStart - line) <= half + 1e-6)
                 continue; // the bend itself lies round the clamp's nose
-            if (clamp_.holds(trace.at, lyingOn + half) || bed_.holds(trace.at, lyingOn + half))
+            if (clamp_.holds(trace.at, liesOn + half) || bed_.holds(trace.at, liesOn + half))
                 return fail(check_.feasibility.clearsMachine, step, "swept into the machine");
         }
     }
@@ -281,9 +207,9 @@ void Recheck::finished()
     }
 }
 
-PlanCheck Recheck::run(const metal::Metal& metal, Length pieceLength)
+PlanCheck Recheck::run(const metal::Metal& metal)
 {
-    if (pieceLength > machine_->bendingLength)
+    if (pieceLength_ > machine_->bendingLength)
         check_.feasibility.withinLength = false;
     if (sheet_.thickness > capacityFor(machine_->capacity, metal.tensileStrengthPascals))
         check_.feasibility.withinCapacity = false;
@@ -295,9 +221,13 @@ PlanCheck Recheck::run(const metal::Metal& metal, Length pieceLength)
         gauge(step);
         way(step);
         sweep(step);
+        leave(step);
         preBent_[step.line] = preBent_[step.line] || step.action == Action::PreBend;
-        if (step.action != Action::PreBend)
+        partly_[step.line] = step.action == Action::FoldPartly;
+        if (step.action != Action::PreBend) {
             standing_.angles[step.line] = signOf(step) * step.foldAngle.inRadians();
+            standing_.radii[step.line] = radiusAt(step.line, step.foldAngle.inRadians());
+        }
         sum += step.milliseconds;
     }
     if (sum > plan_.milliseconds)
@@ -305,8 +235,6 @@ PlanCheck Recheck::run(const metal::Metal& metal, Length pieceLength)
     finished();
     return std::move(check_);
 }
-
-} // namespace
 
 Result<PlanCheck> checkPlan(const trim::Profile& profile, const trim::FlatPattern& flat,
                             const metal::Metal& metal, const metal::Sheet& sheet, const Machine& machine,
@@ -320,7 +248,7 @@ Result<PlanCheck> checkPlan(const trim::Profile& profile, const trim::FlatPatter
     for (const FoldStep& step : plan.steps)
         if (step.line >= flat.lines.size())
             return Error{"plan", "a step at a bend line the profile does not have", "a plan of this profile"};
-    return Recheck(profile, flat, sheet, machine, plan, settings).run(metal, pieceLength);
+    return Recheck(profile, flat, sheet, machine, plan, pieceLength, settings).run(metal);
 }
 
 } // namespace lapwright::fold

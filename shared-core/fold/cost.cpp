@@ -17,9 +17,10 @@ Move moveBetween(Placement from, Placement to)
     return turned ? Move::TurnOver : Move::None;
 }
 
-CostModel::CostModel(const HandlingTimes& times, double kilograms, Length length, bool twoPeople)
-    : times_(times)
+CostModel::CostModel(const Settings& settings, double kilograms, Length length, bool twoPeople)
+    : times_(settings.times), slidesOver_(settings.slidesOver)
 {
+    const HandlingTimes& times = times_;
     const double lift = kilograms * static_cast<double>(times.perKilogram) +
                         inMetres(length) * static_cast<double>(times.perMetre);
     // Nobody turns a piece for a day; the sums of a sequence stay far within what 64 bits hold.
@@ -50,7 +51,7 @@ std::int64_t CostModel::leastStep(bool hem) const
 std::int64_t CostModel::step(const std::optional<AtMachine>& before, const AtMachine& next, bool hem,
                              Length settingToFold) const
 {
-    std::int64_t sum = leastStep(hem) + (next.liftedOver ? layInOver() : 0);
+    std::int64_t sum = leastStep(hem) + handling(next.handling);
     if (before)
         sum += move(before->placement, next.placement);
     if (!before || before->gaugeSetting != settingToFold)

@@ -77,7 +77,8 @@ Blocked StepChecker::measure(Obstacle found, Made made, std::size_t line, Placem
         break;
     case Obstacle::Gauge:
         if (const auto& gauge = machine_->backGauge) {
-            const double reach = gaugeReach(canonical, blank_.thickness, machine_).value_or(0.0);
+            const std::optional<GaugeReach> touch = gaugeReach(canonical, blank_.thickness, machine_);
+            const double reach = touch ? touch->millimetres : 0.0;
             over(std::max(reach - inMillimetres(gauge->most), inMillimetres(gauge->least) - reach));
         }
         break;
@@ -86,6 +87,9 @@ Blocked StepChecker::measure(Obstacle found, Made made, std::size_t line, Placem
         break;
     case Obstacle::LeastLeg:
         over(inMillimetres(machine_->leastLeg) - ahead.points[1].x);
+        break;
+    case Obstacle::WayOut:
+        over(frontLeaving(made, line, placement).over.depth);
         break;
     case Obstacle::Sheet:
         if (const std::optional<double> first =

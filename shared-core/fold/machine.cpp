@@ -157,6 +157,12 @@ Result<Machine> Machine::make(MachineDescription description)
     check.length("clamp_opening_mm", m.clampOpening, Length::micrometres(1));
     check.length("throat_mm", m.throat, Length::micrometres(1));
     check.length("display_step_mm", m.displayStep, Length::micrometres(1));
+    for (const MeasuredSpringback& measured : m.measuredSpringback) {
+        check.angle("measured_springback/fold_degrees", measured.foldAngle);
+        check.angle("measured_springback/set_degrees", measured.angleToSet);
+    }
+    if (m.slidesEndways)
+        check.length("slides_endways_mm", *m.slidesEndways, Length::micrometres(1));
     check.length("least_leg_mm", m.leastLeg, Length());
     check.length("largest_open_hem_mm", m.largestOpenHem, Length());
     check.angle("largest_fold_angle_degrees", m.largestFoldAngle);

@@ -57,6 +57,17 @@ struct DownFolding {
     friend bool operator==(const DownFolding&, const DownFolding&) = default;
 };
 
+/// What a shop found by trial must be set to be left with `foldAngle`, springback in it: wins over the
+/// formula, and is never added to it.
+struct MeasuredSpringback {
+    std::string metal; ///< metal id
+    std::string gauge;
+    Angle foldAngle;
+    Angle angleToSet;
+
+    friend bool operator==(const MeasuredSpringback&, const MeasuredSpringback&) = default;
+};
+
 /// A folding machine as data (machines/*.json), before it is checked.
 struct MachineDescription {
     std::string id;
@@ -75,6 +86,10 @@ struct MachineDescription {
     std::optional<BackGauge> backGauge; ///< none: folded to marks
     Length displayStep; ///< smallest step of the gauge's display, or of the rule used for marking
     Length leastLeg;    ///< shortest part in front that the beam still folds
+    /// A piece up to this length may be slid in and out past the end of the clamp. None: both ends are
+    /// closed by the frame, everything comes and goes from the front.
+    std::optional<Length> slidesEndways;
+    std::vector<MeasuredSpringback> measuredSpringback; ///< on this machine
     bool flattensHems = false;
     Length largestOpenHem; ///< widest gap that can be left when a hem is pressed; 0: closed hems only
 

@@ -70,29 +70,26 @@ FoldPictures::FoldPictures(Machine machine, FoldPlan plan, Blank blank, trim::Si
 {
 }
 
-SheetPicture FoldPictures::sheetAt(std::size_t index, double radians) const
+SheetPicture FoldPictures::sheetAt(std::size_t index, double radians, Vector moved) const
 {
     const FoldStep& step = plan_.steps[index];
+    const Scene& scene = scenes_[index];
+    const Blank& blank = scene.partly ? *scene.partly : blank_;
     const FoldLine& line = blank_.lines[step.line];
-    const Made made = scenes_[index].made;
-    std::vector<Vector> rear =
-        drawn(behind(halfSection(blank_, step.line, step.endToGauge, made, step.faceUp)));
+    std::vector<Vector> all =
+        drawn(behind(halfSection(blank, step.line, step.endToGauge, scene.made, step.faceUp)));
     std::vector<Vector> front =
-        drawn(halfSection(blank_, step.line, otherEnd(step.endToGauge), made, step.faceUp));
-    if (std::abs(radians) > 1e-9) {
-        const Vector pole = poleOf(line, radians);
-        for (Vector& point : front)
-            point = pole + turned(point - pole, radians);
-    }
-    std::reverse(rear.begin(), rear.end());
-    std::vector<Vector> all = std::move(rear);
+        drawn(halfSection(blank, step.line, otherEnd(step.endToGauge), scene.made, step.faceUp));
+    if (std::abs(radians) > 1e-9)
+        front = folded(front, line, radians);
+    std::reverse(all.begin(), all.end());
     for (const Vector point : bending(line, radians))
         all.push_back(point);
     all.insert(all.end(), front.begin(), front.end());
     const double back = step.action == Action::Flatten ? inMillimetres(settings_.flattenInset) : 0.0;
     SheetPicture picture;
     for (const Vector at : all) {
-        const Point point = pointAt({at.x - back, at.y});
+        const Point point = pointAt(at + moved - Vector{back, 0.0});
         if (picture.middle.empty() || !(picture.middle.back() == point))
             picture.middle.push_back(point);
     }
@@ -108,6 +105,63 @@ SheetPicture FoldPictures::sheetAt(std::size_t index, double radians) const
     return picture;
 }
 
+/// `before` is the scene before this one, or an empty one.
+void FoldPictures::addScene(const FoldStep& step, const Scene& before)
+{
+    const Made bit = Made{1} << step.line;
+    Scene scene;
+    scene.made = before.madeAfter & ~bit;
+    scene.madeAfter = scene.made | bit;
+    scene.partly = before.partlyAfter;
+    scene.partlyAfter = before.partlyAfter;
+    if (step.action == Action::FoldPartly)
+        scene.partlyAfter = withLine(
+            blank_, step.line,
+            bentTo(blank_.lines[step.line], step.foldAngle.inRadians(), step.angleToSet.inRadians()));
+    if (step.action == Action::FinishFold && scene.partly) {
+        scene.from = scene.partly->lines[step.line].angle;
+        scene.partlyAfter.reset();
+    }
+    if (step.action == Action::Flatten)
+        scene.from = blank_.lines[step.line].angleToSet;
+    const std::int64_t lasts = std::max<std::int64_t>(step.milliseconds, 6);
+    const bool presses = step.action == Action::Flatten;
+    const std::int64_t works =
+        std::clamp<std::int64_t>(presses ? settings_.times.flatten : settings_.times.fold, 6, lasts);
+    const std::int64_t leaving = presses || step.action == Action::PreBend ? 0 : (lasts - works) / 4;
+    scene.begins = milliseconds_;
+    scene.ends = milliseconds_ + lasts;
+    scene.leaves = scene.ends - leaving;
+    scene.opens = scene.leaves - works / 6;
+    scene.closes = scene.leaves - works;
+    scene.folds = scene.closes + works / 6;
+    milliseconds_ = scene.ends;
+    scenes_.push_back(std::move(scene));
+}
+
+void FoldPictures::addPicture(std::size_t index)
+{
+    const FoldStep& step = plan_.steps[index];
+    const double sign = signOf(step), first = scenes_[index].from;
+    const double set = step.angleToSet.inRadians(), wanted = step.foldAngle.inRadians();
+    StepPicture picture;
+    picture.machine.bed = machine_->bed;
+    picture.machine.clamp = machine_->clamp;
+    picture.machine.beam = step.direction == Direction::Up || !machine_->downFolding
+                               ? machine_->beamFaces[plan_.beamFace].body
+                               : machine_->downFolding->beam.body;
+    if (machine_->backGauge) {
+        picture.machine.gauge = Point{-step.gaugeDistance, Length()};
+        picture.machine.fingerHeight = machine_->backGauge->fingerHeight;
+    }
+    picture.before = sheetAt(index, sign * first);
+    picture.during = sheetAt(index, sign * (first + set) / 2.0);
+    picture.after = sheetAt(index, sign * set);
+    picture.released = sheetAt(index, sign * wanted);
+    picture.gaugeSetting = step.gaugeSetting;
+    pictures_.push_back(std::move(picture));
+}
+
 Result<FoldPictures> FoldPictures::make(const trim::Profile& profile, const trim::FlatPattern& flat,
                                         const metal::Metal& metal, const metal::Sheet& sheet,
                                         const Machine& machine, const FoldPlan& plan,
@@ -119,66 +173,101 @@ Result<FoldPictures> FoldPictures::make(const trim::Profile& profile, const trim
     if (plan.steps.empty() || plan.beamFace >= machine->beamFaces.size())
         return Error{"plan", "no steps, or a beam face the machine does not have", "a plan of this machine"};
     FoldPictures pictures(machine, plan, std::move(*blank), profile.colourFace, settings);
-    Made made = 0;
     for (const FoldStep& step : plan.steps) {
         if (step.line >= flat.lines.size())
             return Error{"plan", "a step at a bend line the profile does not have", "a plan of this profile"};
-        const std::int64_t lasts = std::max<std::int64_t>(step.milliseconds, 1);
-        pictures.scenes_.push_back({pictures.milliseconds_, lasts, made & ~(Made{1} << step.line)});
-        pictures.milliseconds_ += lasts;
-        made |= Made{1} << step.line;
+        pictures.addScene(step, pictures.scenes_.empty() ? Scene() : pictures.scenes_.back());
     }
-    for (std::size_t i = 0; i < plan.steps.size(); ++i) {
-        const FoldStep& step = plan.steps[i];
-        const double sign = step.direction == Direction::Up ? 1.0 : -1.0;
-        const double first =
-            step.action == Action::Flatten ? pictures.blank_.lines[step.line].angleToSet : 0.0;
-        const double set = step.angleToSet.inRadians(), wanted = step.foldAngle.inRadians();
-        StepPicture picture;
-        picture.machine.bed = machine->bed;
-        picture.machine.clamp = machine->clamp;
-        picture.machine.beam = step.direction == Direction::Up || !machine->downFolding
-                                   ? machine->beamFaces[plan.beamFace].body
-                                   : machine->downFolding->beam.body;
-        if (machine->backGauge) {
-            picture.machine.gauge = Point{-step.gaugeDistance, Length()};
-            picture.machine.fingerHeight = machine->backGauge->fingerHeight;
-        }
-        picture.before = pictures.sheetAt(i, sign * first);
-        picture.during = pictures.sheetAt(i, sign * (first + set) / 2.0);
-        picture.after = pictures.sheetAt(i, sign * set);
-        picture.released = pictures.sheetAt(i, sign * wanted);
-        picture.gaugeSetting = step.gaugeSetting;
-        pictures.pictures_.push_back(std::move(picture));
-    }
+    for (std::size_t i = 0; i < plan.steps.size(); ++i)
+        pictures.addPicture(i);
     return pictures;
 }
 
-Frame FoldPictures::frame(std::int64_t at) const
+namespace {
+
+double share(std::int64_t at, std::int64_t from, std::int64_t to)
+{
+    return to > from ? std::clamp(static_cast<double>(at - from) / static_cast<double>(to - from), 0.0, 1.0)
+                     : 1.0;
+}
+
+/// How much of opening the clamp, and of drawing the sheet forward first, is done.
+struct Opening {
+    double clamp = 0.0;
+    double drawn = 0.0;
+};
+
+Opening opening(const FoldStep& step, double done)
+{
+    const double early = std::min(1.0, 2.0 * done), late = std::max(0.0, 2.0 * done - 1.0);
+    if (step.handling.out != WayOut::DrawnFirst)
+        return {done, done};
+    return step.direction == Direction::Up ? Opening{late, early} : Opening{early, late};
+}
+
+} // namespace
+
+Frame FoldPictures::sectionAt(std::int64_t at) const
 {
     std::size_t index = 0;
     while (index + 1 < scenes_.size() && scenes_[index + 1].begins <= at)
         ++index;
     const Scene& scene = scenes_[index];
     const FoldStep& step = plan_.steps[index];
-    const double part =
-        std::clamp(static_cast<double>(at - scene.begins) / static_cast<double>(scene.lasts), 0.0, 1.0);
-    const double folded = std::clamp((part - 0.2) / 0.6, 0.0, 1.0);
-    const double sign = step.direction == Direction::Up ? 1.0 : -1.0;
     Frame frame;
     frame.step = index;
-    if (step.action == Action::Flatten) {
-        const double first = blank_.lines[step.line].angleToSet;
-        frame.sheet = sheetAt(index, sign * (first + folded * (step.angleToSet.inRadians() - first)));
-        frame.clampLift = scaled(machine_->clampOpening, 1.0 - folded);
-        return frame;
-    }
-    const double open = std::max(1.0 - part / 0.2, (part - 0.8) / 0.2);
-    const double turn = sign * folded * step.angleToSet.inRadians();
-    frame.sheet = sheetAt(index, part > 0.8 ? sign * step.foldAngle.inRadians() : turn);
-    frame.beamTurn = Angle::radians(part > 0.8 ? turn * (1.0 - part) / 0.2 : turn);
-    frame.clampLift = scaled(machine_->clampOpening, std::clamp(open, 0.0, 1.0));
+    frame.phase = at < scene.closes                                 ? Phase::LayIn
+                  : at < scene.folds                                ? Phase::CloseClamp
+                  : at < scene.opens                                ? Phase::Fold
+                  : at < scene.leaves || scene.leaves == scene.ends ? Phase::OpenClamp
+                                                                    : Phase::TakeOut;
+    frame.sheet = sheetAt(index, signOf(step) * standsAt(index, at), movedAt(index, at));
+    const double worked = share(at, scene.folds, scene.opens), back = share(at, scene.opens, scene.leaves);
+    if (step.action != Action::Flatten)
+        frame.beamTurn = Angle::radians(signOf(step) * worked * (1.0 - back) * step.angleToSet.inRadians());
+    const double closed = step.action == Action::Flatten ? worked : share(at, scene.closes, scene.folds);
+    frame.clampLift =
+        at < scene.opens
+            ? scaled(machine_->clampOpening, 1.0 - closed)
+            : scaled(step.handling.out == WayOut::LittleOpen ? step.handling.open : machine_->clampOpening,
+                     opening(step, back).clamp);
     return frame;
+}
+
+/// What the step's bend stands at, radians.
+double FoldPictures::standsAt(std::size_t index, std::int64_t at) const
+{
+    const Scene& scene = scenes_[index];
+    const FoldStep& step = plan_.steps[index];
+    if (at >= scene.opens)
+        return step.foldAngle.inRadians();
+    const double set = step.angleToSet.inRadians(), worked = share(at, scene.folds, scene.opens);
+    if (step.action == Action::Flatten)
+        return scene.from + worked * (set - scene.from);
+    return std::max(scene.from, worked * set); // the second go starts where the beam meets the sheet
+}
+
+/// Where the sheet is on its way in or out, away from where it is folded.
+Vector FoldPictures::movedAt(std::size_t index, std::int64_t at) const
+{
+    const Scene& scene = scenes_[index];
+    const FoldStep& step = plan_.steps[index];
+    const Handling& handling = step.handling;
+    const double lift = inMillimetres(handling.lift), far = blank_.girth + 50.0;
+    if (at < scene.closes) {
+        if (step.action == Action::Flatten || handling.in == WayIn::Endways)
+            return {};
+        const double in = share(at, scene.begins, scene.closes); // slid in, then let down
+        return in < 0.8 ? Vector{(1.0 - in / 0.8) * far, lift} : Vector{0.0, (1.0 - in) / 0.2 * lift};
+    }
+    if (at < scene.opens || handling.out == WayOut::Endways)
+        return {};
+    const double drawn =
+        opening(step, share(at, scene.opens, scene.leaves)).drawn * inMillimetres(handling.drawn);
+    const double out = at < scene.leaves ? 0.0 : share(at, scene.leaves, scene.ends);
+    if (scene.leaves == scene.ends)
+        return {drawn, 0.0};
+    return {drawn + std::max(0.0, (out - 0.2) / 0.8) * far, std::min(1.0, out / 0.2) * lift};
 }
 
 } // namespace lapwright::fold

@@ -4,6 +4,7 @@
 #include "fold/section.h"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -37,10 +38,14 @@ struct StepPicture {
     Length gaugeSetting;
 };
 
+/// What happens in a step, one after the other.
+enum class Phase { LayIn, CloseClamp, Fold, OpenClamp, TakeOut };
+
 /// A moment of the animation. `beamTurn` is how far the beam stands turned about the bend line, signed, + up;
 /// `clampLift` how far the clamp stands open.
 struct Frame {
     std::size_t step = 0;
+    Phase phase = Phase::LayIn;
     SheetPicture sheet;
     Angle beamTurn;
     Length clampLift;
@@ -59,21 +64,40 @@ public:
     [[nodiscard]] const StepPicture& step(std::size_t index) const { return pictures_.at(index); }
     /// The finished section, lying as in the last step.
     [[nodiscard]] const SheetPicture& finished() const { return pictures_.back().released; }
-    /// How long the animation runs.
+    /// How long the animation runs: as long as folding one piece.
     [[nodiscard]] std::int64_t milliseconds() const { return milliseconds_; }
-    /// The moment `at` milliseconds from the start; before 0 the first, after the end the last. In each step
-    /// the clamp closes in the first fifth, the beam folds until four fifths, then the clamp opens.
-    [[nodiscard]] Frame frame(std::int64_t at) const;
+    /// When a step begins.
+    [[nodiscard]] std::int64_t beginOf(std::size_t step) const { return scenes_.at(step).begins; }
+    /// The moment `at` milliseconds from the start; before 0 the first, after the end the last. Folding takes
+    /// HandlingTimes::fold or flatten: a sixth of it the clamp closes, four sixths the beam works, a sixth
+    /// the clamp opens. What is left of the step's time goes before it, as the sheet is laid in, except for a
+    /// quarter in which it is taken out. A hem stays in the machine until it is pressed.
+    [[nodiscard]] Frame sectionAt(std::int64_t at) const;
 
 private:
     struct Scene {
         std::int64_t begins = 0;
-        std::int64_t lasts = 0;
-        Made made = 0;
+        std::int64_t closes = 0; ///< begins to close the clamp
+        std::int64_t folds = 0;
+        std::int64_t opens = 0;
+        std::int64_t leaves = 0;
+        std::int64_t ends = 0;
+        Made made = 0, madeAfter = 0; ///< without and with the step's own bend
+        double from = 0.0;            ///< radians the bend stands at when it is laid in
+        /// The blank between the two goes at a bend, before the step and after it.
+        std::optional<Blank> partly, partlyAfter;
     };
 
     FoldPictures(Machine machine, FoldPlan plan, Blank blank, trim::Side colourFace, Settings settings);
-    [[nodiscard]] SheetPicture sheetAt(std::size_t step, double radians) const;
+    void addScene(const FoldStep& step, const Scene& before);
+    void addPicture(std::size_t index);
+    [[nodiscard]] double standsAt(std::size_t index, std::int64_t at) const;
+    [[nodiscard]] Vector movedAt(std::size_t index, std::int64_t at) const;
+    [[nodiscard]] SheetPicture sheetAt(std::size_t step, double radians, Vector moved = {}) const;
+    [[nodiscard]] double signOf(const FoldStep& step) const
+    {
+        return step.direction == Direction::Up ? 1.0 : -1.0;
+    }
 
     Machine machine_;
     FoldPlan plan_;

@@ -17,8 +17,10 @@ enum class End { Start, End };
 
 enum class Action {
     Fold,
-    PreBend, ///< of a hem, to be flattened next
-    Flatten  ///< press the pre-bent hem under the clamp
+    FoldPartly, ///< the first go at a bend that is finished once its neighbours are made
+    FinishFold, ///< the second go
+    PreBend,    ///< of a hem, to be flattened next
+    Flatten     ///< press the pre-bent hem under the clamp
 };
 enum class Direction { Up, Down };
 
@@ -30,6 +32,38 @@ enum class Move {
     TurnOverAndSpin, ///< both
 };
 
+/// What of the sheet touches the gauge, or is measured from where it is folded to a mark.
+enum class Touching : std::uint8_t { Edge, HemFold, Corner, Leg };
+
+/// "raw edge", "hem fold".
+[[nodiscard]] const char* nameOf(Touching touching);
+
+/// How the sheet comes into the machine for a step.
+enum class WayIn : std::uint8_t {
+    FromTheFront, ///< slid under the open clamp and let down
+    Endways       ///< past the end of the clamp: a short piece on a machine whose ends are open
+};
+/// How it comes out after the step.
+enum class WayOut : std::uint8_t {
+    Straight,   ///< the clamp opens, the sheet is drawn out to the front
+    LittleOpen, ///< the same, with the clamp open by Handling::open only, for what reaches back over it
+    DrawnFirst, ///< drawn forward by Handling::drawn, clear of what it leans over, before anything is raised
+    AsClampOpens, ///< the same while the clamp opens
+    Endways
+};
+
+/// How the sheet is brought in and taken out.
+struct Handling {
+    WayIn in = WayIn::FromTheFront;
+    WayOut out = WayOut::Straight;
+    /// How far the sheet is lifted as it comes and goes, so that what hangs below it behind clears the bed.
+    Length lift;
+    Length drawn; ///< see WayOut
+    Length open;  ///< see WayOut; 0: as far as it goes
+
+    friend bool operator==(const Handling&, const Handling&) = default;
+};
+
 struct FoldStep {
     Action action = Action::Fold;
     std::size_t line = 0; ///< index in FlatPattern::lines
@@ -38,16 +72,17 @@ struct FoldStep {
     bool colourUp = false;
     Direction direction = Direction::Up;
     Move move = Move::None; ///< before this step, from the one before
-    /// From the bend line to the gauge, measured to the edge or formed face that touches it.
+    Touching touching = Touching::Edge;
+    /// From the bend line to the gauge, measured to what touches it.
     Length gaugeDistance;
     /// The same to the machine's display, each rounded from its own exact distance.
     Length gaugeSetting;
-    /// How far the sheet is lifted while it is laid in, so that what hangs below it behind clears the bed.
-    Length lift;
-    Angle foldAngle;  ///< wanted in the finished part, 0 flat … 180 doubled back; 180 for Flatten
+    Handling handling;
+    Angle foldAngle;  ///< left when the sheet is let go, 0 flat … 180 doubled back; 180 for Flatten
     Angle angleToSet; ///< with springback; what the sheet is swept to. Shown beside foldAngle
     Length openGap;   ///< Flatten: gap left inside the hem, 0 closed
     std::vector<Phrase> cautions;
+    std::vector<Phrase> notes; ///< what is out of the ordinary in bringing the sheet in and taking it out
     bool twoPeople = false;
     std::int64_t milliseconds = 0; ///< handling and folding time of this step
 
@@ -62,7 +97,7 @@ struct Feasibility {
     bool withinCapacity = false;
     bool withinGauge = false;
     bool withinAngles = false;
-    bool loads = false;         ///< the way into the open clamp, and the clamp's closing
+    bool loads = false;         ///< the way into the open clamp, the clamp's closing, and the way out
     bool clearsMachine = false; ///< at rest and swept: bed, clamp, beam
     bool clearsSheet = false;
 
@@ -87,7 +122,7 @@ struct FoldPlan {
 };
 
 /// What stands in the way of a fold.
-enum class Obstacle {
+enum class Obstacle : std::uint8_t {
     BendingLength,
     Capacity,
     Bed,
@@ -100,6 +135,7 @@ enum class Obstacle {
     LeastLeg,
     Sheet, ///< the part already folded
     Flattening,
+    WayOut, ///< folded, the piece could not be taken out of the machine
     FoldsOneWayOnly,
     TooManyBends
 };

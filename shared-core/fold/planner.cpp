@@ -5,10 +5,12 @@
 #include "fold/replay.h"
 #include "fold/search.h"
 #include "fold/suggest.h"
+#include "fold/two_goes.h"
 #include "measure/rounding.h"
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
 
 namespace lapwright::fold {
 
@@ -28,6 +30,33 @@ struct Problem {
     bool twoPeople = false;
 };
 
+/// What is out of the ordinary in bringing the sheet in and taking it out.
+std::vector<Phrase> notesOn(const Problem& problem, const FoldStep& step)
+{
+    const Handling& handling = step.handling;
+    std::vector<Phrase> notes;
+    if (handling.in == WayIn::Endways)
+        notes.push_back({"Slide the piece in past the end of the clamp, and out the same way.", {}});
+    else if (handling.out == WayOut::Endways)
+        notes.push_back({"Slide the folded piece out past the end of the clamp.", {}});
+    if (handling.lift > problem.settings.slidesOver)
+        notes.push_back({"Lift by {lift} while laying in: a folded edge hangs below the sheet.",
+                         {{"lift", handling.lift}}});
+    if (handling.out == WayOut::LittleOpen)
+        notes.push_back({"Open the clamp by {open} only, then draw the sheet out: it reaches back over it.",
+                         {{"open", handling.open}}});
+    // A pre-bent hem is drawn forward to be pressed anyhow.
+    if (handling.out == WayOut::DrawnFirst && step.action != Action::PreBend)
+        notes.push_back({step.direction == Direction::Up
+                             ? "Draw the sheet {drawn} towards you before the clamp opens wide."
+                             : "Draw the sheet {drawn} towards you before lifting it.",
+                         {{"drawn", handling.drawn}}});
+    if (handling.out == WayOut::AsClampOpens && step.action != Action::PreBend)
+        notes.push_back(
+            {"Draw the sheet {drawn} towards you as the clamp opens.", {{"drawn", handling.drawn}}});
+    return notes;
+}
+
 void addCautions(const Problem& problem, FoldStep& step)
 {
     step.cautions.push_back(
@@ -35,33 +64,38 @@ void addCautions(const Problem& problem, FoldStep& step)
              ? "Stop with the clamp just open, look, keep hands clear, then press the hem."
              : "Stop with the clamp just open, look, keep hands clear, then close it.",
          {}});
-    if (step.lift > problem.settings.slidesOver && step.action != Action::Flatten)
-        step.cautions.push_back(
-            {"Lift by {lift} while laying in: a folded edge hangs below the sheet.", {{"lift", step.lift}}});
     if (step.twoPeople)
         step.cautions.push_back(
             {"Two people: {mass} kg, {length} long.",
              {{"mass", std::round(10.0 * problem.kilograms) / 10.0}, {"length", problem.pieceLength}}});
 }
 
-FoldStep stepFor(const Problem& problem, StepChecker& checker, Made made, const Chosen& chosen)
+Action actionOf(const FoldLine& fold, Go go)
+{
+    if (fold.hem)
+        return Action::PreBend;
+    return go == Go::First ? Action::FoldPartly : go == Go::Second ? Action::FinishFold : Action::Fold;
+}
+
+FoldStep stepFor(const Problem& problem, const Chosen& chosen)
 {
     const FoldLine& fold = problem.blank.lines[chosen.line];
     FoldStep step;
-    step.action = fold.hem ? Action::PreBend : Action::Fold;
+    step.action = actionOf(fold, chosen.go);
     step.line = chosen.line;
     step.endToGauge = chosen.placement.endToGauge;
     step.faceUp = chosen.placement.up;
     step.colourUp = chosen.placement.up == problem.profile.colourFace;
     step.direction = directionOf(fold, chosen.placement.up);
-    step.gaugeDistance = checker.gaugeDistance(made, chosen.line, chosen.placement);
+    step.gaugeDistance = chosen.gaugeDistance;
+    step.touching = chosen.touching;
     step.gaugeSetting = roundToNearest(step.gaugeDistance, problem.machine->displayStep);
-    step.lift = checker.lift(made, chosen.line, chosen.placement);
-    step.foldAngle = magnitude(problem.flat.lines[chosen.line].turn);
-    step.angleToSet = Angle::radians(fold.angleToSet);
-    if (fold.hem)
-        step.foldAngle = step.angleToSet;
+    step.handling = chosen.handling;
+    const bool whole = chosen.go != Go::First && !fold.hem;
+    step.foldAngle = whole ? magnitude(problem.flat.lines[chosen.line].turn) : Angle::radians(chosen.angle);
+    step.angleToSet = Angle::radians(chosen.angleToSet);
     step.twoPeople = problem.twoPeople;
+    step.notes = notesOn(problem, step);
     addCautions(problem, step);
     return step;
 }
@@ -76,20 +110,21 @@ FoldStep flattenAfter(const Problem& problem, const FoldStep& preBend)
     step.foldAngle = halfTurn;
     step.angleToSet = halfTurn;
     step.openGap = 2 * problem.flat.lines[preBend.line].insideRadius;
+    step.handling = {};
+    step.notes.clear();
     step.cautions.clear();
     addCautions(problem, step);
     return step;
 }
 
-void appendStep(const Problem& problem, const CostModel& cost, StepChecker& checker, Made made,
-                const Chosen& chosen, std::optional<AtMachine>& at, FoldPlan& plan)
+void appendStep(const Problem& problem, const CostModel& cost, const Chosen& chosen,
+                std::optional<AtMachine>& at, FoldPlan& plan)
 {
-    FoldStep step = stepFor(problem, checker, made, chosen);
+    FoldStep step = stepFor(problem, chosen);
     if (at)
         step.move = moveBetween(at->placement, chosen.placement);
     const FoldLine& fold = problem.blank.lines[chosen.line];
-    AtMachine next{chosen.placement, step.gaugeSetting, fold.angleToSet,
-                   step.lift > problem.settings.slidesOver};
+    AtMachine next{chosen.placement, step.gaugeSetting, chosen.angleToSet, step.handling};
     std::optional<FoldStep> flatten;
     if (fold.hem) {
         flatten = flattenAfter(problem, step);
@@ -113,8 +148,7 @@ Feasibility flagsOf(const Problem& problem, const FoldPlan& plan)
                   capacityFor(problem.machine->capacity, problem.metal.tensileStrengthPascals));
 }
 
-FoldPlan planFrom(const Problem& problem, const CostModel& cost, StepChecker& checker, const Found& found,
-                  std::size_t face)
+FoldPlan planFrom(const Problem& problem, const CostModel& cost, const Found& found, std::size_t face)
 {
     FoldPlan plan;
     plan.machine = problem.machine->id;
@@ -123,11 +157,8 @@ FoldPlan planFrom(const Problem& problem, const CostModel& cost, StepChecker& ch
     plan.twoPeople = problem.twoPeople;
     plan.statesSeen = found.statesSeen;
     std::optional<AtMachine> at;
-    Made made = 0;
-    for (const Chosen& chosen : found.steps) {
-        appendStep(problem, cost, checker, made, chosen, at, plan);
-        made |= Made{1} << chosen.line;
-    }
+    for (const Chosen& chosen : found.steps)
+        appendStep(problem, cost, chosen, at, plan);
     if (face > 0 && !problem.settings.beamFace) {
         plan.milliseconds += cost.times().beamFaceChange;
         plan.cautions.push_back(
@@ -139,26 +170,49 @@ FoldPlan planFrom(const Problem& problem, const CostModel& cost, StepChecker& ch
         }))
         plan.cautions.push_back({"{metal} may crack in a closed hem: use an open or teardrop hem.",
                                  {{"metal", problem.metal.name}}});
+    if (std::any_of(found.steps.begin(), found.steps.end(),
+                    [](const Chosen& chosen) { return chosen.go == Go::Second; }))
+        plan.cautions.push_back(
+            {"One bend is made in two goes: fold it partly, then its neighbours, then finish it and check "
+             "its angle.",
+             {}});
     plan.cautions.push_back({"Sheet edges cut: wear gloves. The machine's own manual and guards rule.", {}});
     plan.feasibility = flagsOf(problem, plan);
     return plan;
 }
 
-Outcome withFace(const Problem& problem, std::size_t face)
+FoldPlan flatPiece(const Problem& problem)
 {
-    StepChecker checker(problem.blank, problem.machine, face, problem.settings);
-    const CostModel cost(problem.settings.times, problem.kilograms, problem.pieceLength, problem.twoPeople);
-    if (problem.blank.lines.empty()) {
-        FoldPlan flatPiece;
-        flatPiece.machine = problem.machine->id;
-        flatPiece.kilograms = problem.kilograms;
-        flatPiece.feasibility = flagsOf(problem, flatPiece);
-        return flatPiece;
+    FoldPlan plan;
+    plan.machine = problem.machine->id;
+    plan.kilograms = problem.kilograms;
+    plan.feasibility = flagsOf(problem, plan);
+    return plan;
+}
+
+/// The machine with one beam face, searched.
+struct WithFace {
+    WithFace(const Problem& problem, const CostModel& cost, std::size_t number)
+        : face(number), checker(problem.blank, problem.machine, number, problem.settings),
+          found(search(checker, cost, problem.machine->displayStep, problem.settings.flattenInset))
+    {
     }
-    const Found found = search(checker, cost, problem.machine->displayStep, problem.settings.flattenInset);
-    if (found.complete)
-        return planFrom(problem, cost, checker, found, face);
-    return refusalFrom(checker, found, problem.machine, face);
+
+    std::size_t face;
+    StepChecker checker;
+    Found found;
+};
+
+/// The plan with a bend in two goes where there is one: the last resort, as a second go marks the sheet and
+/// is less exact.
+std::optional<FoldPlan> inTwoGoes(const Problem& problem, const CostModel& cost, WithFace& tried)
+{
+    const std::optional<Found> found =
+        searchTwoGoes(tried.checker, tried.found, cost, problem.machine, tried.face, problem.metal,
+                      problem.sheet, problem.settings);
+    if (!found)
+        return std::nullopt;
+    return planFrom(problem, cost, *found, tried.face);
 }
 
 Outcome planOn(const Problem& problem)
@@ -166,25 +220,36 @@ Outcome planOn(const Problem& problem)
     if (std::optional<Refusal> always = refusedAlways(problem.blank, problem.metal, problem.sheet,
                                                       problem.machine, problem.pieceLength, problem.settings))
         return *always;
+    if (problem.blank.lines.empty())
+        return flatPiece(problem);
+    const CostModel cost(problem.settings, problem.kilograms, problem.pieceLength, problem.twoPeople);
+    std::size_t first = 0, last = problem.machine->beamFaces.size() - 1;
     if (problem.settings.beamFace)
-        return withFace(problem, *problem.settings.beamFace);
-    std::optional<Refusal> closest;
-    std::optional<FoldPlan> best;
-    for (std::size_t face = 0; face < problem.machine->beamFaces.size(); ++face) {
+        first = last = *problem.settings.beamFace;
+    const bool inTwo = problem.settings.twoGoes && problem.blank.lines.size() <= mostLinesInTwoGoes;
+    // All of them where a bend may be made in two goes, else the one that got furthest: they are large.
+    std::vector<std::unique_ptr<WithFace>> tried;
+    for (std::size_t face = first; face <= last; ++face) {
+        auto withFace = std::make_unique<WithFace>(problem, cost, face);
         // A change of face takes longer than any handling it could save: the usual face is kept if it will
         // do.
-        Outcome outcome = withFace(problem, face);
-        if (const FoldPlan* plan = std::get_if<FoldPlan>(&outcome)) {
-            best = *plan;
-            break;
-        }
-        const Refusal& refusal = std::get<Refusal>(outcome);
-        if (!closest || refusal.made.size() > closest->made.size())
-            closest = refusal;
+        if (withFace->found.complete)
+            return planFrom(problem, cost, withFace->found, face);
+        if (inTwo || tried.empty())
+            tried.push_back(std::move(withFace));
+        else if (withFace->found.steps.size() > tried.front()->found.steps.size())
+            tried.front() = std::move(withFace);
     }
-    if (best)
-        return *best;
-    return *closest;
+    for (const std::unique_ptr<WithFace>& each : tried)
+        if (std::optional<FoldPlan> plan = inTwo ? inTwoGoes(problem, cost, *each) : std::nullopt)
+            return *std::move(plan);
+    const auto closest = std::max_element(tried.begin(), tried.end(), [](const auto& a, const auto& b) {
+        return a->found.steps.size() < b->found.steps.size();
+    });
+    Refusal refusal = refusalFrom((*closest)->checker, (*closest)->found, problem.machine, (*closest)->face);
+    if (inTwo)
+        refusal.statement.text += " One bend in two goes does not help either.";
+    return refusal;
 }
 
 } // namespace
@@ -204,9 +269,10 @@ Result<Outcome> planFold(const trim::Profile& profile, const trim::FlatPattern& 
         Refusal refusal;
         refusal.machine = machine->id;
         refusal.obstacle = Obstacle::TooManyBends;
-        refusal.statement = {"{count} bends and hem edges are more than the {most} the planner orders.",
-                             {{"count", static_cast<std::int64_t>(flat.lines.size())},
-                              {"most", static_cast<std::int64_t>(mostBendLines)}}};
+        refusal.statement = {
+            "{count} bends and hem edges are more than the {most} whose every order can be tried.",
+            {{"count", static_cast<std::int64_t>(flat.lines.size())},
+             {"most", static_cast<std::int64_t>(mostBendLines)}}};
         if (settings.findSuggestions)
             suggest(refusal, profile, metal, sheet, machine, pieceLength, settings);
         return Outcome(refusal);
@@ -214,6 +280,7 @@ Result<Outcome> planFold(const trim::Profile& profile, const trim::FlatPattern& 
     Result<Blank> blank = makeBlank(profile, flat, metal, sheet, machine, settings);
     if (!blank)
         return blank.errors();
+    blank->slidesEndways = machine->slidesEndways && pieceLength <= *machine->slidesEndways;
     const double kilograms = inMetres(flat.girth) * inMetres(pieceLength) * sheet.kilogramsPerSquareMetre;
     const Problem problem{
         profile,

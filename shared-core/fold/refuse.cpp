@@ -7,6 +7,21 @@
 
 namespace lapwright::fold {
 
+const char* nameOf(Touching touching)
+{
+    switch (touching) {
+    case Touching::Edge:
+        return "raw edge";
+    case Touching::HemFold:
+        return "hem fold";
+    case Touching::Corner:
+        return "folded corner";
+    case Touching::Leg:
+        break;
+    }
+    return "folded leg";
+}
+
 const char* nameOf(Obstacle obstacle)
 {
     switch (obstacle) {
@@ -34,6 +49,8 @@ const char* nameOf(Obstacle obstacle)
         return "part already folded";
     case Obstacle::Flattening:
         return "flattening of the hem";
+    case Obstacle::WayOut:
+        return "way out of the machine";
     case Obstacle::FoldsOneWayOnly:
         return "direction of the fold";
     case Obstacle::TooManyBends:
@@ -43,11 +60,6 @@ const char* nameOf(Obstacle obstacle)
 }
 
 namespace {
-
-constexpr Placement placements[] = {{End::Start, trim::Side::Left},
-                                    {End::Start, trim::Side::Right},
-                                    {End::End, trim::Side::Left},
-                                    {End::End, trim::Side::Right}};
 
 /// How near a fold is to being possible, for choosing among reasons: amounts first, then reasons without one.
 double badness(const Blocked& blocked)
@@ -75,8 +87,13 @@ void say(Refusal& refusal, const Blank& blank)
         text += " after {count} others";
         refusal.statement.values.emplace_back("count", static_cast<std::int64_t>(refusal.made.size()));
     }
-    text += ": in the way is the {part}";
-    if (refusal.overBy) {
+    const bool caught = refusal.obstacle == Obstacle::WayOut;
+    text += caught ? ": folded, it closes round the clamp or the bed and there is no {part}"
+                   : ": in the way is the {part}";
+    if (caught && refusal.overBy) {
+        text += "; it reaches {over} back";
+        refusal.statement.values.emplace_back("over", *refusal.overBy);
+    } else if (refusal.overBy) {
         text += ", by {over}";
         refusal.statement.values.emplace_back("over", *refusal.overBy);
     } else if (refusal.overByAngle) {
@@ -117,11 +134,11 @@ std::optional<Refusal> refusedAlways(const Blank& blank, const metal::Metal& met
         return std::nullopt;
     StepChecker steps(blank, machine, 0, settings);
     for (std::size_t line = 0; line < blank.lines.size(); ++line) {
-        if (std::any_of(std::begin(placements), std::end(placements),
+        if (std::any_of(allPlacements.begin(), allPlacements.end(),
                         [&](Placement placement) { return steps.allowedAtAll(line, placement); }))
             continue;
         Blocked closest{Obstacle::FoldsOneWayOnly, std::nullopt, std::nullopt};
-        for (const Placement placement : placements)
+        for (const Placement placement : allPlacements)
             if (const Blocked blocked = steps.explain(0, line, placement);
                 badness(blocked) < badness(closest))
                 closest = blocked;
@@ -135,31 +152,46 @@ std::optional<Refusal> refusedAlways(const Blank& blank, const metal::Metal& met
     return std::nullopt;
 }
 
-Refusal refusalFrom(StepChecker& steps, const Found& found, const Machine& machine, std::size_t face)
+namespace {
+
+/// Of the bends a sequence leaves, the one that is nearest to being possible goes into the refusal if it is
+/// nearer than `least`.
+void takeNearest(StepChecker& steps, const std::vector<Chosen>& sequence, double& least, Refusal& refusal)
 {
-    Refusal refusal;
-    refusal.machine = machine->id;
-    refusal.statesSeen = found.statesSeen;
     Made made = 0;
-    for (const Chosen& chosen : found.steps) {
+    std::vector<std::size_t> order;
+    for (const Chosen& chosen : sequence) {
         made |= Made{1} << chosen.line;
-        refusal.made.push_back(chosen.line);
+        order.push_back(chosen.line);
     }
-    double least = std::numeric_limits<double>::infinity();
     for (std::size_t line = 0; line < steps.lineCount(); ++line) {
         if ((made >> line & 1U) != 0U)
             continue;
-        for (const Placement placement : placements) {
+        for (const Placement placement : allPlacements) {
             const Blocked blocked = steps.explain(made, line, placement);
             if (badness(blocked) >= least)
                 continue;
             least = badness(blocked);
             refusal.obstacle = blocked.obstacle;
             refusal.line = line;
+            refusal.made = order;
             refusal.overBy = blocked.overBy;
             refusal.overByAngle = blocked.overByAngle;
         }
     }
+}
+
+} // namespace
+
+Refusal refusalFrom(StepChecker& steps, const Found& found, const Machine& machine, std::size_t face)
+{
+    Refusal refusal;
+    refusal.machine = machine->id;
+    refusal.statesSeen = found.statesSeen;
+    double least = std::numeric_limits<double>::infinity();
+    takeNearest(steps, found.steps, least, refusal);
+    for (const std::vector<Chosen>& other : found.alternatives)
+        takeNearest(steps, other, least, refusal);
     say(refusal, steps.blank());
     if (refusal.obstacle == Obstacle::Beam) {
         refusal.statement.text += " Beam face {face}.";

@@ -49,11 +49,30 @@ private:
 
 } // namespace
 
-int chordsFor(double angle, double middleRadius)
+void followArc(FoldLine& line)
 {
-    const double cosine = 1.0 - chordRise / middleRadius;
+    const double cosine = 1.0 - chordRise / line.middleRadius;
     const double widest = 2.0 * std::acos(std::max(cosine, 0.0));
-    return std::max(1, static_cast<int>(std::ceil(angle / widest)));
+    line.chords = std::max(1, static_cast<int>(std::ceil(line.angle / widest)));
+    line.chordCosine = std::cos(line.angle / line.chords);
+    line.chordSine = std::sin(line.angle / line.chords);
+}
+
+FoldLine bentTo(const FoldLine& line, double angle, double angleToSet)
+{
+    FoldLine partly = line;
+    const double share = angle / line.angle;
+    partly.angle = angle;
+    partly.angleToSet = angleToSet;
+    partly.middleRadius = share * line.middleRadius + (1.0 - share) * 2.0 * line.halfAllowance / angle;
+    followArc(partly);
+    return partly;
+}
+
+Blank withLine(Blank blank, std::size_t line, FoldLine partly)
+{
+    blank.lines[line] = std::move(partly);
+    return blank;
 }
 
 Half halfSection(const Blank& blank, std::size_t line, End towards, Made made, trim::Side up)
@@ -90,10 +109,16 @@ void halfSection(const Blank& blank, std::size_t line, End towards, Made made, t
     walk.finish();
 }
 
+std::vector<Vector> behind(std::vector<Vector> points)
+{
+    for (Vector& point : points)
+        point.x = -point.x;
+    return points;
+}
+
 Half behind(Half half)
 {
-    for (Vector& point : half.points)
-        point.x = -point.x;
+    half.points = behind(std::move(half.points));
     for (Arc& arc : half.arcs) {
         arc.centre.x = -arc.centre.x;
         arc.from = std::numbers::pi - arc.from;
@@ -111,6 +136,19 @@ Vector poleOf(const FoldLine& line, double radians)
     const Vector between = folded - flat;
     const Vector across{-between.y, between.x};
     return 0.5 * (flat + folded) + (0.5 * sign / std::tan(angle / 2.0)) * across;
+}
+
+std::vector<Vector> folded(const std::vector<Vector>& front, const FoldLine& line, double radians)
+{
+    const Vector pole = poleOf(line, radians);
+    const double c = std::cos(radians), s = std::sin(radians);
+    std::vector<Vector> points;
+    points.reserve(front.size());
+    for (const Vector point : front) {
+        const Vector at = point - pole;
+        points.push_back(pole + Vector{c * at.x - s * at.y, s * at.x + c * at.y});
+    }
+    return points;
 }
 
 Direction directionOf(const FoldLine& line, trim::Side up)

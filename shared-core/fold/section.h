@@ -58,9 +58,13 @@ struct FoldLine {
     double chordSine = 0.0;
 };
 
-/// Chords of an arc of this angle and radius stay within `chordRise` of it.
-[[nodiscard]] int chordsFor(double angle, double middleRadius);
+/// Sets the chords for the line's angle and radius; they stay within `chordRise` of its arc.
+void followArc(FoldLine& line);
 inline constexpr double chordRise = 0.25;
+
+/// The line as a first go leaves it: bent to `angle` only, its flat length in a wider arc that narrows to the
+/// whole bend's as it is finished.
+[[nodiscard]] FoldLine bentTo(const FoldLine& line, double angle, double angleToSet);
 
 /// Which lines are made: bit i is line i.
 using Made = std::uint32_t;
@@ -72,7 +76,12 @@ struct Blank {
     Length exactGirth;
     std::vector<Length> exactPositions;
     std::vector<FoldLine> lines;
+    /// The piece is short enough to be slid in and out past the end of the clamp.
+    bool slidesEndways = false;
 };
+
+/// The blank with one line as a first go leaves it.
+[[nodiscard]] Blank withLine(Blank blank, std::size_t line, FoldLine partly);
 
 /// An arc of the section: for the outermost face of a formed edge.
 struct Arc {
@@ -100,6 +109,11 @@ void halfSection(const Blank& blank, std::size_t line, End towards, Made made, t
 
 /// The same mirrored in x: behind the bend line.
 [[nodiscard]] Half behind(Half half);
+[[nodiscard]] std::vector<Vector> behind(std::vector<Vector> points);
+
+/// The part in front turned with the fold at its line, `radians` signed, + up.
+[[nodiscard]] std::vector<Vector> folded(const std::vector<Vector>& front, const FoldLine& line,
+                                         double radians);
 
 /// The pole a fold turns about: the one point whose rotation by `radians` (signed, + up) carries the front
 /// part from flat to the place it has at the end of the bend's arc.

@@ -49,12 +49,14 @@ std::vector<Error> faultsIn(const Settings& settings)
     limits.time("spin", times.spin);
     limits.time("turn_over_and_spin", times.turnOverAndSpin);
     limits.time("lay_in_over", times.layInOver);
+    limits.time("slide_endways", times.slideEndways);
     limits.time("per_kilogram", times.perKilogram);
     limits.time("per_metre", times.perMetre);
     limits.time("second_person", times.secondPerson);
     limits.time("beam_face_change", times.beamFaceChange);
     limits.angle("pre_bend", settings.preBend, quarterTurn);
     limits.angle("least_pre_bend", settings.leastPreBend, quarterTurn);
+    limits.angle("first_go_step", settings.firstGoStep, Angle::degrees(4.99));
     limits.length("clearance", settings.clearance, Length::millimetres(50));
     limits.length("slides_over", settings.slidesOver, Length::millimetres(50));
     limits.length("flatten_inset", settings.flattenInset, Length::millimetres(50));

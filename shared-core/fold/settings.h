@@ -1,5 +1,6 @@
 #pragma once
 
+#include "fold/machine.h"
 #include "measure/angle.h"
 #include "measure/length.h"
 #include "measure/result.h"
@@ -10,16 +11,6 @@
 #include <vector>
 
 namespace lapwright::fold {
-
-/// Overbend a shop measured itself: wins over the formula. Never added to it.
-struct MeasuredSpringback {
-    std::string metal; ///< metal id
-    std::string gauge;
-    Angle foldAngle;
-    Angle angleToSet;
-
-    friend bool operator==(const MeasuredSpringback&, const MeasuredSpringback&) = default;
-};
 
 /// The longest that any of the times below may be.
 inline constexpr std::int64_t longestTime = std::int64_t{24} * 3'600'000;
@@ -33,7 +24,8 @@ struct HandlingTimes {
     std::int64_t turnOver = 6'000;
     std::int64_t spin = 7'000;
     std::int64_t turnOverAndSpin = 9'000;
-    std::int64_t layInOver = 6'000; ///< lifting what hangs below the sheet over the bed
+    std::int64_t layInOver = 6'000;     ///< lifting what hangs below the sheet over the bed
+    std::int64_t slideEndways = 12'000; ///< each time a piece is slid in or out past the end of the clamp
     /// Added to every turn, spin and lift over the bed, per kilogram and per metre of length.
     std::int64_t perKilogram = 300;
     std::int64_t perMetre = 800;
@@ -53,18 +45,26 @@ struct Settings {
     Length flattenInset = Length::millimetres(3);
     double twoPeopleFromKilograms = 20.0;
     Length twoPeopleFromLength = Length::millimetres(2'450);
+    /// Beside the machine's own table, and before it.
     std::vector<MeasuredSpringback> measuredSpringback;
     /// Index of the beam face to use; none: the planner chooses, the usual one if it will do.
     std::optional<std::size_t> beamFace;
+    /// Where no sequence makes every bend in one go, one of them may be made in two: bent partly, finished
+    /// once its neighbours are made.
+    bool twoGoes = true;
+    /// First goes that are tried: every so many degrees.
+    Angle firstGoStep = Angle::degrees(15.0);
     /// A refusal plans what might help (suggest.h) and says what does.
     bool findSuggestions = true;
 };
 
-/// What is out of its limits: times 0 to 24 hours, pre-bends over 90° and below 180°, clearances 0 to 50 mm.
-/// Place is the setting's name.
+/// What is out of its limits: times 0 to 24 hours, pre-bends over 90° and below 180°, steps of first goes
+/// from 5°, clearances 0 to 50 mm. Place is the setting's name.
 [[nodiscard]] std::vector<Error> faultsIn(const Settings& settings);
 
 /// Bend lines the planner takes: above this the tables of the exact search grow too large.
 inline constexpr std::size_t mostBendLines = 16;
+/// Above this no bend is made in two goes: each first go is a search of its own.
+inline constexpr std::size_t mostLinesInTwoGoes = 12;
 
 } // namespace lapwright::fold

@@ -78,7 +78,7 @@ std::optional<Obstacle> StepChecker::byItself(std::size_t line, Placement placem
 {
     const FoldLine& fold = blank_.lines[line];
     const Direction direction = directionOf(fold, placement.up);
-    if (direction == Direction::Down && (!machine_->downFolding || fold.hem))
+    if (direction == Direction::Down && !machine_->downFolding)
         return Obstacle::FoldsOneWayOnly;
     const Angle most =
         direction == Direction::Up ? machine_->largestFoldAngle : machine_->downFolding->largestFoldAngle;
@@ -91,11 +91,16 @@ std::optional<Obstacle> StepChecker::byItself(std::size_t line, Placement placem
         const double gap = 2.0 * fold.middleRadius - blank_.thickness;
         if (gap > inMillimetres(machine_->largestOpenHem) + 1e-6)
             return Obstacle::Flattening;
-        const double flap = placement.endToGauge == End::Start ? blank_.girth - fold.position : fold.position;
-        if (flap * std::sin(fold.angleToSet) + blank_.thickness > inMillimetres(machine_->clampOpening))
+        if (flapHeight(fold) + blank_.thickness > inMillimetres(machine_->clampOpening))
             return Obstacle::ClampOpening;
     }
     return std::nullopt;
+}
+
+double StepChecker::flapHeight(const FoldLine& hem) const
+{
+    const double flap = hem.flap == End::End ? blank_.girth - hem.position : hem.position;
+    return flap * std::sin(hem.angleToSet);
 }
 
 StepChecker::HalfAnswer StepChecker::aboutPole(const Half& half, std::size_t line, Direction direction,
@@ -125,6 +130,36 @@ StepChecker::HalfAnswer StepChecker::judgeFront(const Half& half, std::size_t li
     return answer;
 }
 
+StepChecker::HalfAnswer& StepChecker::frontLeaving(Made made, std::size_t line, Placement placement)
+{
+    HalfAnswer& answer = front(made, line, placement);
+    if (answer.leavingKnown)
+        return answer;
+    answer.leavingKnown = true;
+    halfSection(blank_, line, otherEnd(placement.endToGauge), made, placement.up, scratch_);
+    const Direction direction = directionOf(blank_.lines[line], placement.up);
+    const double side = direction == Direction::Up ? 1.0 : -1.0;
+    const std::vector<Vector> released = letGo(scratch_.points, line, direction);
+    answer.over = overhangOf(released);
+    const bool beamReturns = around_.beamReturns(scratch_.points, line, direction);
+    answer.leavesAnyhow =
+        beamReturns && answer.over.depth <= 0.0 &&
+        std::all_of(released.begin(), released.end(), [side](Vector point) { return side * point.y >= 0.0; });
+    if (answer.leavesAnyhow)
+        answer.leaving = WayOut::Straight;
+    else if (beamReturns)
+        answer.leaving = around_.takingOut(released, {}, direction, 0.0);
+    return answer;
+}
+
+std::vector<Vector> StepChecker::letGo(const std::vector<Vector>& ahead, std::size_t line,
+                                       Direction direction) const
+{
+    const FoldLine& fold = blank_.lines[line];
+    return folded(ahead, fold,
+                  (direction == Direction::Up ? 1.0 : -1.0) * (fold.hem ? fold.angleToSet : fold.angle));
+}
+
 StepChecker::HalfAnswer StepChecker::judgeRear(const Half& canonical, std::size_t line,
                                                Placement placement) const
 {
@@ -133,24 +168,24 @@ StepChecker::HalfAnswer StepChecker::judgeRear(const Half& canonical, std::size_
     HalfAnswer answer = aboutPole(canonical, line, direction, true);
     const double inset = fold.hem ? inMillimetres(settings_.flattenInset) : 0.0;
     if (canonical.points.size() > 2) {
-        std::vector<Vector> points = canonical.points;
-        for (Vector& point : points)
-            point.x = -point.x;
+        std::vector<Vector> points = behind(canonical.points);
         answer.lift = Surroundings::liftFor(points);
-        answer.obstacle = around_.layingIn(points, direction, answer.lift);
-        if (!answer.obstacle && fold.hem) {
+        answer.layingIn = around_.layingIn(points, direction, answer.lift);
+        if (!answer.layingIn && fold.hem) {
             for (Vector& point : points)
                 point.x -= inset;
-            answer.obstacle = around_.layingIn(points, direction, answer.lift);
+            // A flap that hangs down lies on the bed as it is pushed in, and lifts the sheet.
+            const double onFlap = direction == Direction::Down ? flapHeight(fold) : 0.0;
+            answer.layingIn = around_.layingIn(points, direction, std::max(answer.lift, onFlap));
         }
     }
-    if (!answer.obstacle && deepestOf(canonical) + inset > inMillimetres(machine_->throat))
+    if (deepestOf(canonical) + inset > inMillimetres(machine_->throat))
         answer.obstacle = Obstacle::Throat;
-    const std::optional<double> reach = gaugeReach(canonical, blank_.thickness, machine_);
-    answer.gauge = reach.value_or(0.0);
+    const std::optional<GaugeReach> reach = gaugeReach(canonical, blank_.thickness, machine_);
+    answer.gauge = reach ? reach->millimetres : 0.0;
     if (!answer.obstacle && machine_->backGauge &&
-        (!reach || *reach < inMillimetres(machine_->backGauge->least) ||
-         *reach + inset > inMillimetres(machine_->backGauge->most)))
+        (!reach || reach->millimetres < inMillimetres(machine_->backGauge->least) ||
+         reach->millimetres + inset > inMillimetres(machine_->backGauge->most)))
         answer.obstacle = Obstacle::Gauge;
     return answer;
 }
@@ -176,38 +211,88 @@ StepChecker::HalfAnswer& StepChecker::rear(Made made, std::size_t line, Placemen
     return answer;
 }
 
-std::optional<Obstacle> StepChecker::together(Made made, std::size_t line, Placement placement)
+bool StepChecker::keepApart(const HalfAnswer& ahead, const HalfAnswer& back, double turn) const
 {
-    const HalfAnswer& inFront = front(made, line, placement);
+    // Parts cannot meet while their angles about the pole do not, give or take the gap.
+    const double nearest = std::min(ahead.nearest, back.nearest);
+    return nearest >= closeToPole && ahead.angle + back.angle + std::abs(turn) +
+                                             std::asin(std::min(1.0, sheetGap(blank_.thickness) / nearest)) <
+                                         std::numbers::pi;
+}
+
+StepChecker::Passage StepChecker::judgeTogether(Made made, std::size_t line, Placement placement)
+{
+    const HalfAnswer& inFront = frontLeaving(made, line, placement);
     const HalfAnswer& inRear = rear(made, line, placement);
     const FoldLine& fold = blank_.lines[line];
     const Direction direction = directionOf(fold, placement.up);
-    const double turn = turnOf(fold, direction), gap = sheetGap(blank_.thickness);
-    // Parts cannot meet while their angles about the pole do not, give or take the gap.
-    const double nearest = std::min(inFront.nearest, inRear.nearest);
-    const bool apart = nearest >= closeToPole && inFront.angle + inRear.angle + std::abs(turn) +
-                                                         std::asin(std::min(1.0, gap / nearest)) <
-                                                     std::numbers::pi;
-    const bool liftsFormed = inRear.lift > 0.0 && !std::isinf(inFront.nearest);
-    if (apart && !liftsFormed)
-        return std::nullopt;
-    constexpr std::uint8_t unknown = 0, free = 1, firstObstacle = 2;
+    const Half ahead = halfSection(blank_, line, otherEnd(placement.endToGauge), made, placement.up);
+    const std::vector<Vector> back =
+        behind(halfSection(blank_, line, placement.endToGauge, made, placement.up).points);
+    const bool formedAhead = ahead.points.size() > 2, formedBehind = back.size() > 2;
+    Passage passage;
+    std::optional<Obstacle> way = inRear.layingIn;
+    if (!way && formedAhead)
+        way = inRear.lift > 0.0 ? around_.layingIn(ahead.points, direction, inRear.lift) : inFront.layingIn;
+    if (way && blank_.slidesEndways) {
+        passage.in = WayIn::Endways;
+        way = formedAhead ? around_.standing(ahead.points, direction) : std::nullopt;
+        if (!way && formedBehind)
+            way = around_.standing(back, direction);
+        if (!way && formedBehind && fold.hem) {
+            std::vector<Vector> pressing = back;
+            for (Vector& point : pressing)
+                point.x -= inMillimetres(settings_.flattenInset);
+            way = around_.standing(pressing, direction);
+        }
+    }
+    const double turn = turnOf(fold, direction);
+    if (!way && !keepApart(inFront, inRear, turn) &&
+        sheetContact(ahead.points, back, poleOf(fold, turn), turn, sheetGap(blank_.thickness)))
+        way = Obstacle::Sheet;
+    passage.obstacle = way;
+    if (way)
+        return passage;
+    std::optional<WayOut> leaving = inFront.leaving;
+    if (passage.in == WayIn::Endways) {
+        leaving.reset(); // in that way because there was no other: out again the same
+    } else if (leaving && formedBehind && !inFront.leavesAnyhow) {
+        leaving = around_.takingOut(letGo(ahead.points, line, direction), back, direction, inRear.lift);
+    }
+    if (!leaving && blank_.slidesEndways)
+        leaving = WayOut::Endways;
+    if (leaving)
+        passage.out = *leaving;
+    else
+        passage.obstacle = Obstacle::WayOut;
+    return passage;
+}
+
+StepChecker::Passage StepChecker::together(Made made, std::size_t line, Placement placement)
+{
+    const HalfAnswer& inFront = frontLeaving(made, line, placement);
+    const HalfAnswer& inRear = rear(made, line, placement);
+    const bool formedAhead = !std::isinf(inFront.nearest), formedBehind = !std::isinf(inRear.nearest);
+    const bool in = !inRear.layingIn && (!formedAhead || (!inFront.layingIn && inRear.lift <= 0.0));
+    const bool out = inFront.leavesAnyhow || (inFront.leaving && !formedBehind);
+    if (in && out &&
+        keepApart(inFront, inRear, turnOf(blank_.lines[line], directionOf(blank_.lines[line], placement.up))))
+        return {std::nullopt, WayIn::FromTheFront, *inFront.leaving};
+    constexpr std::uint8_t unknown = 0, free = 1, blocked = 16, endways = 8;
     std::uint8_t& known = together_[(made * blank_.lines.size() + line) * 4 + numberOf(placement)];
     if (known == unknown) {
-        std::optional<Obstacle> found;
-        const Half ahead = halfSection(blank_, line, otherEnd(placement.endToGauge), made, placement.up);
-        if (liftsFormed)
-            found = around_.layingIn(ahead.points, direction, inRear.lift);
-        if (!found && !apart) {
-            const Half back = behind(halfSection(blank_, line, placement.endToGauge, made, placement.up));
-            if (sheetContact(ahead.points, back.points, poleOf(fold, turn), turn, gap))
-                found = Obstacle::Sheet;
-        }
-        known = found ? static_cast<std::uint8_t>(firstObstacle + static_cast<int>(*found)) : free;
+        const Passage passage = judgeTogether(made, line, placement);
+        if (passage.obstacle)
+            known = static_cast<std::uint8_t>(blocked + static_cast<std::uint8_t>(*passage.obstacle));
+        else
+            known = static_cast<std::uint8_t>(free + static_cast<std::uint8_t>(passage.out) +
+                                              (passage.in == WayIn::Endways ? endways : 0));
     }
-    if (known == free)
-        return std::nullopt;
-    return static_cast<Obstacle>(known - firstObstacle);
+    if (known >= blocked)
+        return {static_cast<Obstacle>(known - blocked), {}, {}};
+    const bool past = known >= free + endways;
+    return {std::nullopt, past ? WayIn::Endways : WayIn::FromTheFront,
+            static_cast<WayOut>(known - free - (past ? endways : 0))};
 }
 
 std::optional<Obstacle> StepChecker::obstacle(Made made, std::size_t line, Placement placement)
@@ -220,9 +305,33 @@ std::optional<Obstacle> StepChecker::obstacle(Made made, std::size_t line, Place
     const HalfAnswer& inRear = rear(made, line, placement);
     if (inRear.obstacle)
         return inRear.obstacle;
-    if (inRear.lift <= 0.0 && inFront.layingIn)
-        return inFront.layingIn;
-    return together(made, line, placement);
+    if (!blank_.slidesEndways) {
+        if (inRear.layingIn)
+            return inRear.layingIn;
+        if (inRear.lift <= 0.0 && inFront.layingIn)
+            return inFront.layingIn;
+        if (!frontLeaving(made, line, placement).leaving)
+            return Obstacle::WayOut;
+    }
+    return together(made, line, placement).obstacle;
+}
+
+std::optional<Obstacle> StepChecker::layingInBent(Made made, std::size_t line, Placement placement,
+                                                  const FoldLine& partly)
+{
+    const FoldLine& fold = blank_.lines[line];
+    const Direction direction = directionOf(fold, placement.up);
+    const double sign = direction == Direction::Up ? 1.0 : -1.0;
+    Half ahead = halfSection(blank_, line, otherEnd(placement.endToGauge), made, placement.up);
+    // The flat next to the bend counts too, but for what lies at the nose.
+    constexpr double atNose = 6.0;
+    const Vector first = ahead.points[0];
+    if (ahead.points[1].x - first.x > atNose)
+        ahead.points.insert(ahead.points.begin() + 1, {first.x + atNose, 0.0});
+    const std::vector<Vector> bent = folded(ahead.points, partly, sign * partly.angle);
+    if (together(made, line, placement).in == WayIn::Endways)
+        return around_.standing(bent, direction);
+    return around_.layingIn(bent, direction, rear(made, line, placement).lift);
 }
 
 Length StepChecker::gaugeDistance(Made made, std::size_t line, Placement placement)
@@ -235,9 +344,37 @@ Length StepChecker::gaugeDistance(Made made, std::size_t line, Placement placeme
     return nearestFromMillimetres(rear(made, line, placement).gauge);
 }
 
-Length StepChecker::lift(Made made, std::size_t line, Placement placement)
+Touching StepChecker::touching(Made made, std::size_t line, Placement placement) const
 {
-    return nearestFromMillimetres(rear(made, line, placement).lift);
+    const Half half = halfSection(blank_, line, placement.endToGauge, made, placement.up);
+    const std::optional<GaugeReach> reach = gaugeReach(half, blank_.thickness, machine_);
+    if (!reach || reach->part == GaugeReach::Part::Edge)
+        return Touching::Edge;
+    if (reach->part == GaugeReach::Part::Leg)
+        return Touching::Leg;
+    std::size_t index = line; // of the bend the arc belongs to: so many made bends further out
+    for (std::size_t left = reach->arc + 1; left > 0;) {
+        index = placement.endToGauge == End::Start ? index - 1 : index + 1;
+        left -= made >> index & 1U;
+    }
+    return blank_.lines[index].hem ? Touching::HemFold : Touching::Corner;
+}
+
+Handling StepChecker::handling(Made made, std::size_t line, Placement placement)
+{
+    const Passage passage = together(made, line, placement);
+    Handling handling{passage.in, passage.out, {}, {}, {}};
+    if (passage.in == WayIn::FromTheFront)
+        handling.lift = nearestFromMillimetres(rear(made, line, placement).lift);
+    if (passage.out == WayOut::LittleOpen)
+        handling.open = nearestFromMillimetres(around_.littleOpening(
+            behind(halfSection(blank_, line, placement.endToGauge, made, placement.up).points),
+            rear(made, line, placement).lift));
+    if (passage.out == WayOut::DrawnFirst || passage.out == WayOut::AsClampOpens)
+        handling.drawn = roundToNearest(
+            nearestFromMillimetres(around_.drawnFirst(passage.out, frontLeaving(made, line, placement).over)),
+            Length::micrometres(100));
+    return handling;
 }
 
 } // namespace lapwright::fold

@@ -59,20 +59,26 @@ public:
     [[nodiscard]] Blocked explain(Made made, std::size_t line, Placement placement);
     /// From the bend line to the gauge, exact on flat parts. Precondition: obstacle() is none.
     [[nodiscard]] Length gaugeDistance(Made made, std::size_t line, Placement placement);
-    /// How far the sheet is lifted while it is laid in, for what hangs below it behind. Precondition as
-    /// above.
-    [[nodiscard]] Length lift(Made made, std::size_t line, Placement placement);
-    /// Whether lifting is work.
-    [[nodiscard]] bool liftsOver(Made made, std::size_t line, Placement placement)
-    {
-        return lift(made, line, placement) > settings_.slidesOver;
-    }
+    /// What touches the gauge there.
+    [[nodiscard]] Touching touching(Made made, std::size_t line, Placement placement) const;
+    /// How the sheet comes in and goes out. Precondition as above.
+    [[nodiscard]] Handling handling(Made made, std::size_t line, Placement placement);
+    /// What stops the blank from being laid in when the part in front already stands folded as far as
+    /// `partly` says; obstacle() has found nothing. The bend itself is not in `made`.
+    [[nodiscard]] std::optional<Obstacle> layingInBent(Made made, std::size_t line, Placement placement,
+                                                       const FoldLine& partly);
 
 private:
     struct HalfAnswer {
         bool known = false;
-        std::optional<Obstacle> obstacle;
-        std::optional<Obstacle> layingIn; ///< of a front part that is laid in without lifting
+        std::optional<Obstacle> obstacle; ///< whatever way it comes in
+        /// From the front: of a front part, without lifting; of a part behind, with its lift.
+        std::optional<Obstacle> layingIn;
+        bool leavingKnown = false;
+        /// Of a front part, with nothing formed behind; none: caught, or a part behind.
+        std::optional<WayOut> leaving;
+        bool leavesAnyhow = false; ///< of a front part: nothing of it leans over clamp, bed or beam
+        Overhang over;
         double gauge = 0.0;
         double lift = 0.0;    ///< that a part behind needs
         double nearest = 0.0; ///< to the pole of the fold, of what is not the flat next to the bend
@@ -80,11 +86,28 @@ private:
     };
 
     [[nodiscard]] HalfAnswer& front(Made made, std::size_t line, Placement placement);
+    /// The same with its way out, which few get to be asked for.
+    [[nodiscard]] HalfAnswer& frontLeaving(Made made, std::size_t line, Placement placement);
+    /// The part in front as it stands when the fold is let go.
+    [[nodiscard]] std::vector<Vector> letGo(const std::vector<Vector>& ahead, std::size_t line,
+                                            Direction direction) const;
     [[nodiscard]] HalfAnswer& rear(Made made, std::size_t line, Placement placement);
     [[nodiscard]] HalfAnswer judgeFront(const Half& half, std::size_t line, Placement placement) const;
     [[nodiscard]] HalfAnswer judgeRear(const Half& canonical, std::size_t line, Placement placement) const;
-    /// What depends on both parts: the front's way in when it is lifted, and one part against the other.
-    [[nodiscard]] std::optional<Obstacle> together(Made made, std::size_t line, Placement placement);
+    /// What is in the way of both parts together, or how they come in and go out.
+    struct Passage {
+        std::optional<Obstacle> obstacle;
+        WayIn in = WayIn::FromTheFront;
+        WayOut out = WayOut::Straight;
+    };
+
+    /// What depends on both parts: the ways in and out, and one part against the other.
+    [[nodiscard]] Passage together(Made made, std::size_t line, Placement placement);
+    [[nodiscard]] Passage judgeTogether(Made made, std::size_t line, Placement placement);
+    /// Whether the parts cannot meet, whatever else: their angles about the pole say so.
+    [[nodiscard]] bool keepApart(const HalfAnswer& ahead, const HalfAnswer& back, double turn) const;
+    /// How high the flap of a pre-bent hem stands, or hangs.
+    [[nodiscard]] double flapHeight(const FoldLine& hem) const;
     [[nodiscard]] std::optional<Obstacle> byItself(std::size_t line, Placement placement) const;
     /// How the half reaches about the pole of the fold; `half` is laid along +x.
     [[nodiscard]] HalfAnswer aboutPole(const Half& half, std::size_t line, Direction direction,
@@ -101,7 +124,7 @@ private:
     std::vector<std::size_t> firstOf_;            ///< where each (line, towards) starts in the tables below
     std::vector<HalfAnswer> fronts_, rears_;
     Half scratch_;                       ///< the half that is being judged
-    std::vector<std::uint8_t> together_; ///< 0 not yet known, 1 free, 2 + the obstacle
+    std::vector<std::uint8_t> together_; ///< 0 not yet known, or a Passage in short
 };
 
 [[nodiscard]] inline End otherEnd(End end)

@@ -23,6 +23,7 @@ public:
           pieceLength_(pieceLength), settings_(settings)
     {
         settings_.findSuggestions = false;
+        settings_.twoGoes = false; // each attempt would take many times as long
     }
 
     void tryAll()
@@ -31,6 +32,8 @@ public:
             return shorterPieces();
         if (refusal_.obstacle == Obstacle::Capacity)
             return thinnerGauge();
+        if (refusal_.obstacle == Obstacle::TooManyBends)
+            return severalPieces();
         if (settings_.beamFace)
             otherFace();
         otherHems();
@@ -176,6 +179,48 @@ private:
                  {{"leg", profile_.legs[leg].name}, {"lap", joint}}});
             return;
         }
+    }
+
+    /// Legs `first` to `last`, cut in their middles where the profile goes on, each cut half the joint
+    /// longer.
+    [[nodiscard]] trim::Profile partOf(std::size_t first, std::size_t last) const
+    {
+        const auto from = static_cast<std::ptrdiff_t>(first), to = static_cast<std::ptrdiff_t>(last);
+        trim::Profile part = profile_;
+        part.legs.assign(profile_.legs.begin() + from, profile_.legs.begin() + to + 1);
+        part.bends.assign(profile_.bends.begin() + from, profile_.bends.begin() + to);
+        const auto cut = [](trim::Leg& leg, std::optional<trim::Hem>& hem) {
+            leg.length = leg.length / 2 + joint / 2;
+            hem.reset();
+        };
+        if (first > 0)
+            cut(part.legs.front(), part.startHem);
+        if (last + 1 < profile_.legs.size())
+            cut(part.legs.back(), part.endHem);
+        return part;
+    }
+
+    /// As few pieces as each going as far as it can makes, none of more bends than are quickly ordered.
+    void severalPieces()
+    {
+        constexpr std::size_t mostBends = 10;
+        std::string cuts;
+        std::int64_t count = 1;
+        for (std::size_t first = 0;;) {
+            std::size_t last = std::min(first + mostBends, profile_.legs.size() - 1);
+            while (last > first && !folds(partOf(first, last)))
+                --last;
+            if (last == first)
+                return;
+            if (last + 1 == profile_.legs.size())
+                break;
+            cuts += (cuts.empty() ? "" : ", ") + profile_.legs[last].name;
+            ++count;
+            first = last;
+        }
+        refusal_.suggestions.push_back(
+            {"Split into {count} pieces, in {legs}, that lap by {lap}: each can be folded here.",
+             {{"count", count}, {"legs", cuts}, {"lap", joint}}});
     }
 
     Refusal& refusal_;

@@ -24,8 +24,9 @@ Surroundings::Surroundings(const Blank& blank, const Machine& machine, std::size
     for (const FoldLine& line : blank.lines)
         for (const double turn : {line.angleToSet, -line.angleToSet}) {
             const Vector pole = poleOf(line, turn);
-            swings_.push_back({TurningBarrier(clamp_, pole, turn < 0.0 ? -1.0 : 1.0),
-                               TurningBarrier(bed_, pole, turn < 0.0 ? -1.0 : 1.0), turn});
+            const double sense = turn < 0.0 ? -1.0 : 1.0;
+            swings_.push_back({TurningBarrier(clamp_, pole, sense), TurningBarrier(bed_, pole, sense),
+                               TurningBarrier(turn < 0.0 ? downBeam_ : upBeam_, pole, sense), turn});
         }
 }
 

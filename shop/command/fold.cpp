@@ -16,8 +16,9 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <optional>
 
-/// `fold`: the fold steps of one profile document on one machine.
+/// `fold`: the fold steps of one profile document, on one machine or the best of all.
 namespace lapwright::command {
 
 namespace {
@@ -27,6 +28,10 @@ const char* actionName(fold::Action action)
     switch (action) {
     case fold::Action::Fold:
         return "fold";
+    case fold::Action::FoldPartly:
+        return "fold-partly";
+    case fold::Action::FinishFold:
+        return "finish-fold";
     case fold::Action::PreBend:
         return "pre-bend";
     case fold::Action::Flatten:
@@ -35,9 +40,26 @@ const char* actionName(fold::Action action)
     return "";
 }
 
-nlohmann::json asJson(const fold::Outcome& outcome, const Style& style)
+const char* wayOutName(fold::WayOut way)
 {
-    nlohmann::json json = {{"text", acts::inWords(outcome, style)}};
+    switch (way) {
+    case fold::WayOut::Straight:
+        return "straight";
+    case fold::WayOut::LittleOpen:
+        return "clamp-little-open";
+    case fold::WayOut::DrawnFirst:
+        return "drawn-first";
+    case fold::WayOut::AsClampOpens:
+        return "as-clamp-opens";
+    case fold::WayOut::Endways:
+        return "endways";
+    }
+    return "";
+}
+
+nlohmann::json asJson(const fold::Outcome& outcome, const std::vector<std::string>& text)
+{
+    nlohmann::json json = {{"text", text}};
     if (const auto* plan = std::get_if<fold::FoldPlan>(&outcome)) {
         json["machine"] = plan->machine;
         json["beam_face"] = plan->beamFace;
@@ -51,37 +73,58 @@ nlohmann::json asJson(const fold::Outcome& outcome, const Style& style)
                  {"direction", step.direction == fold::Direction::Up ? "up" : "down"},
                  {"edge_to_gauge", step.endToGauge == fold::End::Start ? "first" : "last"},
                  {"gauge_mm", inMillimetres(step.gaugeSetting)},
+                 {"gauge_touches", fold::nameOf(step.touching)},
                  {"fold_degrees", step.foldAngle.inDegrees()},
                  {"set_degrees", step.angleToSet.inDegrees()},
                  {"gap_mm", inMillimetres(step.openGap)},
-                 {"lift_mm", inMillimetres(step.lift)},
+                 {"lift_mm", inMillimetres(step.handling.lift)},
+                 {"way_in", step.handling.in == fold::WayIn::Endways ? "endways" : "front"},
+                 {"way_out", wayOutName(step.handling.out)},
+                 {"drawn_mm", inMillimetres(step.handling.drawn)},
+                 {"clamp_open_mm", inMillimetres(step.handling.open)},
                  {"colour_up", step.colourUp}});
     }
     return json;
 }
 
-/// The outcome on the machine; a refusal is held against the shop's other machines, and says which one can.
-Result<fold::Outcome> planOn(const Unfolded& piece, const std::vector<fold::Machine>& machines,
-                             std::size_t machine, Length length)
+/// What to show: the outcome on one machine, and those on the others where they were asked.
+struct Answer {
+    std::size_t machine = 0;
+    fold::Outcome outcome;
+    std::vector<std::string> others;
+};
+
+/// Without a machine named, the one that makes it with the least handling. A refusal is held against the
+/// other machines, and says which one can.
+Result<Answer> planOn(const Unfolded& piece, const std::vector<fold::Machine>& machines,
+                      const std::optional<std::size_t>& named, Length length, const Style& style)
 {
-    auto outcome = fold::planFold(piece.profile.profile, piece.flat, piece.stuff.metal, piece.stuff.sheet,
-                                  machines[machine], length, {});
-    if (!outcome.ok() || std::holds_alternative<fold::FoldPlan>(*outcome))
-        return outcome;
-    auto all = fold::chooseMachine(piece.profile.profile, piece.flat, piece.stuff.metal, piece.stuff.sheet,
-                                   machines, length, {});
+    if (named) {
+        auto outcome = fold::planFold(piece.profile.profile, piece.flat, piece.stuff.metal, piece.stuff.sheet,
+                                      machines[*named], length, {});
+        if (!outcome.ok())
+            return outcome.errors();
+        if (std::holds_alternative<fold::FoldPlan>(*outcome))
+            return Answer{*named, *std::move(outcome), {}};
+    }
+    const auto all = fold::chooseMachine(piece.profile.profile, piece.flat, piece.stuff.metal,
+                                         piece.stuff.sheet, machines, length, {});
     if (!all.ok())
         return all.errors();
-    const auto its = std::find_if(all->begin(), all->end(), [machine](const fold::MachineOutcome& each) {
-        return each.machine == machine;
+    const auto its = std::find_if(all->begin(), all->end(), [&named](const fold::MachineOutcome& each) {
+        return !named || each.machine == *named;
     });
-    return its->outcome;
+    Answer answer{its->machine, its->outcome, {}};
+    if (!named)
+        answer.others = acts::othersInWords(*all, its->machine, machines, style);
+    return answer;
 }
 
 /// The ticket as SVG pages, "fold-01.svg" and on, in the folder named with --svg. Errors: what stands in the
 /// way of writing it.
 std::vector<Error> writeTicket(const std::string& folder, const Unfolded& piece, const fold::Machine& machine,
-                               const fold::FoldPlan& plan, Length length, const Style& style)
+                               const fold::FoldPlan& plan, Length length, const Style& style,
+                               drawing::AngleShown angles)
 {
     const auto pictures = fold::FoldPictures::make(piece.profile.profile, piece.flat, piece.stuff.metal,
                                                    piece.stuff.sheet, machine, plan, {});
@@ -89,7 +132,8 @@ std::vector<Error> writeTicket(const std::string& folder, const Unfolded& piece,
         return pictures.errors();
     if (!QDir().mkpath(QString::fromStdString(folder)))
         return {{"--svg", folder, "a folder that can be made"}};
-    drawing::FoldTicket ticket = foldTicketOf(piece.stuff, piece.profile.material, machine, plan, style);
+    drawing::FoldTicket ticket =
+        foldTicketOf(piece.stuff, piece.profile.material, machine, plan, style, angles);
     ticket.pieces = {{"Piece", 1, length}};
     const auto pages = drawing::foldTicket(piece.profile.profile, piece.flat, plan, *pictures, ticket);
     for (std::size_t i = 0; i < pages.size(); ++i) {
@@ -115,26 +159,40 @@ bool holds(const Unfolded& piece, const fold::Machine& machine, const fold::Fold
 }
 
 Exit show(const QCommandLineParser& options, const Unfolded& piece, const fold::Machine& machine,
-          const fold::Outcome& outcome, Length length)
+          const Answer& answer, Length length)
 {
     const Style style = styleOf(options);
-    const auto* plan = std::get_if<fold::FoldPlan>(&outcome);
+    const drawing::AngleShown angles = anglesOf(options);
+    const auto* plan = std::get_if<fold::FoldPlan>(&answer.outcome);
     if (plan != nullptr && !plan->steps.empty()) {
         if (!holds(piece, machine, *plan, length))
             return Exit::CouldNot;
         if (const std::string folder = text(options, "svg"); !folder.empty())
-            if (const auto errors = writeTicket(folder, piece, machine, *plan, length, style);
+            if (const auto errors = writeTicket(folder, piece, machine, *plan, length, style, angles);
                 !errors.empty()) {
                 tell(errors);
                 return Exit::CouldNot;
             }
     }
+    std::vector<std::string> lines = acts::inWords(answer.outcome, style, angles);
+    lines.insert(lines.end(), answer.others.begin(), answer.others.end());
     if (options.isSet("json"))
-        print(asJson(outcome, style).dump(2));
+        print(asJson(answer.outcome, lines).dump(2));
     else
-        for (const std::string& line : acts::inWords(outcome, style))
+        for (const std::string& line : lines)
             print(line);
     return plan != nullptr ? Exit::Done : Exit::Blocked;
+}
+
+/// The piece's length; without one a usual length, as far as there is a machine that folds it.
+Length lengthOf(const Unfolded& piece, const std::vector<fold::Machine>& machines,
+                const std::optional<std::size_t>& named)
+{
+    Length most;
+    for (std::size_t i = 0; i < machines.size(); ++i)
+        if (!named || i == *named)
+            most = std::max(most, machines[i]->bendingLength);
+    return piece.profile.length.value_or(std::min(most, Length::feet(10)));
 }
 
 Exit foldProfile(const QCommandLineParser& options)
@@ -146,20 +204,26 @@ Exit foldProfile(const QCommandLineParser& options)
         return Exit::BadInput;
     }
     const auto unfolded = unfold(argument(options), *catalogue);
-    const auto machine = acts::machineNamed(*machines, text(options, "machine"), "--machine");
-    if (!unfolded.ok() || !machine.ok()) {
-        tell(unfolded.ok() ? machine.errors() : unfolded.errors());
+    std::optional<std::size_t> named;
+    if (options.isSet("machine")) {
+        const auto machine = acts::machineNamed(*machines, text(options, "machine"), "--machine");
+        if (!machine.ok()) {
+            tell(machine.errors());
+            return Exit::BadInput;
+        }
+        named = *machine;
+    }
+    if (!unfolded.ok()) {
+        tell(unfolded.errors());
         return Exit::BadInput;
     }
-    const fold::Machine& folder = (*machines)[*machine];
-    const Length length =
-        unfolded->profile.length.value_or(std::min(folder->bendingLength, Length::feet(10)));
-    const auto outcome = planOn(*unfolded, *machines, *machine, length);
-    if (!outcome.ok()) {
-        tell(outcome.errorsWithin(nameOf(argument(options))));
+    const Length length = lengthOf(*unfolded, *machines, named);
+    const auto answer = planOn(*unfolded, *machines, named, length, styleOf(options));
+    if (!answer.ok()) {
+        tell(answer.errorsWithin(nameOf(argument(options))));
         return Exit::BadInput;
     }
-    return show(options, *unfolded, folder, *outcome, length);
+    return show(options, *unfolded, (*machines)[answer->machine], *answer, length);
 }
 
 } // namespace
@@ -169,9 +233,10 @@ Subcommand foldCommand()
     return {
         "fold",
         "PROFILE",
-        "plan the fold steps of one profile on one machine",
+        "plan the fold steps of one profile",
         "PROFILE is a profile document (lapwright/profile). Prints the steps of least handling that the machine can "
-        "make, or why there are none and what would help (exit status 1).",
+        "make, or why there are none and what would help (exit status 1). Without --machine every machine is asked: "
+        "the steps are those of the one with the least handling, and the others are named with theirs or their reason.",
         {{"machine", "Id of the folding machine.", "MACHINE"},
          {"svg",
           "Also write the fold ticket into this folder, a page a file; the folder is made if it is not there.",

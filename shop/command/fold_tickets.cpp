@@ -46,7 +46,7 @@ void FoldTickets::print(const pieces::Order& order, std::size_t index, const act
                        acts::describe(profile.material) + ", girth " +
                        lapwright::write(profile.girth, pictures_.style()) + "\n" + piecesOf(order, index) +
                        "\nlongest " + lapwright::write(program.longest, pictures_.style()) + "\n\n";
-    for (const std::string& line : acts::inWords(program.outcome, pictures_.style()))
+    for (const std::string& line : acts::inWords(program.outcome, pictures_.style(), pictures_.angles()))
         text += line + "\n";
     folder_.write("fold", number_, "txt", text + "\n" + cautionsAtTheMachine());
     if (program.plan() != nullptr) {

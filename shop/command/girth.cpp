@@ -23,7 +23,8 @@ Result<bool> draw(const Unfolded& unfolded, const std::string& path, const Style
     profile.material = unfolded.profile.material;
     profile.thickness = unfolded.stuff.sheet.thickness;
     profile.girth = unfolded.flat.girth;
-    return storage::writeDocument(path, Pictures({}, style).profile(profile, unfolded.stuff.metal));
+    return storage::writeDocument(
+        path, Pictures({}, style, drawing::AngleShown::Fold).profile(profile, unfolded.stuff.metal));
 }
 
 Exit girth(const QCommandLineParser& options)

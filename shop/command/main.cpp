@@ -35,6 +35,9 @@ int fail(const QString& message)
 void addCommonOptions(QCommandLineParser& parser)
 {
     parser.addOption({"json", "Write the result as JSON."});
+    parser.addOption({"angles",
+                      "Show a bend as its fold angle (how far it turns from flat, the default) or included.",
+                      "ANGLE", "fold"});
     parser.addOption({"units", "Show lengths as ft (feet and inches, the default), in or mm.", "UNIT", "ft"});
     parser.addOption(
         {"library",
@@ -68,6 +71,9 @@ int runSubcommand(const Subcommand& subcommand, QStringList arguments)
         return fail(QString("%1 takes %2; see lapwright %1 --help")
                         .arg(subcommand.name,
                              subcommand.arguments.isEmpty() ? "no arguments" : subcommand.arguments));
+    const QString angles = parser.value("angles");
+    if (angles != "fold" && angles != "included")
+        return fail("--angles is " + angles + ", expected fold or included");
     const QString units = parser.value("units");
     if (units != "ft" && units != "in" && units != "mm")
         return fail("--units is " + units + ", expected ft, in or mm");

@@ -6,8 +6,13 @@
 
 namespace lapwright::command {
 
-Pictures::Pictures(const schedule::ShopStock& stock, const Style& style)
-    : colours_(stock.colours), style_(style)
+drawing::AngleShown anglesOf(const QCommandLineParser& options)
+{
+    return options.value("angles") == "included" ? drawing::AngleShown::Included : drawing::AngleShown::Fold;
+}
+
+Pictures::Pictures(const schedule::ShopStock& stock, const Style& style, drawing::AngleShown angles)
+    : colours_(stock.colours), style_(style), angles_(angles)
 {
 }
 
@@ -31,11 +36,13 @@ std::string Pictures::profile(const pieces::OrderedProfile& profile, const metal
     picture.colourName = profile.material.colour;
     picture.girth = profile.girth;
     picture.style = style_;
+    picture.angles = angles_;
     return drawing::toSvg(drawing::profilePicture(profile.profile, picture));
 }
 
 drawing::FoldTicket foldTicketOf(const acts::Stuff& stuff, const site::Material& material,
-                                 const fold::Machine& machine, const fold::FoldPlan& plan, const Style& style)
+                                 const fold::Machine& machine, const fold::FoldPlan& plan, const Style& style,
+                                 drawing::AngleShown angles)
 {
     drawing::FoldTicket ticket;
     ticket.metal = stuff.metal.name + ", " + stuff.sheet.gauge;
@@ -46,6 +53,7 @@ drawing::FoldTicket foldTicketOf(const acts::Stuff& stuff, const site::Material&
     if (machine->beamFaces.size() > 1)
         ticket.beamFace = machine->beamFaces[plan.beamFace].name;
     ticket.style = style;
+    ticket.angles = angles;
     return ticket;
 }
 
@@ -55,7 +63,7 @@ std::vector<std::string> Pictures::foldTicket(const pieces::Order& order, std::s
 {
     const pieces::OrderedProfile& ordered = order.profiles[profile];
     drawing::FoldTicket ticket =
-        foldTicketOf(program.stuff, ordered.material, machine, *program.plan(), style_);
+        foldTicketOf(program.stuff, ordered.material, machine, *program.plan(), style_, angles_);
     ticket.job = order.job.name;
     ticket.colour = colourOf(ordered.material.colour);
     for (const pieces::Piece& piece : order.pieces)

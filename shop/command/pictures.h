@@ -10,6 +10,8 @@
 #include "pieces/order.h"
 #include "schedule/stock.h"
 
+#include <QCommandLineParser>
+
 #include <cstddef>
 #include <map>
 #include <string>
@@ -23,13 +25,16 @@ inline constexpr drawing::Colour unknownColour{140, 140, 140};
 /// What every fold ticket says of the metal, the machine and the plan; the colour is unknownColour.
 [[nodiscard]] drawing::FoldTicket foldTicketOf(const acts::Stuff& stuff, const site::Material& material,
                                                const fold::Machine& machine, const fold::FoldPlan& plan,
-                                               const Style& style);
+                                               const Style& style, drawing::AngleShown angles);
+
+/// How the person asked for angles with --angles.
+[[nodiscard]] drawing::AngleShown anglesOf(const QCommandLineParser& options);
 
 /// Pictures of orders as SVG, in the shop's units and with the colours as its stock document says they look;
 /// any other is unknownColour.
 class Pictures {
 public:
-    Pictures(const schedule::ShopStock& stock, const Style& style);
+    Pictures(const schedule::ShopStock& stock, const Style& style, drawing::AngleShown angles);
 
     /// The profile in section with its dimensions.
     [[nodiscard]] std::string profile(const pieces::OrderedProfile& profile, const metal::Metal& metal) const;
@@ -42,12 +47,14 @@ public:
     [[nodiscard]] std::string plan(const pieces::Order& order) const;
 
     [[nodiscard]] const Style& style() const { return style_; }
+    [[nodiscard]] drawing::AngleShown angles() const { return angles_; }
 
 private:
     [[nodiscard]] drawing::Colour colourOf(const std::string& name) const;
 
     std::map<std::string, std::string> colours_;
     Style style_;
+    drawing::AngleShown angles_;
 };
 
 } // namespace lapwright::command

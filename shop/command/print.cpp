@@ -90,7 +90,7 @@ Exit printAll(const QCommandLineParser& options, const std::string& path, const 
     const Style style = styleOf(options);
     TicketFolder folder(path);
     printCutTickets(database, style, folder);
-    const bool allFold = printOrders(database, *programs, Pictures(stock, style), folder);
+    const bool allFold = printOrders(database, *programs, Pictures(stock, style, anglesOf(options)), folder);
     printLoads(database, style, folder);
     if (schedule->has_value())
         printSchedule(**schedule, folder);

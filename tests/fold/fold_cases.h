@@ -68,6 +68,8 @@ inline fold::MachineDescription describe(const std::string& id)
     }
     m.displayStep = length("display_step_mm");
     m.leastLeg = length("least_leg_mm");
+    if (json.contains("slides_endways_mm"))
+        m.slidesEndways = length("slides_endways_mm");
     m.flattensHems = json.at("flattens_hems").get<bool>();
     m.largestOpenHem = length("largest_open_hem_mm");
     return m;

@@ -12,6 +12,7 @@
 #include <boost/geometry/geometries/point_xy.hpp>
 #include <boost/geometry/geometries/polygon.hpp>
 
+#include <array>
 #include <cmath>
 
 using namespace foldcases;
@@ -63,6 +64,7 @@ public:
             now_.allowances.push_back(inMillimetres(
                 2 * trim::outsideSetback(turn, line.insideRadius, sheet.thickness) - line.deduction));
             now_.radii.push_back(inMillimetres(line.insideRadius) + thickness_ / 2.0);
+            radii_.push_back(now_.radii.back());
             wanted_.push_back(line.turn.inRadians());
         }
     }
@@ -73,18 +75,27 @@ public:
         for (std::size_t i = 0; i < plan_.steps.size(); ++i) {
             const FoldStep& step = plan_.steps[i];
             if (step.action != Action::Flatten) {
-                const QString fault = laidIn(step) + swept(step);
+                const QString fault = laidIn(step) + swept(step) + takenOut(step);
                 if (!fault.isEmpty())
                     return QString("step %1: ").arg(i + 1) + fault;
             }
             if (step.action != Action::PreBend)
-                now_.angles[step.line] = wanted_[step.line];
+                bend(step, step.foldAngle);
         }
         return {};
     }
     [[nodiscard]] int sections() const { return sections_; }
 
 private:
+    /// Leaves the step's bend standing at `angle`; an unfinished bend is a wider arc of the same flat length.
+    void bend(const FoldStep& step, Angle angle)
+    {
+        const double wanted = std::abs(wanted_[step.line]), part = angle.inRadians() / wanted;
+        now_.angles[step.line] = std::copysign(angle.inRadians(), wanted_[step.line]);
+        now_.radii[step.line] =
+            part * radii_[step.line] + (1.0 - part) * now_.allowances[step.line] / angle.inRadians();
+    }
+
     /// The bend lies round the clamp's nose: nothing is asked of what is nearer to it than this.
     [[nodiscard]] double atBend(const FoldStep& step) const
     {
@@ -97,8 +108,7 @@ private:
         const double angle = Angle::degrees(degrees).inRadians();
         standing.angles[step.line] = std::copysign(angle, wanted_[step.line]);
         if (angle > 1e-9) // an unfinished bend is a wider arc of the same flat length
-            standing.radii[step.line] =
-                std::max(standing.radii[step.line], standing.allowances[step.line] / angle);
+            standing.radii[step.line] = std::max(radii_[step.line], standing.allowances[step.line] / angle);
         Parts parts;
         const double near = atBend(step), line = now_.positions[step.line];
         const bool forwards = step.endToGauge == fold::End::Start;
@@ -146,7 +156,7 @@ private:
 
     QString laidIn(const FoldStep& step)
     {
-        const Parts parts = partsAt(step, 0.0);
+        const Parts flat = partsAt(step, 0.0);
         // The middle of the sheet is drawn on y = 0: the parts it lies on make room for half of it, and the
         // beam for a pressed hem.
         const double half = thickness_ / 2.0, opening = inMillimetres(machine_->clampOpening);
@@ -154,8 +164,9 @@ private:
         const fold::Outline& beam =
             up ? machine_->beamFaces[plan_.beamFace].body : machine_->downFolding->beam.body;
         const BoostPolygon resting = polygon(beam, 0.0, (up ? -1.0 : 1.0) * (2.0 * thickness_ + 0.3));
-        if (apart(parts.all, resting) < half - 0.1)
-            return QString("%1 mm from the beam at rest").arg(apart(parts.all, resting));
+        if (apart(flat.all, resting) < half - 0.1)
+            return QString("%1 mm from the beam at rest").arg(apart(flat.all, resting));
+        const Parts parts = partsAt(step, standsAt(step));
         const auto meets = [&](double out, double lift, double open) {
             ++sections_;
             const BoostPolygon bed = polygon(machine_->bed, -out, -lift - half);
@@ -164,8 +175,11 @@ private:
             return std::min({apart(parts.all, bed), apart(parts.all, clamp),
                              up ? apart(parts.all, rest) : 1e9}) < half - 0.1;
         };
-        const double lift = inMillimetres(step.lift);
-        for (double out = 0.0; out < now_.girth + 300.0; out += longRun() ? 3.0 : 15.0)
+        const double lift = inMillimetres(step.handling.lift);
+        if (step.handling.in == fold::WayIn::Endways && meets(0.0, 0.0, opening))
+            return "does not stand in the open machine";
+        const double way = step.handling.in == fold::WayIn::Endways ? 0.0 : now_.girth + 300.0;
+        for (double out = 0.0; out < way; out += longRun() ? 3.0 : 15.0)
             if (meets(out, lift, opening))
                 return QString("met %1 mm before it is in").arg(out);
         for (double high = 0.0; high < lift; high += 1.0)
@@ -177,6 +191,67 @@ private:
         return {};
     }
 
+    /// What the step's bend stands at as it is laid in, degrees.
+    [[nodiscard]] double standsAt(const FoldStep& step) const
+    {
+        return step.action == Action::FinishFold
+                   ? Angle::radians(std::abs(now_.angles[step.line])).inDegrees()
+                   : 0.0;
+    }
+
+    /// The way out: how far the sheet is drawn and lifted and the clamp is open, one moment after the other.
+    [[nodiscard]] std::vector<std::array<double, 3>> wayOut(const FoldStep& step) const
+    {
+        const bool little = step.handling.out == fold::WayOut::LittleOpen;
+        const double wide = inMillimetres(little ? step.handling.open : machine_->clampOpening);
+        const double lift = inMillimetres(step.handling.lift);
+        const double drawn = inMillimetres(step.handling.drawn), far = now_.girth + 300.0;
+        const bool down = step.direction == fold::Direction::Down;
+        std::vector<std::array<double, 3>> way{{0.0, 0.0, 0.0}};
+        if (step.handling.out == fold::WayOut::DrawnFirst && down)
+            way.push_back({0.0, 0.0, wide});
+        if (step.handling.out == fold::WayOut::DrawnFirst)
+            way.push_back({drawn, 0.0, down ? wide : 0.0});
+        if (step.handling.out == fold::WayOut::AsClampOpens)
+            way.push_back(
+                {drawn, 0.0, std::min(wide, drawn * std::abs(std::tan(step.foldAngle.inRadians())))});
+        way.push_back({drawn, 0.0, wide});
+        way.push_back({drawn, lift, wide});
+        way.push_back({drawn + far, lift, wide});
+        return way;
+    }
+
+    QString takenOut(const FoldStep& step)
+    {
+        if (step.handling.out == fold::WayOut::Endways)
+            return {};
+        const Parts parts = partsAt(step, step.foldAngle.inDegrees());
+        const bool up = step.direction == fold::Direction::Up;
+        const double half = thickness_ / 2.0, give = 1.6; // a sheet that leans by less springs aside
+        const std::vector<std::array<double, 3>> way = wayOut(step);
+        for (std::size_t i = 0; i + 1 < way.size(); ++i) {
+            double most = 1.0;
+            for (std::size_t k = 0; k < 3; ++k)
+                most = std::max(most, std::abs(way[i + 1][k] - way[i][k]));
+            const int moments = static_cast<int>(std::ceil(most / (longRun() ? 1.0 : 8.0)));
+            for (int moment = 0; moment <= moments; ++moment) {
+                const auto at = [&](std::size_t k) {
+                    return way[i][k] + (way[i + 1][k] - way[i][k]) * moment / moments;
+                };
+                ++sections_;
+                const BoostPolygon bed = polygon(machine_->bed, -at(0) - give, -at(1) - half);
+                const BoostPolygon clamp = polygon(machine_->clamp, -at(0) - give, at(2) - at(1) + half);
+                const BoostPolygon beam = polygon(machine_->beamFaces[plan_.beamFace].body, -at(0),
+                                                  -at(1) - 2.0 * thickness_ - 0.3);
+                for (const BoostLine& part : {parts.front, parts.rear})
+                    if (apart(part, bed) <= 0.0 || apart(part, clamp) <= 0.0 ||
+                        (up && apart(part, beam) <= 0.0))
+                        return QString("caught at %1, %2, %3").arg(at(0)).arg(at(1)).arg(at(2));
+            }
+        }
+        return {};
+    }
+
     QString swept(const FoldStep& step)
     {
         const double half = thickness_ / 2.0, set = step.angleToSet.inDegrees();
@@ -185,8 +260,9 @@ private:
         // Folded as far as it goes, the flat lies against the clamp's nose, give or take its thickness.
         const BoostPolygon behindNose = polygon(machine_->clamp, -thickness_ - 0.3, 0.0);
         const double every = longRun() ? 0.25 : 2.0;
-        for (int moment = 0; moment * every <= set; ++moment) {
-            const double degrees = std::min(set, moment * every);
+        const double from = standsAt(step);
+        for (int moment = 0; from + moment * every <= set; ++moment) {
+            const double degrees = std::min(set, from + moment * every);
             const Parts parts = partsAt(step, degrees);
             ++sections_;
             if (apart(parts.flat, behindNose) <= 0.0)
@@ -208,6 +284,7 @@ private:
     const FoldPlan& plan_;
     fold::Standing now_;
     std::vector<double> wanted_;
+    std::vector<double> radii_; ///< of the finished bends
     int sections_ = 0;
 };
 

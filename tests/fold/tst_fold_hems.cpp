@@ -68,6 +68,37 @@ private slots:
                     }
     }
 
+    void bentDownWhereThatSavesTurningOver()
+    {
+        // Hem and bend to opposite sides: up only, the sheet is turned over between them; a machine that also
+        // folds down does both as it lies, with the hem bent down.
+        for (const auto& [kind, radius] : std::initializer_list<std::pair<HemKind, double>>{
+                 {HemKind::Closed, 0.0}, {HemKind::Open, 1.5}, {HemKind::Teardrop, 2.5}}) {
+            const trim::Profile angle = hemmed(hem(kind, Side::Right, radius), fold::End::End);
+            const auto up = std::get<FoldPlan>(*plan(angle, machine("long-folder-up")));
+            const auto both = std::get<FoldPlan>(*plan(angle, machine("long-folder-up-down")));
+            const auto turns = [](const FoldPlan& plan) {
+                return std::count_if(plan.steps.begin(), plan.steps.end(),
+                                     [](const FoldStep& step) { return step.move != fold::Move::None; });
+            };
+            QVERIFY(turns(up) > 0);
+            QCOMPARE(turns(both), std::ptrdiff_t(0));
+            QVERIFY(std::any_of(both.steps.begin(), both.steps.end(), [](const FoldStep& step) {
+                return step.action == Action::PreBend && step.direction == fold::Direction::Down;
+            }));
+            const fold::PlanCheck check = checked(angle, machine("long-folder-up-down"), both);
+            QVERIFY2(check.problems.empty(), check.problems.empty() ? "" : check.problems.front().c_str());
+        }
+        // Not where the second beam does not go round far enough.
+        fold::MachineDescription shallow = describe("long-folder-up-down");
+        shallow.downFolding->largestFoldAngle = Angle::degrees(100.0);
+        const auto plan = std::get<FoldPlan>(*foldcases::plan(
+            hemmed(hem(HemKind::Closed, Side::Right, 0.0), fold::End::End), *fold::Machine::make(shallow)));
+        QVERIFY(std::none_of(plan.steps.begin(), plan.steps.end(), [](const FoldStep& step) {
+            return step.action == Action::PreBend && step.direction == fold::Direction::Down;
+        }));
+    }
+
     void openHemsNeedAClampThatStopsShort()
     {
         // The hand brake presses closed hems only; the long folders leave up to 6 mm.

@@ -52,11 +52,24 @@ private slots:
         QVERIFY(std::abs(inInches(*lapwright::metal::radiusAfterRelease(metal, metal.sheets[0].thickness,
                                                                         radius)) -
                          0.531) < 0.0005);
-        const Angle set = *fold::angleToSet(metal, metal.sheets[0], radius, quarterTurn, {});
+        const Angle set =
+            *fold::angleToSet(metal, metal.sheets[0], radius, quarterTurn, machine("long-folder-up"), {});
         QVERIFY(std::abs(set.inDegrees() - 95.3) < 0.05);
         fold::Settings measured;
         measured.measuredSpringback.push_back({"steel", "20 ga", quarterTurn, Angle::degrees(92.0)});
-        QCOMPARE(fold::angleToSet(metal, metal.sheets[0], radius, quarterTurn, measured)->inDegrees(), 92.0);
+        const auto setOn = [&](const fold::Machine& folder) {
+            return fold::angleToSet(metal, metal.sheets[0], radius, quarterTurn, folder, measured)
+                ->inDegrees();
+        };
+        QCOMPARE(setOn(machine("long-folder-up")), 92.0);
+        // The machine's own table wins over the formula as well, and the settings' over the machine's.
+        fold::MachineDescription tried = describe("long-folder-up");
+        tried.measuredSpringback = {{"steel", "20 ga", quarterTurn, Angle::degrees(91.5)}};
+        QCOMPARE(setOn(*fold::Machine::make(tried)), 92.0);
+        measured.measuredSpringback.clear();
+        QCOMPARE(setOn(*fold::Machine::make(tried)), 91.5);
+        tried.measuredSpringback[0].angleToSet = halfTurn;
+        QVERIFY(!fold::Machine::make(tried).ok());
     }
 
     void badInputIsRefused()

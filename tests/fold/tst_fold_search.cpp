@@ -5,12 +5,16 @@
 #include "fold/blank.h"
 #include "fold/check.h"
 #include "fold/search.h"
+#include "fold/two_goes.h"
 
 #include <QtTest>
 
+#include <algorithm>
 #include <bit>
 #include <limits>
 #include <map>
+#include <memory>
+#include <set>
 
 using namespace foldcases;
 using fold::FoldPlan;
@@ -26,8 +30,23 @@ std::size_t scaledCount(std::size_t usual, std::size_t longRun)
     return qEnvironmentVariableIsSet("LAPWRIGHT_LONG") ? longRun : usual;
 }
 
+/// A bend bent partly first, and the blank as it stands then.
+struct InTwoGoes {
+    InTwoGoes(const fold::Blank& blank, const fold::Machine& machine, const fold::Settings& settings,
+              std::size_t bend, const fold::FoldLine& partly)
+        : line(bend), bent(blank)
+    {
+        bent.lines[bend] = partly;
+        checker = std::make_unique<fold::StepChecker>(bent, machine, 0, settings);
+    }
+    std::size_t line;
+    fold::Blank bent;
+    std::unique_ptr<fold::StepChecker> checker;
+};
+
 /// Every sequence, end and face, with the time added up from the settings directly. A sequence is given up
-/// only when it has taken longer than the best whole one, even if every bend left took no more than its fold.
+/// only when it has taken longer than the best whole one, even if every bend left took no more than its fold;
+/// or, with a bend in two goes, when what it has made was found to lead nowhere before.
 class EverySequence {
 public:
     EverySequence(fold::StepChecker& steps, const fold::Machine& machine, const fold::Settings& settings,
@@ -37,43 +56,85 @@ public:
                              inMetres(length) * static_cast<double>(settings.times.perMetre)))
     {
     }
-    std::int64_t least()
+    /// `twoGoes` none: every bend in one go.
+    std::int64_t least(InTwoGoes* twoGoes)
     {
+        twoGoes_ = twoGoes;
         best_ = impossible;
-        follow(0, {}, 0);
+        hopeless_.clear();
+        follow(0, Stage::Before, {}, 0);
         return best_;
     }
 
 private:
+    enum class Stage { Before, Between, After };
     struct At {
         Placement placement;
         Length setting;
         double angle = 0.0;
     };
+    struct Move {
+        fold::StepChecker& checker;
+        fold::Made others;
+        std::size_t line;
+        Placement placement;
+    };
 
-    void follow(fold::Made made, const std::optional<At>& at, std::int64_t soFar)
+    /// Whether any way led to a whole piece.
+    bool follow(fold::Made made, Stage stage, const std::optional<At>& at, std::int64_t soFar)
     {
         const auto left = static_cast<std::int64_t>(steps_.lineCount()) - std::popcount(made);
         if (best_ != impossible && soFar + left * settings_.times.fold >= best_)
-            return;
-        if (left == 0)
+            return true;
+        if (left == 0 && (twoGoes_ == nullptr || stage == Stage::After)) {
             best_ = soFar;
+            return true;
+        }
+        const std::pair<fold::Made, Stage> here{made, stage};
+        if (twoGoes_ != nullptr && hopeless_.count(here) != 0)
+            return false;
+        bool whole = false;
         for (std::size_t line = 0; line < steps_.lineCount(); ++line)
             for (const fold::End end : {fold::End::Start, fold::End::End})
                 for (const trim::Side up : {trim::Side::Left, trim::Side::Right})
-                    if ((made >> line & 1U) == 0U && !steps_.obstacle(made, line, {end, up}))
-                        make(made, line, {end, up}, at, soFar);
+                    whole = tryMove(made, stage, line, {end, up}, at, soFar) || whole;
+        if (!whole && twoGoes_ != nullptr)
+            hopeless_.insert(here);
+        return whole;
     }
 
-    void make(fold::Made made, std::size_t line, Placement next, const std::optional<At>& at,
-              std::int64_t soFar)
+    bool tryMove(fold::Made made, Stage stage, std::size_t line, Placement placement,
+                 const std::optional<At>& at, std::int64_t soFar)
     {
-        const fold::FoldLine& fold = steps_.blank().lines[line];
+        const fold::Made bit = fold::Made{1} << line;
+        const bool special = twoGoes_ != nullptr && line == twoGoes_->line;
+        if ((made & bit) != 0U) {
+            if (!special || stage != Stage::Between || steps_.obstacle(made & ~bit, line, placement) ||
+                steps_.layingInBent(made & ~bit, line, placement, twoGoes_->bent.lines[line]))
+                return false;
+            return make({steps_, made & ~bit, line, placement}, made, Stage::After, at, soFar);
+        }
+        fold::StepChecker& checker = special || stage == Stage::Between ? *twoGoes_->checker : steps_;
+        if (checker.obstacle(made, line, placement))
+            return false;
+        return make({checker, made, line, placement}, made | bit, special ? Stage::Between : stage, at,
+                    soFar);
+    }
+
+    bool make(const Move& move, fold::Made made, Stage stage, const std::optional<At>& at, std::int64_t soFar)
+    {
+        const fold::FoldLine& fold = move.checker.blank().lines[move.line];
         const fold::HandlingTimes& t = settings_.times;
-        const Length exact = steps_.gaugeDistance(made, line, next);
+        const Placement next = move.placement;
+        const Length exact = move.checker.gaugeDistance(move.others, move.line, next);
         const Length set = roundToNearest(exact, machine_->displayStep);
         std::int64_t time = t.fold;
-        if (steps_.lift(made, line, next) > settings_.slidesOver)
+        const fold::Handling handling = move.checker.handling(move.others, move.line, next);
+        if (handling.in == fold::WayIn::Endways)
+            time += t.slideEndways + lift_;
+        if (handling.out == fold::WayOut::Endways)
+            time += t.slideEndways + lift_;
+        else if (handling.lift > settings_.slidesOver)
             time += t.layInOver + lift_;
         if (!at || set != at->setting)
             time += t.gaugeChange;
@@ -88,15 +149,48 @@ private:
             time += t.gaugeChange + t.flatten;
             leaving = roundToNearest(exact + settings_.flattenInset, machine_->displayStep);
         }
-        follow(made | fold::Made{1} << line, At{next, leaving, fold.angleToSet}, soFar + time);
+        return follow(made, stage, At{next, leaving, fold.angleToSet}, soFar + time);
     }
 
     fold::StepChecker& steps_;
     const fold::Machine& machine_;
     const fold::Settings& settings_;
     std::int64_t lift_;
+    InTwoGoes* twoGoes_ = nullptr;
     std::int64_t best_ = impossible;
+    std::set<std::pair<fold::Made, Stage>> hopeless_;
 };
+
+/// The least of every sequence; with a bend in two goes only where there is none without.
+std::int64_t leastOfAll(const fold::Blank& blank, const fold::Machine& folder, const fold::Settings& settings,
+                        double kilograms, Length length)
+{
+    fold::StepChecker steps(blank, folder, 0, settings);
+    EverySequence every(steps, folder, settings, kilograms, length);
+    std::int64_t least = every.least(nullptr);
+    if (least != impossible)
+        return least;
+    const metal::Metal metal = steel();
+    for (std::size_t line = 0; line < blank.lines.size(); ++line)
+        for (const fold::FoldLine& partly :
+             firstGoesOf(blank.lines[line], metal, metal.sheets[0], folder, settings)) {
+            InTwoGoes twoGoes(blank, folder, settings, line, partly);
+            least = std::min(least, every.least(&twoGoes));
+        }
+    return least;
+}
+
+bool inTwoGoes(const FoldPlan& plan)
+{
+    return std::any_of(plan.steps.begin(), plan.steps.end(),
+                       [](const FoldStep& step) { return step.action == fold::Action::FinishFold; });
+}
+
+bool endways(const FoldPlan& plan)
+{
+    return std::any_of(plan.steps.begin(), plan.steps.end(),
+                       [](const FoldStep& step) { return step.handling.out == fold::WayOut::Endways; });
+}
 
 /// The search against every sequence: the outcome, or what differs.
 std::string compare(const trim::Profile& profile, const fold::Machine& folder)
@@ -110,18 +204,21 @@ std::string compare(const trim::Profile& profile, const fold::Machine& folder)
     settings.findSuggestions = false;
     const Length length = Length::feet(4);
     const auto outcome = fold::planFold(profile, *flat, metal, metal.sheets[0], folder, length, settings);
-    const auto blank = fold::makeBlank(profile, *flat, metal, metal.sheets[0], folder, settings);
+    auto blank = fold::makeBlank(profile, *flat, metal, metal.sheets[0], folder, settings);
     if (!outcome || !blank)
         return "DIFFERENT: error";
-    fold::StepChecker steps(*blank, folder, 0, settings);
     const double kilograms =
         inMetres(flat->girth) * inMetres(length) * metal.sheets[0].kilogramsPerSquareMetre;
-    const std::int64_t least = EverySequence(steps, folder, settings, kilograms, length).least();
+    blank->slidesEndways = folder->slidesEndways && length <= *folder->slidesEndways;
+    const std::int64_t least = leastOfAll(*blank, folder, settings, kilograms, length);
     const auto* plan = std::get_if<FoldPlan>(&*outcome);
     if ((plan != nullptr) != (least != impossible) || (plan != nullptr && plan->milliseconds != least))
         return "DIFFERENT: " + tell(outcome) + " against " + std::to_string(least);
+    if (plan != nullptr && !plan->feasibility.all())
+        return "DIFFERENT: flags of " + tell(outcome);
     if (plan != nullptr)
-        return plan->feasibility.all() ? "planned" : "DIFFERENT: flags of " + tell(outcome);
+        return std::string("planned") + (inTwoGoes(*plan) ? ", one bend in two goes" : "") +
+               (endways(*plan) ? ", endways" : "");
     return std::string("refused: ") + fold::nameOf(std::get<fold::Refusal>(*outcome).obstacle);
 }
 

@@ -48,6 +48,21 @@ private slots:
         QVERIFY(std::holds_alternative<FoldPlan>(*plan(half, machine("long-folder-up"))));
     }
 
+    void moreBendsThanCanBeOrderedAreSplit()
+    {
+        std::mt19937 random(4);
+        for (const int bends : {17, 24, 40, 60}) {
+            const auto outcome = plan(ribbed(random, bends), machine("long-folder-up"));
+            QCOMPARE(refusalIn(outcome).obstacle, Obstacle::TooManyBends);
+            const std::string wanted =
+                "Split into " + std::to_string((bends + 9) / 10) + " pieces, in leg 11";
+            QVERIFY2(says(refusalIn(outcome), wanted.c_str()), suggestionsOf(refusalIn(outcome)).c_str());
+        }
+        // Sixty square turns to one side wind up whatever way they are cut.
+        const std::vector<Part> coil(61, Part{40, 90});
+        QVERIFY(refusalIn(plan(profile(coil), machine("box-and-pan-4"))).obstacle == Obstacle::TooManyBends);
+    }
+
     void hemsThatAMachineCannotPress()
     {
         const trim::Hem open{HemKind::Open, millimetres(12.7), Side::Left, millimetres(1.5)};
