@@ -24,9 +24,9 @@ public:
     {
         return steps_.gaugeDistance(made, line, placement);
     }
-    [[nodiscard]] Handling handling(Made made, std::size_t line, Placement placement)
+    [[nodiscard]] Handling handlingForTime(Made made, std::size_t line, Placement placement)
     {
-        return steps_.handling(made, line, placement);
+        return steps_.handlingForTime(made, line, placement);
     }
     [[nodiscard]] std::int64_t unhandiness(Made made, std::size_t line) const
     {

@@ -18,7 +18,7 @@ namespace lapwright::fold {
 inline constexpr std::int64_t perMillisecond = 1'024;
 
 /// The search itself, over whatever `Operations` says can be done next: its count(), and for each of them
-/// isHem(), angleToSet(), obstacle(), gaugeDistance(), handling(), unhandiness() and chosen(). Every
+/// isHem(), angleToSet(), obstacle(), gaugeDistance(), handlingForTime(), unhandiness() and chosen(). Every
 /// operation is done once; bit i of a set is operation i.
 template <class Operations>
 class ShortestSequence {
@@ -135,7 +135,8 @@ void ShortestSequence<Operations>::movesFrom(Made made)
                 continue;
             const Length exact = operations_.gaugeDistance(made, operation, placement);
             const Length folding = roundToNearest(exact, displayStep_);
-            const std::int64_t extra = cost_.handling(operations_.handling(made, operation, placement));
+            const std::int64_t extra =
+                cost_.handling(operations_.handlingForTime(made, operation, placement));
             next_.push_back(
                 {operation, p, folding, hem ? roundToNearest(exact + inset_, displayStep_) : folding,
                  (cost_.leastStep(hem) + extra) * perMillisecond + operations_.unhandiness(made, operation)});

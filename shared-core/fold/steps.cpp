@@ -236,15 +236,7 @@ StepChecker::Passage StepChecker::judgeTogether(Made made, std::size_t line, Pla
         way = inRear.lift > 0.0 ? around_.layingIn(ahead.points, direction, inRear.lift) : inFront.layingIn;
     if (way && blank_.slidesEndways) {
         passage.in = WayIn::Endways;
-        way = formedAhead ? around_.standing(ahead.points, direction) : std::nullopt;
-        if (!way && formedBehind)
-            way = around_.standing(back, direction);
-        if (!way && formedBehind && fold.hem) {
-            std::vector<Vector> pressing = back;
-            for (Vector& point : pressing)
-                point.x -= inMillimetres(settings_.flattenInset);
-            way = around_.standing(pressing, direction);
-        }
+        way = standing(made, line, placement);
     }
     const double turn = turnOf(fold, direction);
     if (!way && !keepApart(inFront, inRear, turn) &&
@@ -274,7 +266,10 @@ StepChecker::Passage StepChecker::together(Made made, std::size_t line, Placemen
     const HalfAnswer& inRear = rear(made, line, placement);
     const bool formedAhead = !std::isinf(inFront.nearest), formedBehind = !std::isinf(inRear.nearest);
     const bool in = !inRear.layingIn && (!formedAhead || (!inFront.layingIn && inRear.lift <= 0.0));
-    const bool out = inFront.leavesAnyhow || (inFront.leaving && !formedBehind);
+    // Straight out in front and as it came behind, without a lift, is straight out.
+    const bool straight =
+        inFront.leaving == WayOut::Straight && inFront.over.depth <= 0.0 && inRear.lift <= 0.0;
+    const bool out = inFront.leavesAnyhow || straight || (inFront.leaving && !formedBehind);
     if (in && out &&
         keepApart(inFront, inRear, turnOf(blank_.lines[line], directionOf(blank_.lines[line], placement.up))))
         return {std::nullopt, WayIn::FromTheFront, *inFront.leaving};
@@ -305,14 +300,16 @@ std::optional<Obstacle> StepChecker::obstacle(Made made, std::size_t line, Place
     const HalfAnswer& inRear = rear(made, line, placement);
     if (inRear.obstacle)
         return inRear.obstacle;
-    if (!blank_.slidesEndways) {
-        if (inRear.layingIn)
-            return inRear.layingIn;
-        if (inRear.lift <= 0.0 && inFront.layingIn)
-            return inFront.layingIn;
-        if (!frontLeaving(made, line, placement).leaving)
-            return Obstacle::WayOut;
-    }
+    const std::optional<Obstacle> way = inRear.layingIn      ? inRear.layingIn
+                                        : inRear.lift <= 0.0 ? inFront.layingIn
+                                                             : std::nullopt;
+    if (way && !blank_.slidesEndways)
+        return way;
+    if (way)
+        if (const std::optional<Obstacle> stands = standing(made, line, placement))
+            return stands;
+    if (!blank_.slidesEndways && !frontLeaving(made, line, placement).leaving)
+        return Obstacle::WayOut;
     return together(made, line, placement).obstacle;
 }
 
@@ -358,6 +355,54 @@ Touching StepChecker::touching(Made made, std::size_t line, Placement placement)
         left -= made >> index & 1U;
     }
     return blank_.lines[index].hem ? Touching::HemFold : Touching::Corner;
+}
+
+std::optional<Obstacle> StepChecker::standsIn(HalfAnswer& answer, const std::vector<Vector>& points,
+                                              std::size_t line, Direction direction) const
+{
+    answer.standingKnown = true;
+    if (points.size() < 3)
+        return std::nullopt;
+    answer.standing = around_.standing(points, direction);
+    if (!answer.standing && blank_.lines[line].hem) {
+        std::vector<Vector> pressing = points;
+        for (Vector& point : pressing)
+            point.x -= inMillimetres(settings_.flattenInset);
+        answer.standing = around_.standing(pressing, direction);
+    }
+    return answer.standing;
+}
+
+std::optional<Obstacle> StepChecker::standing(Made made, std::size_t line, Placement placement)
+{
+    const Direction direction = directionOf(blank_.lines[line], placement.up);
+    HalfAnswer& inRear = rear(made, line, placement);
+    if (!inRear.standingKnown) {
+        halfSection(blank_, line, placement.endToGauge, made, placement.up, scratch_);
+        if (standsIn(inRear, behind(scratch_.points), line, direction))
+            return inRear.standing;
+    } else if (inRear.standing) {
+        return inRear.standing;
+    }
+    HalfAnswer& inFront = front(made, line, placement);
+    if (!inFront.standingKnown) {
+        halfSection(blank_, line, otherEnd(placement.endToGauge), made, placement.up, scratch_);
+        return standsIn(inFront, scratch_.points, line, direction);
+    }
+    return inFront.standing;
+}
+
+Handling StepChecker::handlingForTime(Made made, std::size_t line, Placement placement)
+{
+    Handling handling;
+    if (blank_.slidesEndways) {
+        const Passage passage = together(made, line, placement);
+        handling.in = passage.in;
+        handling.out = passage.out;
+    }
+    if (handling.in == WayIn::FromTheFront)
+        handling.lift = nearestFromMillimetres(rear(made, line, placement).lift);
+    return handling;
 }
 
 Handling StepChecker::handling(Made made, std::size_t line, Placement placement)

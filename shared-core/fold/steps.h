@@ -7,6 +7,7 @@
 #include "fold/surroundings.h"
 
 #include <cstdint>
+#include <deque>
 #include <optional>
 #include <vector>
 
@@ -63,6 +64,8 @@ public:
     [[nodiscard]] Touching touching(Made made, std::size_t line, Placement placement) const;
     /// How the sheet comes in and goes out. Precondition as above.
     [[nodiscard]] Handling handling(Made made, std::size_t line, Placement placement);
+    /// The same as far as it takes time: the lift, and whether it goes endways.
+    [[nodiscard]] Handling handlingForTime(Made made, std::size_t line, Placement placement);
     /// What stops the blank from being laid in when the part in front already stands folded as far as
     /// `partly` says; obstacle() has found nothing. The bend itself is not in `made`.
     [[nodiscard]] std::optional<Obstacle> layingInBent(Made made, std::size_t line, Placement placement,
@@ -74,6 +77,9 @@ private:
         std::optional<Obstacle> obstacle; ///< whatever way it comes in
         /// From the front: of a front part, without lifting; of a part behind, with its lift.
         std::optional<Obstacle> layingIn;
+        /// From standing where it is folded; known once asked for.
+        std::optional<Obstacle> standing;
+        bool standingKnown = false;
         bool leavingKnown = false;
         /// Of a front part, with nothing formed behind; none: caught, or a part behind.
         std::optional<WayOut> leaving;
@@ -85,9 +91,32 @@ private:
         double angle = 0.0;   ///< how far round the pole it reaches, from its own flat towards the fold
     };
 
+    /// Answers by their index, made as they are asked for: most never are.
+    class HalfAnswers {
+    public:
+        void resize(std::size_t count) { places_.resize(count); }
+        [[nodiscard]] HalfAnswer& operator[](std::size_t index)
+        {
+            std::uint32_t& place = places_[index];
+            if (place == 0) {
+                answers_.emplace_back();
+                place = static_cast<std::uint32_t>(answers_.size());
+            }
+            return answers_[place - 1];
+        }
+
+    private:
+        std::vector<std::uint32_t> places_; ///< 0: none yet
+        std::deque<HalfAnswer> answers_;    ///< stay where they are
+    };
+
     [[nodiscard]] HalfAnswer& front(Made made, std::size_t line, Placement placement);
     /// The same with its way out, which few get to be asked for.
     [[nodiscard]] HalfAnswer& frontLeaving(Made made, std::size_t line, Placement placement);
+    /// What stops either part from standing in the open machine, or the clamp from closing on it there.
+    [[nodiscard]] std::optional<Obstacle> standing(Made made, std::size_t line, Placement placement);
+    [[nodiscard]] std::optional<Obstacle> standsIn(HalfAnswer& answer, const std::vector<Vector>& points,
+                                                   std::size_t line, Direction direction) const;
     /// The part in front as it stands when the fold is let go.
     [[nodiscard]] std::vector<Vector> letGo(const std::vector<Vector>& ahead, std::size_t line,
                                             Direction direction) const;
@@ -122,7 +151,7 @@ private:
     std::vector<std::optional<Obstacle>> itself_; ///< four for each line
     std::vector<Vector> poles_;                   ///< two for each line: up and down
     std::vector<std::size_t> firstOf_;            ///< where each (line, towards) starts in the tables below
-    std::vector<HalfAnswer> fronts_, rears_;
+    HalfAnswers fronts_, rears_;
     Half scratch_;                       ///< the half that is being judged
     std::vector<std::uint8_t> together_; ///< 0 not yet known, or a Passage in short
 };

@@ -66,10 +66,10 @@ Length TwoGoes::gaugeDistance(Made made, std::size_t operation, Placement placem
         .gaugeDistance(linesOf(made, operation), isSecond(operation) ? line_ : operation, placement);
 }
 
-Handling TwoGoes::handling(Made made, std::size_t operation, Placement placement)
+Handling TwoGoes::handlingForTime(Made made, std::size_t operation, Placement placement)
 {
     return standing(made, operation)
-        .handling(linesOf(made, operation), isSecond(operation) ? line_ : operation, placement);
+        .handlingForTime(linesOf(made, operation), isSecond(operation) ? line_ : operation, placement);
 }
 
 std::int64_t TwoGoes::unhandiness(Made made, std::size_t operation) const

@@ -33,7 +33,7 @@ public:
     [[nodiscard]] double angleToSet(std::size_t operation) const;
     [[nodiscard]] std::optional<Obstacle> obstacle(Made made, std::size_t operation, Placement placement);
     [[nodiscard]] Length gaugeDistance(Made made, std::size_t operation, Placement placement);
-    [[nodiscard]] Handling handling(Made made, std::size_t operation, Placement placement);
+    [[nodiscard]] Handling handlingForTime(Made made, std::size_t operation, Placement placement);
     [[nodiscard]] std::int64_t unhandiness(Made made, std::size_t operation) const;
     [[nodiscard]] Chosen chosen(Made made, std::size_t operation, Placement placement);
 
