@@ -95,7 +95,8 @@ T.ItemDelegate {
         ColumnLayout {
             visible: row.trailing !== "" || row.trailingDetail !== ""
             spacing: 1
-            Layout.maximumWidth: row.width * 0.5
+            Layout.fillWidth: false
+            Layout.maximumWidth: row.width * 0.55
 
             Words {
                 text: row.trailing
@@ -119,6 +120,7 @@ T.ItemDelegate {
         Row {
             id: extras
 
+            visible: children.length > 0
             spacing: Theme.gap
         }
     }

@@ -10,11 +10,12 @@ FocusScope {
     property int value: 0
     property int from: 0
     property int to: 9999
+    property int by: 1
 
     signal changedByPerson(int value)
 
-    function step(by) {
-        const next = Math.max(from, Math.min(to, value + by));
+    function step(steps) {
+        const next = Math.max(from, Math.min(to, value + steps * by));
         if (next === value)
             return;
         value = next;

@@ -114,7 +114,7 @@ std::vector<Unfoldable> unfoldable(const storage::Database& database, const Fold
 
 /// The plan of one batch; labels of new remnants are given here so that no two batches share one.
 PlannedBatch planBatch(const schedule::Batch& batch, const schedule::ShopStock& stock,
-                       const cutting::Settings& settings, RemnantNames& names)
+                       const PlanRequest& request, RemnantNames& names)
 {
     PlannedBatch planned;
     planned.batch = batch;
@@ -122,7 +122,9 @@ PlannedBatch planBatch(const schedule::Batch& batch, const schedule::ShopStock& 
     planned.refusals = std::move(admission.refusals);
     if (!admission.problem)
         return planned;
-    cutting::Plan plan = cutting::solve(*admission.problem, settings, searchControl());
+    cutting::Control control = searchControl();
+    control.progress = request.progress;
+    cutting::Plan plan = cutting::solve(*admission.problem, request.settings, control);
     names.give(plan);
     planned.id = newUuid();
     planned.plan = documents::CutPlan{documents::writtenDown(*admission.problem), std::move(plan)};
@@ -179,7 +181,7 @@ Result<Planned> planAll(const storage::Database& database, const PlanRequest& re
     const schedule::Batches batches =
         schedule::batchesOf(piecesToCut(database), stock->value, request.coilWidthsApart);
     for (const schedule::Batch& batch : batches.batches) {
-        planned.batches.push_back(planBatch(batch, stock->value, request.settings, names));
+        planned.batches.push_back(planBatch(batch, stock->value, request, names));
         const PlannedBatch& last = planned.batches.back();
         if (last.plan)
             stored.push_back({last.id, batch.material,

@@ -13,6 +13,7 @@
 #include "storage/orders.h"
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -27,6 +28,9 @@ struct PlanRequest {
     std::vector<std::string> libraryFolders;
     /// See schedule::Floor::coilWidthsApart.
     bool coilWidthsApart = false;
+    /// Called every now and then on the calling thread; false stops the search and keeps the best plan so
+    /// far.
+    std::function<bool(const cutting::Progress&)> progress = {};
 };
 
 /// One batch and how it is cut.

@@ -1,0 +1,134 @@
+import QtQuick
+import QtQuick.Layouts
+import Lapwright.Look
+import Lapwright.ShopModel
+
+ScreenFrame {
+    id: screen
+
+    readonly property Arrivals desk: shop.arrivals
+
+    title: qsTr("Arrivals")
+    detail: desk.waiting > 0 ? qsTr("Waiting for a person: %1").arg(desk.waiting) : qsTr("Drop order files anywhere on this window")
+    searched: desk.orders
+
+    actions: [
+        ActionButton {
+            visible: !screen.desk.preview.empty
+            text: qsTr("Ask back")
+            sign: "send"
+            onClicked: screen.desk.copy(screen.desk.question())
+        },
+        ActionButton {
+            visible: screen.desk.currentWaits
+            enabled: screen.shop.mayPlan
+            text: qsTr("Accept all the same")
+            sign: "done"
+            kind: ActionButton.Danger
+            onClicked: screen.desk.acceptCurrent()
+        },
+        ActionButton {
+            enabled: screen.shop.mayPlan
+            text: qsTr("Take orders in")
+            sign: "open"
+            kind: ActionButton.Primary
+            onClicked: picker.open()
+        }
+    ]
+
+    FilePicker {
+        id: picker
+
+        title: qsTr("Orders to take in")
+        several: true
+        onPicked: files => screen.desk.takeFiles(files)
+    }
+
+    RowsList {
+        name: qsTr("Orders")
+        model: screen.desk.orders
+        current: screen.desk.current
+        focus: true
+        emptySign: "arrivals"
+        emptyTitle: qsTr("No order yet")
+        emptyText: qsTr("Drop an order file on this window, or set a folder to watch in Settings.")
+        onChosen: id => screen.desk.current = id
+        Layout.preferredWidth: 330
+        Layout.maximumWidth: 420
+        Layout.fillHeight: true
+    }
+
+    ColumnLayout {
+        id: detail
+
+        readonly property OrderPreview preview: screen.desk.preview
+
+        visible: !preview.empty
+        spacing: Theme.gap
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+
+        SectionHeader {
+            text: detail.preview.title
+            detail: detail.preview.subtitle
+            Layout.fillWidth: true
+        }
+
+        ChoiceBar {
+            id: sheet
+
+            name: qsTr("What to look at")
+            choices: [qsTr("Plan"), qsTr("Profiles (%1)").arg(detail.preview.profiles.count), qsTr("Pieces (%1)").arg(detail.preview.pieces.count),
+                qsTr("Findings (%1)").arg(detail.preview.findings.count)]
+            currentIndex: screen.desk.currentWaits ? 3 : 0
+            Layout.fillWidth: true
+        }
+
+        StackLayout {
+            currentIndex: sheet.currentIndex
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+
+            PictureView {
+                picture: detail.preview.plan
+            }
+
+            RowLayout {
+                spacing: Theme.gap
+
+                RowsList {
+                    name: qsTr("Profiles")
+                    model: detail.preview.profiles
+                    current: detail.preview.currentProfile
+                    onChosen: id => detail.preview.currentProfile = id
+                    Layout.preferredWidth: 320
+                    Layout.maximumWidth: 400
+                    Layout.fillHeight: true
+                }
+
+                PictureView {
+                    picture: detail.preview.profile
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                }
+            }
+
+            RowsList {
+                name: qsTr("Pieces")
+                model: detail.preview.pieces
+            }
+
+            FindingsList {
+                model: detail.preview.findings
+            }
+        }
+    }
+
+    EmptyState {
+        visible: detail.preview.empty
+        sign: "orders"
+        title: qsTr("Choose an order")
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+    }
+}

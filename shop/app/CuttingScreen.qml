@@ -1,0 +1,123 @@
+import QtQuick
+import QtQuick.Layouts
+import Lapwright.Look
+import Lapwright.ShopModel
+
+ScreenFrame {
+    id: screen
+
+    readonly property CuttingDesk desk: shop.cutting
+
+    title: qsTr("Cutting")
+    detail: desk.summary
+    Keys.onPressed: event => {
+        if (event.key === Qt.Key_Right || event.key === Qt.Key_PageDown)
+            screen.desk.step(1);
+        else if (event.key === Qt.Key_Left || event.key === Qt.Key_PageUp)
+            screen.desk.step(-1);
+        else if (event.key === Qt.Key_Space || event.key === Qt.Key_Return)
+            screen.desk.tick();
+        else
+            return;
+        event.accepted = true;
+    }
+
+    actions: [
+        IconButton {
+            sign: "back"
+            text: qsTr("Sheet before")
+            onClicked: screen.desk.step(-1)
+        },
+        Words {
+            text: screen.desk.position
+            level: Words.Heading
+            horizontalAlignment: Text.AlignHCenter
+            Layout.minimumWidth: 80
+        },
+        IconButton {
+            sign: "forward"
+            text: qsTr("Next sheet")
+            onClicked: screen.desk.step(1)
+        },
+        ActionButton {
+            enabled: screen.shop.mayMake && screen.desk.current !== ""
+            text: screen.desk.ticked ? qsTr("Not cut after all") : qsTr("This is cut")
+            sign: screen.desk.ticked ? "undo" : "done"
+            kind: screen.desk.ticked ? ActionButton.Quiet : ActionButton.Primary
+            onClicked: screen.desk.tick()
+        }
+    ]
+
+    RowsList {
+        name: qsTr("Sheets to cut")
+        model: screen.desk.sheets
+        current: screen.desk.current
+        emptySign: "cutting"
+        emptyTitle: qsTr("No sheet waits")
+        emptyText: qsTr("Plan the cuts in Batches.")
+        onChosen: id => screen.desk.current = id
+        Layout.preferredWidth: 290
+        Layout.maximumWidth: 360
+        Layout.fillHeight: true
+    }
+
+    ColumnLayout {
+        visible: screen.desk.current !== ""
+        spacing: Theme.gap
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+
+        RowLayout {
+            spacing: Theme.space
+            Layout.fillWidth: true
+
+            Swatch {
+                colour: screen.desk.swatch
+                name: screen.desk.material
+                Layout.preferredWidth: Theme.displayText
+                Layout.preferredHeight: Theme.displayText
+            }
+
+            ColumnLayout {
+                spacing: 0
+                Layout.fillWidth: true
+
+                Words {
+                    text: screen.desk.title
+                    level: Words.Display
+                    font.bold: true
+                    maximumLineCount: 1
+                    Layout.fillWidth: true
+                }
+
+                Words {
+                    text: screen.desk.material
+                    level: Words.Heading
+                    maximumLineCount: 1
+                    Layout.fillWidth: true
+                }
+            }
+        }
+
+        PictureView {
+            picture: screen.desk.map
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+        }
+
+        Words {
+            visible: text !== ""
+            text: screen.desk.remnants
+            level: Words.Heading
+            color: Theme.accent
+            Layout.fillWidth: true
+        }
+
+        RowsList {
+            name: qsTr("Strips in cutting order")
+            model: screen.desk.strips
+            Layout.fillWidth: true
+            Layout.preferredHeight: Math.min(model.count * Theme.target * 1.25 + 4, 190)
+        }
+    }
+}

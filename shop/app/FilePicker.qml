@@ -1,0 +1,29 @@
+import QtQuick
+import QtQuick.Dialogs
+
+// A file dialog that is only made when it is asked for.
+Loader {
+    id: picker
+
+    property string title: ""
+    property bool saves: false
+    property bool several: false
+
+    signal picked(var files)
+
+    function open() {
+        active = true;
+        item.open();
+    }
+
+    active: false
+    visible: false
+
+    sourceComponent: FileDialog {
+        title: picker.title
+        fileMode: picker.saves ? FileDialog.SaveFile : picker.several ? FileDialog.OpenFiles : FileDialog.OpenFile
+        defaultSuffix: "json"
+        nameFilters: [qsTr("Lapwright documents (*.json)"), qsTr("All files (*)")]
+        onAccepted: picker.picked(picker.saves ? [selectedFile] : selectedFiles)
+    }
+}

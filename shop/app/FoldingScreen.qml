@@ -1,0 +1,247 @@
+import QtQuick
+import QtQuick.Layouts
+import Lapwright.Look
+import Lapwright.ShopModel
+
+// The operator's view: what to set stands in figures that are read from two metres away.
+ScreenFrame {
+    id: screen
+
+    readonly property FoldingDesk desk: shop.folding
+    property bool queueShown: true
+
+    title: desk.title === "" ? qsTr("Folding") : desk.title
+    detail: Theme.spoken([desk.material, desk.machine], " · ")
+
+    Keys.onPressed: event => {
+        if (event.key === Qt.Key_Right || event.key === Qt.Key_PageDown || event.key === Qt.Key_Space)
+            screen.desk.next();
+        else if (event.key === Qt.Key_Left || event.key === Qt.Key_PageUp)
+            screen.desk.back();
+        else if (event.key === Qt.Key_M)
+            screen.desk.move();
+        else if (event.key === Qt.Key_Q)
+            screen.queueShown = !screen.queueShown;
+        else
+            return;
+        event.accepted = true;
+    }
+
+    actions: [
+        ActionButton {
+            text: screen.queueShown ? qsTr("Hide the queue") : qsTr("Show the queue")
+            sign: "menu"
+            onClicked: screen.queueShown = !screen.queueShown
+        },
+        ActionButton {
+            visible: screen.desk.current !== ""
+            enabled: screen.shop.mayMake
+            text: qsTr("Whole lot folded")
+            sign: "done"
+            onClicked: screen.desk.lotFolded()
+        }
+    ]
+
+    RowsList {
+        visible: screen.queueShown
+        name: qsTr("Lots to fold")
+        model: screen.desk.lots
+        current: screen.desk.current
+        emptySign: "folding"
+        emptyTitle: qsTr("Nothing waits to be folded")
+        emptyText: qsTr("Pieces come here when they are cut.")
+        onChosen: id => screen.desk.current = id
+        Layout.preferredWidth: 290
+        Layout.maximumWidth: 340
+        Layout.fillHeight: true
+    }
+
+    EmptyState {
+        visible: screen.desk.refusal !== ""
+        sign: "blocks"
+        title: qsTr("This cannot be folded here")
+        text: screen.desk.refusal
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+    }
+
+    ColumnLayout {
+        visible: screen.desk.stepCount > 0
+        spacing: Theme.gap
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+
+        RowLayout {
+            spacing: Theme.wide
+            Layout.fillWidth: true
+
+            Figure {
+                label: qsTr("Gauge")
+                value: screen.desk.gauge
+                Layout.fillWidth: true
+            }
+
+            Figure {
+                label: screen.desk.action
+                value: screen.desk.angle
+                Layout.fillWidth: true
+            }
+
+            ColumnLayout {
+                spacing: Theme.tight
+                Layout.minimumWidth: 230
+
+                RowLayout {
+                    spacing: Theme.gap
+
+                    Icon {
+                        name: screen.desk.handlingSign
+                        colour: Theme.accent
+                        Layout.preferredWidth: Theme.displayText
+                        Layout.preferredHeight: Theme.displayText
+                    }
+
+                    Words {
+                        text: screen.desk.handling
+                        level: Words.Title
+                        Layout.fillWidth: true
+                    }
+                }
+
+                RowLayout {
+                    spacing: Theme.gap
+
+                    Swatch {
+                        colour: screen.desk.swatch
+                        name: screen.desk.colourSide
+                        Layout.preferredWidth: Theme.displayText
+                        Layout.preferredHeight: Theme.displayText
+                    }
+
+                    Words {
+                        text: screen.desk.colourSide
+                        level: Words.Title
+                        Layout.fillWidth: true
+                    }
+                }
+            }
+        }
+
+        PictureView {
+            picture: screen.desk.picture
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+        }
+
+        RowLayout {
+            visible: screen.desk.cautions !== ""
+            spacing: Theme.gap
+            Layout.fillWidth: true
+
+            Icon {
+                name: "warns"
+                colour: Theme.warns
+                Layout.preferredWidth: Theme.iconSize * 1.4
+                Layout.preferredHeight: Theme.iconSize * 1.4
+            }
+
+            Words {
+                text: screen.desk.cautions
+                level: Words.Heading
+                color: Theme.warns
+                Layout.fillWidth: true
+            }
+        }
+
+        RowLayout {
+            spacing: Theme.gap
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+            Layout.fillWidth: true
+
+            Picker {
+                name: qsTr("Mark being folded")
+                model: screen.desk.marks
+                textRole: "title"
+                currentIndex: screen.desk.marks.indexOf(screen.desk.currentMark)
+                implicitHeight: Theme.touchTarget
+                Layout.preferredWidth: 150
+                onActivated: index => screen.desk.currentMark = screen.desk.marks.idAt(index)
+            }
+
+            Words {
+                text: screen.desk.counter
+                level: Words.Title
+                Layout.fillWidth: true
+            }
+
+            ActionButton {
+                text: screen.desk.moving ? qsTr("Stand still") : qsTr("In motion")
+                implicitHeight: Theme.touchTarget
+                onClicked: screen.desk.move()
+            }
+
+            ActionButton {
+                enabled: screen.shop.mayMake
+                text: qsTr("Spoilt")
+                sign: "scrap"
+                kind: ActionButton.Danger
+                implicitHeight: Theme.touchTarget
+                onClicked: screen.desk.pieceSpoilt()
+            }
+
+            ActionButton {
+                enabled: screen.desk.stepIndex > 0
+                text: qsTr("Back")
+                sign: "back"
+                implicitHeight: Theme.touchTarget
+                onClicked: screen.desk.back()
+            }
+
+            Words {
+                text: screen.desk.position
+                level: Words.Heading
+                horizontalAlignment: Text.AlignHCenter
+                Layout.minimumWidth: 110
+            }
+
+            ActionButton {
+                readonly property bool last: screen.desk.stepIndex + 1 >= screen.desk.stepCount
+
+                enabled: !last || screen.shop.mayMake
+                text: last ? qsTr("Piece folded") : qsTr("Next")
+                sign: last ? "done" : "forward"
+                kind: ActionButton.Primary
+                implicitHeight: Theme.touchTarget
+                Layout.minimumWidth: 170
+                onClicked: screen.desk.next()
+            }
+        }
+    }
+
+    component Figure: ColumnLayout {
+        id: figure
+
+        property string label: ""
+        property string value: ""
+
+        spacing: 0
+
+        Words {
+            text: figure.label
+            level: Words.Heading
+            muted: true
+            maximumLineCount: 1
+            Layout.fillWidth: true
+        }
+
+        Words {
+            text: figure.value
+            level: Words.Figure
+            maximumLineCount: 1
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Theme.titleText
+            lineHeight: 0.9
+            Layout.fillWidth: true
+        }
+    }
+}

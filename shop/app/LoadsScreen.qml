@@ -1,0 +1,108 @@
+import QtQuick
+import QtQuick.Layouts
+import Lapwright.Look
+import Lapwright.ShopModel
+
+ScreenFrame {
+    id: screen
+
+    readonly property Loads desk: shop.loads
+
+    title: qsTr("Loads")
+    detail: desk.ready.count > 0 ? qsTr("Folded and waiting for a truck: %1").arg(shop.counted(desk.ready.count, "mark")) : qsTr("Nothing waits for a truck")
+    searched: desk.bundles
+
+    FilePicker {
+        id: saver
+
+        title: qsTr("Where to write the load list")
+        saves: true
+        onPicked: files => screen.desk.saveLoad(files[0])
+    }
+
+    ColumnLayout {
+        spacing: Theme.gap
+        Layout.fillHeight: true
+        Layout.preferredWidth: 330
+        Layout.maximumWidth: 400
+
+        SectionHeader {
+            text: qsTr("Ready")
+            detail: screen.shop.counted(screen.desk.ready.count, "mark")
+            Layout.fillWidth: true
+        }
+
+        RowsList {
+            name: qsTr("Ready to load")
+            model: screen.desk.ready
+            emptySign: "folding"
+            emptyTitle: qsTr("Nothing folded waits")
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+        }
+
+        RowLayout {
+            spacing: Theme.gap
+            Layout.fillWidth: true
+
+            LabelledField {
+                id: truck
+
+                label: qsTr("Truck")
+                placeholder: qsTr("Name or plate")
+                keepsLine: false
+                Layout.fillWidth: true
+            }
+
+            ActionButton {
+                enabled: screen.shop.mayMake && screen.desk.ready.count > 0
+                text: qsTr("Bundle and load")
+                sign: "loads"
+                kind: ActionButton.Primary
+                Layout.alignment: Qt.AlignBottom
+                onClicked: screen.desk.makeLoad(truck.text)
+            }
+        }
+    }
+
+    RowsList {
+        name: qsTr("Loads")
+        model: screen.desk.loads
+        current: screen.desk.current
+        focus: true
+        emptySign: "loads"
+        emptyTitle: qsTr("No load yet")
+        onChosen: id => screen.desk.current = id
+        Layout.preferredWidth: 260
+        Layout.maximumWidth: 320
+        Layout.fillHeight: true
+    }
+
+    ColumnLayout {
+        spacing: Theme.gap
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+
+        SectionHeader {
+            text: qsTr("Bundles")
+            detail: screen.desk.summary
+            Layout.fillWidth: true
+
+            ActionButton {
+                visible: screen.desk.current !== ""
+                text: qsTr("Write the load list")
+                sign: "send"
+                onClicked: saver.open()
+            }
+        }
+
+        RowsList {
+            name: qsTr("Bundles of the load")
+            model: screen.desk.bundles
+            emptySign: "loads"
+            emptyTitle: qsTr("Choose a load")
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+        }
+    }
+}

@@ -1,0 +1,149 @@
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Window
+import Lapwright.Look
+import Lapwright.Shop
+import Lapwright.ShopModel
+
+Window {
+    id: window
+
+    required property Shop shop
+    property int place: 0
+    readonly property var places: [
+        {name: qsTr("Arrivals"), sign: "arrivals", count: shop.arrivals.waiting, source: "ArrivalsScreen.qml", desk: shop.arrivals},
+        {name: qsTr("Batches"), sign: "batches", source: "BatchesScreen.qml", desk: shop.batches},
+        {name: qsTr("Cutting"), sign: "cutting", source: "CuttingScreen.qml", desk: shop.cutting},
+        {name: qsTr("Folding"), sign: "folding", source: "FoldingScreen.qml", desk: shop.folding},
+        {name: qsTr("Loads"), sign: "loads", source: "LoadsScreen.qml", desk: shop.loads},
+        {name: qsTr("Receipts"), sign: "receipts", count: shop.loads.remakes.total, source: "ReceiptsScreen.qml", desk: shop.loads},
+        {name: qsTr("Stock"), sign: "stock", source: "StockScreen.qml", desk: shop.stock},
+        {name: qsTr("Reference"), sign: "rules", source: "ReferenceScreen.qml", desk: shop.reference},
+        {name: qsTr("Settings"), sign: "settings", source: "SettingsScreen.qml", desk: null}
+    ]
+    readonly property bool portrait: height > width
+
+    function go(index) {
+        if (index < 0 || index >= places.length)
+            return;
+        const before = places[place].desk;
+        const next = places[index].desk;
+        if (before && before !== next)
+            before.active = false;
+        if (next)
+            next.active = true;
+        place = index;
+        screen.setSource(places[index].source, {shop: window.shop});
+    }
+
+    title: qsTr("%1: %2").arg(shop.name).arg(places[place].name)
+    width: 1366
+    height: 768
+    minimumWidth: 720
+    minimumHeight: 560
+    color: Theme.ground
+    visible: true
+
+    Component.onCompleted: go(0)
+
+    Binding {
+        target: Theme
+        property: "scheme"
+        value: window.shop.preferences.scheme
+    }
+    Binding {
+        target: Theme
+        property: "textFactor"
+        value: window.shop.preferences.textPercent / 100
+    }
+    Binding {
+        target: Theme
+        property: "touch"
+        value: window.shop.preferences.touch
+    }
+    Binding {
+        target: Theme
+        property: "leftHanded"
+        value: window.shop.preferences.leftHanded
+    }
+
+    Repeater {
+        model: 9
+
+        Item {
+            id: shortcut
+
+            required property int index
+
+            Shortcut {
+                sequence: "Ctrl+" + (shortcut.index + 1)
+                onActivated: window.go(shortcut.index)
+            }
+        }
+    }
+
+    Shortcut {
+        sequences: [StandardKey.Find]
+        onActivated: {
+            if (screen.item)
+                screen.item.focusSearch();
+        }
+    }
+
+    DropArea {
+        anchors.fill: parent
+        onDropped: drop => {
+            if (!drop.hasUrls)
+                return;
+            window.go(0);
+            window.shop.arrivals.takeFiles(drop.urls);
+        }
+    }
+
+    GridLayout {
+        anchors.fill: parent
+        columns: window.portrait ? 1 : 2
+        columnSpacing: 0
+        rowSpacing: 0
+        layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+
+        NavigationRail {
+            portrait: window.portrait
+            entries: window.places
+            currentIndex: window.place
+            onChosen: index => window.go(index)
+            Layout.row: window.portrait ? 1 : 0
+            Layout.column: 0
+            Layout.fillHeight: !window.portrait
+            Layout.fillWidth: window.portrait
+            Layout.preferredWidth: implicitWidth
+            Layout.preferredHeight: implicitHeight
+        }
+
+        ColumnLayout {
+            spacing: 0
+            Layout.row: 0
+            Layout.column: window.portrait ? 0 : 1
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+
+            Loader {
+                id: screen
+
+                focus: true
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+
+                onSourceChanged: forceActiveFocus()
+            }
+
+            MessageBar {
+                text: window.shop.message
+                trouble: window.shop.trouble
+                Layout.fillWidth: true
+                Layout.margins: Theme.gap
+                onClosed: window.shop.closeMessage()
+            }
+        }
+    }
+}

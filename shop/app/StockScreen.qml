@@ -1,0 +1,95 @@
+import QtQuick
+import QtQuick.Layouts
+import Lapwright.Look
+import Lapwright.ShopModel
+
+ScreenFrame {
+    id: screen
+
+    readonly property StockDesk desk: shop.stock
+
+    title: qsTr("Stock")
+    detail: qsTr("%1 on the racks").arg(shop.counted(desk.items.total, "item"))
+    searched: desk.items
+
+    actions: [
+        ActionButton {
+            text: qsTr("Write to a file")
+            sign: "send"
+            onClicked: saver.open()
+        },
+        ActionButton {
+            enabled: screen.shop.mayPlan
+            text: qsTr("Read from a file")
+            sign: "open"
+            onClicked: picker.open()
+        }
+    ]
+
+    FilePicker {
+        id: picker
+
+        title: qsTr("Stock document")
+        onPicked: files => screen.desk.importStock(files[0])
+    }
+
+    FilePicker {
+        id: saver
+
+        title: qsTr("Where to write the stock")
+        saves: true
+        onPicked: files => screen.desk.exportStock(files[0])
+    }
+
+    RowsList {
+        name: qsTr("Stock")
+        model: screen.desk.items
+        current: screen.desk.current
+        focus: true
+        emptySign: "stock"
+        emptyTitle: qsTr("No stock yet")
+        emptyText: qsTr("Read a stock document from a file.")
+        onChosen: id => screen.desk.current = id
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+    }
+
+    SidePanel {
+        open: screen.desk.current !== "" && (screen.desk.count >= 0 || screen.desk.isRemnant)
+        title: screen.desk.title
+        extent: 320
+        Layout.fillHeight: true
+        onClosed: screen.desk.current = ""
+
+        Words {
+            visible: screen.desk.count >= 0
+            text: qsTr("Sheets counted on the rack")
+            muted: true
+            Layout.fillWidth: true
+        }
+
+        NumberStepper {
+            visible: screen.desk.count >= 0
+            enabled: screen.shop.mayPlan
+            name: qsTr("Sheets counted on the rack")
+            value: screen.desk.count
+            to: 100000
+            Layout.fillWidth: true
+            onChangedByPerson: value => screen.desk.setCount(value)
+        }
+
+        ActionButton {
+            visible: screen.desk.isRemnant
+            enabled: screen.shop.mayPlan
+            text: qsTr("It is not there any more")
+            sign: "scrap"
+            kind: ActionButton.Danger
+            Layout.fillWidth: true
+            onClicked: screen.desk.removeRemnant()
+        }
+
+        Item {
+            Layout.fillHeight: true
+        }
+    }
+}

@@ -1,0 +1,109 @@
+#include "shop_app.h"
+
+#include "faces.h"
+#include "shop.h"
+#include "tour.h"
+
+#include <QCommandLineParser>
+#include <QDir>
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QTextStream>
+
+#include <optional>
+
+namespace lapwright::shop_app {
+
+namespace {
+
+constexpr int foundSomething = 1;
+constexpr int badUsage = 2;
+constexpr int couldNot = 3;
+
+void tell(const QString& line)
+{
+    QTextStream(stderr) << line << Qt::endl;
+}
+
+struct Options {
+    QString database;
+    QString preferences;
+    std::vector<std::string> libraryFolders;
+    QList<QUrl> files;
+    QString pictures;
+    bool selfTest = false;
+};
+
+QString ownFolder()
+{
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    QDir().mkpath(folder);
+    return folder;
+}
+
+Options read(const QGuiApplication& application)
+{
+    QCommandLineParser parser;
+    parser.setApplicationDescription(
+        QStringLiteral("Lapwright for the shop: from orders that arrive to the truck."));
+    parser.addHelpOption();
+    parser.addOptions({{"db", "The shop's database.", "FILE"},
+                       {"preferences", "Where this station keeps its choices.", "FILE"},
+                       {"library", "A folder with the shop's own metals, trim, rules and machines.", "DIR"},
+                       {"self-test", "Show every screen once; status 1 if any of them warns."},
+                       {"pictures", "Write a picture of every screen into this folder.", "DIR"}});
+    parser.addPositionalArgument("ORDER", "Order files to take in.", "[ORDER...]");
+    parser.process(application);
+    Options options;
+    options.selfTest = parser.isSet("self-test") || parser.isSet("pictures");
+    options.pictures = parser.value("pictures");
+    options.database = parser.isSet("db") || options.selfTest ? parser.value("db") : ownFolder() + "/shop.db";
+    options.preferences = parser.isSet("preferences") || options.selfTest ? parser.value("preferences")
+                                                                          : ownFolder() + "/station.ini";
+    for (const QString& folder : parser.values("library"))
+        options.libraryFolders.push_back(folder.toStdString());
+    for (const QString& file : parser.positionalArguments())
+        options.files.append(QUrl::fromLocalFile(QDir::current().absoluteFilePath(file)));
+    return options;
+}
+
+} // namespace
+
+int run(QGuiApplication& application)
+{
+    Options options = read(application);
+    const QTemporaryDir scratch;
+    if (options.database.isEmpty())
+        options.database = scratch.filePath("shop.db");
+    if (options.preferences.isEmpty())
+        options.preferences = scratch.filePath("station.ini");
+    if (!options.pictures.isEmpty() && !QDir().mkpath(options.pictures)) {
+        tell(options.pictures + ": found a place that cannot be written, expected a folder");
+        return badUsage;
+    }
+    const auto shop = model::Shop::open(options.database, options.preferences, options.libraryFolders);
+    if (!shop.ok()) {
+        for (const Error& error : shop.errors())
+            tell(QString::fromStdString(error.sentence()));
+        return couldNot;
+    }
+    look::prepareFaces();
+    std::optional<Tour> tour;
+    if (options.selfTest)
+        tour.emplace(options.pictures);
+    QQmlApplicationEngine engine;
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    engine.setInitialProperties({{"shop", QVariant::fromValue(shop->get())}});
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lapwright/Shop/Main.qml")));
+    if (engine.rootObjects().isEmpty())
+        return foundSomething;
+    if (!options.files.isEmpty())
+        (*shop)->arrivals()->takeFiles(options.files);
+    if (tour)
+        return tour->walk(*engine.rootObjects().constFirst()) ? 0 : foundSomething;
+    return QGuiApplication::exec();
+}
+
+} // namespace lapwright::shop_app

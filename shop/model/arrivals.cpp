@@ -1,0 +1,247 @@
+#include "arrivals.h"
+
+#include "acts/arrivals.h"
+#include "acts/incoming.h"
+#include "acts/kept_order.h"
+#include "acts/words.h"
+#include "documents/order.h"
+#include "shop.h"
+#include "storage/document_file.h"
+#include "storage/orders.h"
+#include "storage/piece_events.h"
+#include "text.h"
+
+#include <QClipboard>
+#include <QDir>
+#include <QFileInfo>
+#include <QGuiApplication>
+
+#include <algorithm>
+
+namespace lapwright::model {
+
+namespace {
+
+/// A file in the watched folder may still be being written: it is read when nothing has changed for so long,
+/// milliseconds.
+constexpr int settleTime = 600;
+
+const QString waitingPrefix = QStringLiteral("waiting/");
+
+rules::Findings reasonsOf(const storage::QuarantinedOrder& order)
+{
+    rules::Findings findings;
+    for (const std::string& reason : order.reasons) {
+        rules::Finding finding;
+        finding.weight = rules::Weight::Blocks;
+        finding.code = "arrival.waits";
+        finding.statement = Phrase{"Waits for a person: {reason}.", {{"reason", reason}}};
+        findings.push_back(finding);
+    }
+    return findings;
+}
+
+QString stateOf(const schedule::PieceCounts& counts)
+{
+    QStringList parts;
+    for (std::size_t state = 0; state < schedule::pieceStates; ++state)
+        if (counts.in[state] > 0)
+            parts.append(QStringLiteral("%1 %2")
+                             .arg(counts.in[state])
+                             .arg(shown(schedule::name(static_cast<schedule::PieceState>(state)))));
+    return parts.join(QStringLiteral(", "));
+}
+
+} // namespace
+
+Arrivals::Arrivals(Shop& shop) : Desk(shop), preview_(new OrderPreview(shop))
+{
+    settle_.setSingleShot(true);
+    settle_.setInterval(settleTime);
+    connect(&watcher_, &QFileSystemWatcher::directoryChanged, this, [this] { settle_.start(); });
+    connect(&settle_, &QTimer::timeout, this, &Arrivals::takeFromFolder);
+    connect(shop.preferences(), &Preferences::changed, this, &Arrivals::watchFolder);
+    watchFolder();
+}
+
+void Arrivals::reload()
+{
+    waiting_ = storage::quarantinedOrders(shop().database());
+    QList<Row> rows;
+    for (const storage::QuarantinedOrder& order : waiting_) {
+        Row row;
+        row.id = waitingPrefix + shown(order.hash);
+        const auto read = documents::readOrder(order.document);
+        row.title = read.ok() ? shown(read->value.job.name) : shown(order.order);
+        row.detail = tr("revision %1 waits for a person").arg(order.revision);
+        row.trailing = shown(order.receivedAt).left(10);
+        row.sign = QStringLiteral("hold");
+        row.weight = static_cast<int>(rules::Weight::Blocks);
+        rows.append(row);
+    }
+    for (const storage::OrderSummary& order : storage::currentOrders(shop().database())) {
+        Row row;
+        row.id = shown(order.id);
+        row.title = shown(order.jobName);
+        row.detail = shown(order.customer) +
+                     (order.revision > 1 ? tr(", revision %1").arg(order.revision) : QString());
+        row.trailing = shown(order.wantedBy);
+        row.trailingDetail = stateOf(storage::orderCounts(shop().database(), order.id));
+        row.sign = QStringLiteral("orders");
+        rows.append(row);
+    }
+    orders_.setRows(rows);
+    if (orders_.indexOf(current_) < 0)
+        current_ = orders_.idAt(0);
+    showPreview();
+    emit waitingChanged();
+}
+
+void Arrivals::setCurrent(const QString& id)
+{
+    if (id == current_)
+        return;
+    current_ = id;
+    shop().attempt([this] { showPreview(); });
+}
+
+bool Arrivals::currentWaits() const
+{
+    return current_.startsWith(waitingPrefix);
+}
+
+void Arrivals::showPreview()
+{
+    preview_->clear();
+    if (currentWaits()) {
+        for (const storage::QuarantinedOrder& order : waiting_) {
+            const auto read = documents::readOrder(order.document);
+            if (waitingPrefix + shown(order.hash) != current_ || !read.ok())
+                continue;
+            acts::Derived derived = acts::deriveAgain(*read, shop().catalogue());
+            rules::Findings told = reasonsOf(order);
+            told.insert(told.end(), derived.differences.begin(), derived.differences.end());
+            preview_->show(std::move(derived.order), told);
+        }
+    } else if (!current_.isEmpty()) {
+        preview_->show(acts::keptOrder(shop().database(), current_.toStdString()), {});
+    }
+    emit currentChanged();
+}
+
+void Arrivals::takeFiles(const QList<QUrl>& files)
+{
+    if (!shop().mayPlan())
+        return;
+    QStringList said;
+    bool trouble = false;
+    shop().act([&] {
+        for (const QUrl& file : files)
+            take(file.isLocalFile() ? file.toLocalFile() : file.toString(), said, trouble);
+    });
+    if (said.isEmpty())
+        return;
+    if (trouble)
+        shop().tellTrouble(said.join(u'\n'));
+    else
+        shop().tell(said.join(u'\n'));
+}
+
+void Arrivals::take(const QString& path, QStringList& said, bool& trouble)
+{
+    const auto refuse = [&](const std::vector<Error>& errors) {
+        trouble = true;
+        for (const Error& error : errors)
+            said.append(shown(error.sentence()));
+    };
+    const auto text = storage::readDocument(path.toStdString());
+    if (!text.ok())
+        return refuse(text.errors());
+    const auto arrived =
+        acts::receiveOrder(shop().database(), shop().catalogue(), *text, shop().stamp(), false);
+    if (!arrived.ok())
+        return refuse(arrived.errorsWithin(QFileInfo(path).fileName().toStdString()));
+    const QString name = tr("%1, revision %2").arg(shown(arrived->job)).arg(arrived->revision);
+    if (!arrived->arrival) {
+        trouble = true;
+        said.append(tr("%1 is not taken in, because its runs have findings that block:").arg(name));
+        for (const rules::Finding& finding : arrived->findings)
+            if (finding.weight == rules::Weight::Blocks)
+                said.append(shown(acts::describe(finding, shop().style())));
+        return;
+    }
+    said.append(tr("%1: %2").arg(name, shown(acts::inWords(arrived->arrival->outcome))));
+    current_ = shown(arrived->order);
+}
+
+void Arrivals::acceptCurrent()
+{
+    const auto found =
+        std::find_if(waiting_.begin(), waiting_.end(), [this](const storage::QuarantinedOrder& order) {
+            return waitingPrefix + shown(order.hash) == current_;
+        });
+    if (found == waiting_.end() || !shop().mayPlan())
+        return;
+    const storage::QuarantinedOrder order = *found;
+    shop().act([&] {
+        const auto arrived =
+            acts::receiveOrder(shop().database(), shop().catalogue(), order.document, shop().stamp(), true);
+        if (!arrived.ok())
+            return shop().tellTrouble(arrived.errors());
+        if (arrived->arrival && arrived->arrival->outcome == storage::Arrival::Outcome::Taken) {
+            current_ = shown(order.order);
+            return shop().tell(
+                tr("%1, revision %2: taken in").arg(shown(arrived->job)).arg(arrived->revision));
+        }
+        QStringList reasons = {tr("It still waits:")};
+        if (arrived->arrival)
+            for (const std::string& reason : arrived->arrival->reasons)
+                reasons.append(shown(reason));
+        shop().tellTrouble(reasons.join(u'\n'));
+    });
+}
+
+QString Arrivals::question() const
+{
+    QStringList lines = {tr("%1 (%2)").arg(preview_->title(), preview_->subtitle()), QString()};
+    for (const Row& row : preview_->findings()->rows())
+        if (row.weight > 0)
+            lines.append(row.detail.isEmpty() ? row.title : tr("%1: %2").arg(row.detail, row.title));
+    return lines.join(u'\n');
+}
+
+void Arrivals::copy(const QString& text)
+{
+    QGuiApplication::clipboard()->setText(text);
+    shop().tell(tr("Copied: paste it into a message to the installer"));
+}
+
+void Arrivals::watchFolder()
+{
+    const QString folder = shop().preferences()->watchedFolder();
+    if (watcher_.directories() == QStringList{folder})
+        return;
+    if (!watcher_.directories().isEmpty())
+        watcher_.removePaths(watcher_.directories());
+    seenFiles_.clear();
+    if (!folder.isEmpty() && QFileInfo(folder).isDir()) {
+        watcher_.addPath(folder);
+        settle_.start();
+    }
+}
+
+void Arrivals::takeFromFolder()
+{
+    QList<QUrl> files;
+    const QDir folder(shop().preferences()->watchedFolder());
+    for (const QFileInfo& file : folder.entryInfoList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) {
+        // A file that is written anew has another time and is read again; taking an order twice is harmless.
+        const QString version = file.filePath() + file.lastModified().toString(Qt::ISODateWithMs);
+        if (seenFiles_.insert(version).second)
+            files.append(QUrl::fromLocalFile(file.filePath()));
+    }
+    if (!files.isEmpty())
+        takeFiles(files);
+}
+
+} // namespace lapwright::model

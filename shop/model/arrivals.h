@@ -1,0 +1,72 @@
+#pragma once
+
+#include "desk.h"
+#include "order_preview.h"
+#include "rows_model.h"
+#include "storage/quarantine.h"
+
+#include <QFileSystemWatcher>
+#include <QList>
+#include <QString>
+#include <QTimer>
+#include <QUrl>
+
+#include <set>
+#include <vector>
+
+namespace lapwright::model {
+
+/// Orders as they come in: those that wait for a person first, then those that count.
+class Arrivals : public Desk {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the shop")
+    Q_PROPERTY(lapwright::model::RowsModel* orders READ orders CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::OrderPreview* preview READ preview CONSTANT FINAL)
+    Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY currentChanged FINAL)
+    /// The current one waits for a person's word.
+    Q_PROPERTY(bool currentWaits READ currentWaits NOTIFY currentChanged FINAL)
+    Q_PROPERTY(int waiting READ waiting NOTIFY waitingChanged FINAL)
+
+public:
+    explicit Arrivals(Shop& shop);
+
+    [[nodiscard]] RowsModel* orders() { return &orders_; }
+    [[nodiscard]] OrderPreview* preview() const { return preview_; }
+    [[nodiscard]] QString current() const { return current_; }
+    void setCurrent(const QString& id);
+    [[nodiscard]] bool currentWaits() const;
+    [[nodiscard]] int waiting() const { return static_cast<int>(waiting_.size()); }
+
+    /// Takes order files in: dropped on the window, picked, or named on the command line.
+    Q_INVOKABLE void takeFiles(const QList<QUrl>& files);
+    /// Takes the waiting revision although pieces already begun become scrap.
+    Q_INVOKABLE void acceptCurrent();
+    /// What is to be asked of the installer, as text for a message.
+    Q_INVOKABLE [[nodiscard]] QString question() const;
+    /// Puts `text` where the system pastes from.
+    Q_INVOKABLE void copy(const QString& text);
+
+signals:
+    void currentChanged();
+    void waitingChanged();
+
+protected:
+    void reload() override;
+
+private:
+    void take(const QString& path, QStringList& said, bool& trouble);
+    void showPreview();
+    void watchFolder();
+    void takeFromFolder();
+
+    RowsModel orders_;
+    OrderPreview* preview_;
+    QString current_;
+    std::vector<storage::QuarantinedOrder> waiting_;
+    QFileSystemWatcher watcher_;
+    QTimer settle_;
+    std::set<QString> seenFiles_;
+};
+
+} // namespace lapwright::model

@@ -1,0 +1,264 @@
+#include "cutting_desk.h"
+
+#include "acts/cut_words.h"
+#include "acts/making.h"
+#include "acts/words.h"
+#include "cutting/checker.h"
+#include "drawing/cut_map.h"
+#include "shop.h"
+#include "storage/shop_state.h"
+#include "text.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace lapwright::model {
+
+namespace {
+
+/// Blanks are rounded up to the cut step, so what is set on the slitter is shown as finely.
+Style fine(Style style)
+{
+    style.inchDenominator = 64;
+    style.tenthsOfMillimetre = 1;
+    return style;
+}
+
+/// "Larkfield E1.2": the mark, and whose it is where the plan serves several.
+std::vector<std::string> namesOf(const documents::CutProblem& problem,
+                                 const std::map<std::string, std::string>& jobs)
+{
+    std::vector<std::string> names;
+    std::set<std::string> orders;
+    for (const cutting::Blank& blank : problem.blanks)
+        orders.insert(blank.key.substr(0, blank.key.find('/')));
+    for (const cutting::Blank& blank : problem.blanks) {
+        const std::size_t slash = blank.key.find('/');
+        const auto job = jobs.find(blank.key.substr(0, slash));
+        const std::string mark = blank.key.substr(slash + 1);
+        names.push_back(job == jobs.end() || orders.size() == 1
+                            ? mark
+                            : job->second.substr(0, job->second.find(' ')) + " " + mark);
+    }
+    return names;
+}
+
+} // namespace
+
+CuttingDesk::CuttingDesk(Shop& shop) : Desk(shop) {}
+
+void CuttingDesk::reload()
+{
+    readPlans();
+    showRows();
+    if (sheets_.indexOf(current_) < 0)
+        current_ = sheets_.idAt(0);
+    showCurrent();
+}
+
+void CuttingDesk::readPlans()
+{
+    plans_.clear();
+    order_.clear();
+    std::map<std::string, std::string> jobs;
+    for (const storage::OrderSummary& order : storage::currentOrders(shop().database()))
+        jobs[order.id] = order.jobName;
+    for (const storage::StoredPlan& stored : storage::waitingPlans(shop().database())) {
+        auto cut = documents::readCutPlan(stored.document);
+        if (!cut.ok()) {
+            shop().tellTrouble(cut.errors());
+            continue;
+        }
+        for (std::size_t pattern = 0; pattern < cut->value.plan.patterns.size(); ++pattern)
+            order_.push_back({shown(stored.id) + u'#' + QString::number(pattern), plans_.size(), pattern});
+        std::vector<std::string> names = namesOf(cut->value.problem, jobs);
+        plans_.push_back({stored.id, stored.material, std::move(cut->value), std::move(names)});
+    }
+}
+
+void CuttingDesk::showRows()
+{
+    QList<Row> rows;
+    for (const Sheet& sheet : order_) {
+        const Plan& plan = plans_[sheet.plan];
+        const cutting::Pattern& pattern = plan.cut.plan.patterns[sheet.pattern];
+        Row row;
+        row.id = sheet.id;
+        row.title = shown(plan.cut.problem.stocks[pattern.stock].key);
+        row.detail = shop().describe(plan.material);
+        row.trailing = tr("× %1").arg(pattern.count);
+        row.trailingDetail = counted(static_cast<std::int64_t>(pattern.strips.size()), "strip");
+        row.swatch = shop().swatchOf(plan.material.colour);
+        row.done = shop().preferences()->isTicked(sheet.id);
+        row.sign = row.done ? QStringLiteral("done") : QString();
+        rows.append(row);
+    }
+    sheets_.setRows(rows);
+}
+
+const CuttingDesk::Sheet* CuttingDesk::sheet() const
+{
+    const auto found =
+        std::find_if(order_.begin(), order_.end(), [this](const Sheet& one) { return one.id == current_; });
+    return found == order_.end() ? nullptr : &*found;
+}
+
+void CuttingDesk::setCurrent(const QString& id)
+{
+    if (id == current_)
+        return;
+    current_ = id;
+    shop().attempt([this] { showCurrent(); });
+}
+
+void CuttingDesk::showCurrent()
+{
+    map_ = look::Picture();
+    QList<Row> rows;
+    if (const Sheet* at = sheet()) {
+        const Plan& plan = plans_[at->plan];
+        const cutting::Admission admission = documents::admit(plan.cut.problem);
+        if (admission.problem && cutting::check(*admission.problem, plan.cut.plan).feasibility.cuttable()) {
+            drawing::CutMapPicture picture;
+            picture.style = fine(shop().style());
+            // The list beside it has the room that the sheet does not need.
+            picture.height = Length::millimetres(150);
+            picture.names = plan.names;
+            picture.material = shop().describe(plan.material).toStdString();
+            map_ = look::Picture(drawing::cutMap(*admission.problem, plan.cut.plan, at->pattern, picture));
+        } else {
+            shop().tellTrouble(tr("This plan does not pass its check; plan again"));
+        }
+        for (const cutting::Strip& strip : plan.cut.plan.patterns[at->pattern].strips) {
+            Row row;
+            row.id = QString::number(rows.size());
+            row.title =
+                tr("%1   %2").arg(rows.size() + 1).arg(shown(write(strip.width, fine(shop().style()))));
+            QStringList blanks;
+            for (const cutting::Crosscut& crosscut : strip.crosscuts)
+                blanks.append(tr("%1 × %2 at %3")
+                                  .arg(crosscut.count)
+                                  .arg(shown(plan.names[crosscut.blank]),
+                                       shown(write(plan.cut.problem.blanks[crosscut.blank].length,
+                                                   fine(shop().style())))));
+            row.detail = blanks.join(QStringLiteral(", "));
+            rows.append(row);
+        }
+    }
+    strips_.setRows(rows);
+    emit currentChanged();
+}
+
+QString CuttingDesk::title() const
+{
+    const Sheet* at = sheet();
+    if (at == nullptr)
+        return {};
+    const Plan& plan = plans_[at->plan];
+    const cutting::Pattern& pattern = plan.cut.plan.patterns[at->pattern];
+    const QString name = shown(plan.cut.problem.stocks[pattern.stock].key);
+    return pattern.count == 1 ? name : tr("%1, %2 cut alike").arg(name).arg(pattern.count);
+}
+
+QString CuttingDesk::material() const
+{
+    const Sheet* at = sheet();
+    return at == nullptr ? QString() : shop().describe(plans_[at->plan].material);
+}
+
+QColor CuttingDesk::swatch() const
+{
+    const Sheet* at = sheet();
+    return at == nullptr ? QColor(Qt::transparent) : shop().swatchOf(plans_[at->plan].material.colour);
+}
+
+QString CuttingDesk::position() const
+{
+    const Sheet* at = sheet();
+    return at == nullptr ? QString() : tr("%1 of %2").arg(at - order_.data() + 1).arg(order_.size());
+}
+
+QString CuttingDesk::remnants() const
+{
+    const Sheet* at = sheet();
+    if (at == nullptr)
+        return {};
+    QStringList labels;
+    for (const cutting::NewRemnant& remnant : plans_[at->plan].cut.plan.remnants)
+        if (remnant.pattern == at->pattern)
+            labels.append(tr("%1: %2 × %3")
+                              .arg(shown(remnant.label), shown(write(remnant.width, shop().style())),
+                                   shown(write(remnant.length, shop().style()))));
+    return labels.isEmpty() ? QString() : tr("Keep and label %1").arg(labels.join(QStringLiteral("; ")));
+}
+
+QString CuttingDesk::summary() const
+{
+    const Sheet* at = sheet();
+    return at == nullptr ? QString() : shown(acts::summaryInWords(plans_[at->plan].cut, shop().style()));
+}
+
+bool CuttingDesk::ticked() const
+{
+    return shop().preferences()->isTicked(current_);
+}
+
+void CuttingDesk::step(int by)
+{
+    const Sheet* at = sheet();
+    if (at == nullptr)
+        return;
+    const auto next = std::clamp<std::ptrdiff_t>(at - order_.data() + by, 0,
+                                                 static_cast<std::ptrdiff_t>(order_.size()) - 1);
+    setCurrent(order_[static_cast<std::size_t>(next)].id);
+}
+
+void CuttingDesk::tick()
+{
+    const Sheet* at = sheet();
+    if (at == nullptr || !shop().mayMake())
+        return;
+    const std::size_t plan = at->plan;
+    const bool now = !ticked();
+    shop().preferences()->setTicked(current_, now);
+    if (now && allTicked(plan))
+        return finishPlan(plan);
+    showRows();
+    const auto open = std::find_if(order_.begin(), order_.end(), [&](const Sheet& one) {
+        return one.plan == plan && !shop().preferences()->isTicked(one.id);
+    });
+    if (now && open != order_.end())
+        setCurrent(open->id);
+    else
+        emit currentChanged();
+}
+
+bool CuttingDesk::allTicked(std::size_t plan) const
+{
+    return std::all_of(order_.begin(), order_.end(), [&](const Sheet& one) {
+        return one.plan != plan || shop().preferences()->isTicked(one.id);
+    });
+}
+
+void CuttingDesk::finishPlan(std::size_t plan)
+{
+    const std::string id = plans_[plan].id;
+    const QString name = shop().describe(plans_[plan].material);
+    std::vector<QString> ticks;
+    for (const Sheet& one : order_)
+        if (one.plan == plan)
+            ticks.push_back(one.id);
+    shop().act([&] {
+        const auto batch = acts::cutPlan(shop().database(), id, shop().stamp());
+        if (!batch.ok())
+            return shop().tellTrouble(batch.errors());
+        if (!batch->errors.empty())
+            return shop().tellTrouble(batch->errors);
+        shop().tell(tr("Cut: %1").arg(name));
+    });
+    for (const QString& tick : ticks)
+        shop().preferences()->setTicked(tick, false);
+}
+
+} // namespace lapwright::model

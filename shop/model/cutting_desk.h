@@ -1,0 +1,91 @@
+#pragma once
+
+#include "desk.h"
+#include "documents/cut.h"
+#include "picture.h"
+#include "rows_model.h"
+#include "site/job.h"
+
+#include <QString>
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+namespace lapwright::model {
+
+/// The sheets to cut, one after the other, for the person at the shear or slitter. A sheet is ticked when it
+/// is cut; when the last one of a metal is ticked, the whole plan counts as cut.
+class CuttingDesk : public Desk {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the shop")
+    Q_PROPERTY(lapwright::model::RowsModel* sheets READ sheets CONSTANT FINAL)
+    /// The strips of the current sheet, in the order they are cut.
+    Q_PROPERTY(lapwright::model::RowsModel* strips READ strips CONSTANT FINAL)
+    Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY currentChanged FINAL)
+    Q_PROPERTY(QString title READ title NOTIFY currentChanged FINAL)
+    Q_PROPERTY(QString material READ material NOTIFY currentChanged FINAL)
+    Q_PROPERTY(QColor swatch READ swatch NOTIFY currentChanged FINAL)
+    Q_PROPERTY(QString position READ position NOTIFY currentChanged FINAL)
+    Q_PROPERTY(QString remnants READ remnants NOTIFY currentChanged FINAL)
+    Q_PROPERTY(QString summary READ summary NOTIFY currentChanged FINAL)
+    Q_PROPERTY(bool ticked READ ticked NOTIFY currentChanged FINAL)
+    Q_PROPERTY(lapwright::look::Picture map READ map NOTIFY currentChanged FINAL)
+
+public:
+    explicit CuttingDesk(Shop& shop);
+
+    [[nodiscard]] RowsModel* sheets() { return &sheets_; }
+    [[nodiscard]] RowsModel* strips() { return &strips_; }
+    [[nodiscard]] QString current() const { return current_; }
+    void setCurrent(const QString& id);
+    [[nodiscard]] QString title() const;
+    [[nodiscard]] QString material() const;
+    [[nodiscard]] QColor swatch() const;
+    [[nodiscard]] QString position() const;
+    [[nodiscard]] QString remnants() const;
+    [[nodiscard]] QString summary() const;
+    [[nodiscard]] bool ticked() const;
+    [[nodiscard]] look::Picture map() const { return map_; }
+
+    /// To the sheet before (-1) or after (+1); stays at the ends.
+    Q_INVOKABLE void step(int by);
+    /// Ticks the current sheet as cut and goes to the next that is not; ticked already: takes the tick back.
+    Q_INVOKABLE void tick();
+
+signals:
+    void currentChanged();
+
+protected:
+    void reload() override;
+
+private:
+    struct Sheet {
+        QString id;
+        std::size_t plan = 0;
+        std::size_t pattern = 0;
+    };
+    struct Plan {
+        std::string id;
+        site::Material material;
+        documents::CutPlan cut;
+        std::vector<std::string> names; ///< what each blank is called on the map
+    };
+
+    void readPlans();
+    void showRows();
+    void showCurrent();
+    [[nodiscard]] const Sheet* sheet() const;
+    [[nodiscard]] bool allTicked(std::size_t plan) const;
+    void finishPlan(std::size_t plan);
+
+    RowsModel sheets_;
+    RowsModel strips_;
+    QString current_;
+    std::vector<Plan> plans_;
+    std::vector<Sheet> order_;
+    look::Picture map_;
+};
+
+} // namespace lapwright::model

@@ -1,0 +1,137 @@
+#pragma once
+
+#include "acts/fold_programs.h"
+#include "desk.h"
+#include "fold/picture.h"
+#include "picture.h"
+#include "pieces/order.h"
+#include "rows_model.h"
+#include "storage/orders.h"
+
+#include <QString>
+#include <QTimer>
+
+#include <cstddef>
+#include <cstdint>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lapwright::model {
+
+/// What waits to be folded, and the steps of the lot at the machine, to be read from two metres away.
+class FoldingDesk : public Desk {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the shop")
+    /// Lots: pieces of one profile of one order.
+    Q_PROPERTY(lapwright::model::RowsModel* lots READ lots CONSTANT FINAL)
+    /// Marks of the current lot, with how many are still to fold.
+    Q_PROPERTY(lapwright::model::RowsModel* marks READ marks CONSTANT FINAL)
+    Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY currentChanged FINAL)
+    Q_PROPERTY(QString currentMark READ currentMark WRITE setCurrentMark NOTIFY stepChanged FINAL)
+    Q_PROPERTY(QString title READ title NOTIFY currentChanged FINAL)
+    Q_PROPERTY(QString material READ material NOTIFY currentChanged FINAL)
+    Q_PROPERTY(QString machine READ machine NOTIFY currentChanged FINAL)
+    Q_PROPERTY(QColor swatch READ swatch NOTIFY currentChanged FINAL)
+    /// Why this lot cannot be folded; empty: it can.
+    Q_PROPERTY(QString refusal READ refusal NOTIFY currentChanged FINAL)
+    Q_PROPERTY(int stepCount READ stepCount NOTIFY currentChanged FINAL)
+    Q_PROPERTY(int stepIndex READ stepIndex NOTIFY stepChanged FINAL)
+    Q_PROPERTY(QString position READ position NOTIFY stepChanged FINAL)
+    Q_PROPERTY(QString action READ action NOTIFY stepChanged FINAL)
+    Q_PROPERTY(QString gauge READ gauge NOTIFY stepChanged FINAL)
+    Q_PROPERTY(QString angle READ angle NOTIFY stepChanged FINAL)
+    Q_PROPERTY(QString colourSide READ colourSide NOTIFY stepChanged FINAL)
+    Q_PROPERTY(QString handling READ handling NOTIFY stepChanged FINAL)
+    Q_PROPERTY(QString handlingSign READ handlingSign NOTIFY stepChanged FINAL)
+    Q_PROPERTY(QString cautions READ cautions NOTIFY stepChanged FINAL)
+    Q_PROPERTY(lapwright::look::Picture picture READ picture NOTIFY pictureChanged FINAL)
+    Q_PROPERTY(bool moving READ moving NOTIFY pictureChanged FINAL)
+    Q_PROPERTY(QString counter READ counter NOTIFY stepChanged FINAL)
+
+public:
+    explicit FoldingDesk(Shop& shop);
+    ~FoldingDesk() override;
+
+    [[nodiscard]] RowsModel* lots() { return &lots_; }
+    [[nodiscard]] RowsModel* marks() { return &marks_; }
+    [[nodiscard]] QString current() const { return current_; }
+    void setCurrent(const QString& lot);
+    [[nodiscard]] QString currentMark() const { return currentMark_; }
+    void setCurrentMark(const QString& mark);
+    [[nodiscard]] QString title() const { return title_; }
+    [[nodiscard]] QString material() const { return material_; }
+    [[nodiscard]] QString machine() const;
+    [[nodiscard]] QColor swatch() const { return swatch_; }
+    [[nodiscard]] QString refusal() const { return refusal_; }
+    [[nodiscard]] int stepCount() const;
+    [[nodiscard]] int stepIndex() const { return static_cast<int>(step_); }
+    [[nodiscard]] QString position() const;
+    [[nodiscard]] QString action() const;
+    [[nodiscard]] QString gauge() const;
+    [[nodiscard]] QString angle() const;
+    [[nodiscard]] QString colourSide() const;
+    [[nodiscard]] QString handling() const;
+    [[nodiscard]] QString handlingSign() const;
+    [[nodiscard]] QString cautions() const;
+    [[nodiscard]] look::Picture picture() const { return picture_; }
+    [[nodiscard]] bool moving() const { return motion_.isActive(); }
+    [[nodiscard]] QString counter() const;
+
+    /// To the next step; after the last one a piece is folded and the first step comes again.
+    Q_INVOKABLE void next();
+    Q_INVOKABLE void back();
+    /// One piece of the current mark is folded.
+    Q_INVOKABLE void pieceFolded();
+    /// One piece of the current mark is spoilt: it is ordered again.
+    Q_INVOKABLE void pieceSpoilt();
+    /// All pieces of the current lot are folded.
+    Q_INVOKABLE void lotFolded();
+    /// Shows the current step in motion, or stops.
+    Q_INVOKABLE void move();
+
+signals:
+    void currentChanged();
+    void stepChanged();
+    void pictureChanged();
+
+protected:
+    void reload() override;
+
+private:
+    struct Lot; ///< what is planned for the current lot
+    struct Known {
+        std::int64_t revision = 0;
+        std::vector<pieces::OrderedProfile> profiles;
+    };
+
+    /// Of the revision that counts; an order is read once for each.
+    [[nodiscard]] const std::vector<pieces::OrderedProfile>& profilesOf(const storage::OrderSummary& order);
+
+    void showLot();
+    void planLot();
+    void draw();
+    void drawMotion();
+    [[nodiscard]] const fold::FoldStep* step() const;
+
+    RowsModel lots_;
+    RowsModel marks_;
+    QString current_;
+    QString currentMark_;
+    QString title_;
+    QString material_;
+    QColor swatch_ = Qt::transparent;
+    QString refusal_;
+    std::map<std::string, Known> profiles_; ///< by order
+    std::optional<acts::FoldPrograms> programs_;
+    std::unique_ptr<Lot> lot_;
+    std::size_t step_ = 0;
+    look::Picture picture_;
+    QTimer motion_;
+    std::int64_t motionAt_ = 0;
+};
+
+} // namespace lapwright::model

@@ -1,0 +1,172 @@
+#include "loads.h"
+
+#include "acts/loading.h"
+#include "acts/receipts.h"
+#include "acts/words.h"
+#include "documents/shop.h"
+#include "shop.h"
+#include "storage/document_file.h"
+#include "storage/piece_events.h"
+#include "storage/shop_state.h"
+#include "text.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace lapwright::model {
+
+namespace {
+
+using schedule::PieceState;
+
+Row rowOf(const storage::PieceInState& piece, const Shop& shop)
+{
+    Row row;
+    row.id = shown(piece.order + "/" + piece.piece.mark);
+    row.title = shown(piece.piece.mark);
+    row.detail = shop.describe(site::Material{piece.piece.metal, piece.piece.gauge, piece.piece.colour});
+    row.trailing = shown(acts::counted(piece.count, "piece"));
+    row.trailingDetail = shown(write(piece.piece.length, shop.style()));
+    return row;
+}
+
+/// To the next whole kilogram, as one judges what one lifts.
+QString mass(double kilograms)
+{
+    return Loads::tr("%1 kg").arg(std::lround(std::ceil(kilograms)));
+}
+
+} // namespace
+
+Loads::Loads(Shop& shop) : Desk(shop) {}
+
+void Loads::reload()
+{
+    QList<Row> loads, ready, remakes;
+    for (const std::string& document : storage::loadDocuments(shop().database())) {
+        const auto load = documents::readLoad(document);
+        if (!load.ok()) {
+            shop().tellTrouble(load.errors());
+            continue;
+        }
+        double kilograms = 0.0;
+        for (const schedule::Bundle& bundle : load->value.bundles)
+            kilograms += bundle.kilograms;
+        Row row;
+        row.id = shown(load->value.id);
+        row.title = load->value.truck.empty() ? tr("Load") : shown(load->value.truck);
+        row.detail = shown(load->value.madeAt).replace(u'T', u' ').left(16);
+        row.trailing = shown(acts::counted(static_cast<std::int64_t>(load->value.bundles.size()), "bundle"));
+        row.trailingDetail = mass(kilograms);
+        row.sign = QStringLiteral("loads");
+        loads.prepend(row);
+    }
+    for (const storage::PieceInState& piece : storage::piecesIn(shop().database(), PieceState::Folded))
+        ready.append(rowOf(piece, shop()));
+    for (const storage::PieceInState& piece : storage::piecesAwaitingRemake(shop().database()))
+        remakes.append(rowOf(piece, shop()));
+    loads_.setRows(loads);
+    ready_.setRows(ready);
+    remakes_.setRows(remakes);
+    if (loads_.indexOf(current_) < 0)
+        current_ = loads_.idAt(0);
+    showBundles();
+}
+
+void Loads::setCurrent(const QString& id)
+{
+    if (id == current_)
+        return;
+    current_ = id;
+    shop().attempt([this] { showBundles(); });
+}
+
+void Loads::showBundles()
+{
+    QList<Row> rows;
+    summary_.clear();
+    const auto document = storage::loadDocument(shop().database(), current_.toStdString());
+    const auto load =
+        document ? documents::readLoad(*document) : Result<documents::Document<schedule::Load>>(Error{});
+    if (load.ok()) {
+        for (const schedule::Bundle& bundle : load->value.bundles) {
+            QStringList marks;
+            for (const schedule::LoadedPiece& piece : bundle.pieces)
+                marks.append(piece.count == 1 ? shown(piece.mark)
+                                              : tr("%1 ×%2").arg(shown(piece.mark)).arg(piece.count));
+            Row row;
+            row.id = shown(bundle.label);
+            row.title = tr("%1   %2").arg(shown(bundle.label), shown(bundle.job));
+            row.detail = marks.join(QStringLiteral(", "));
+            row.trailing = mass(bundle.kilograms);
+            row.trailingDetail = bundle.twoPeople ? tr("two people") : QString();
+            row.swatch = shop().swatchOf(bundle.material.colour);
+            rows.append(row);
+        }
+        summary_ = tr("%1, made %2")
+                       .arg(load->value.truck.empty() ? tr("Load") : shown(load->value.truck),
+                            shown(load->value.madeAt).replace(u'T', u' ').left(16));
+    }
+    bundles_.setRows(rows);
+    emit currentChanged();
+}
+
+void Loads::makeLoad(const QString& truck)
+{
+    if (!shop().mayMake())
+        return;
+    shop().act([&] {
+        const auto load = acts::makeLoad(shop().database(), truck.trimmed().toStdString(), shop().stamp());
+        if (!load)
+            return shop().tellTrouble(tr("Nothing is folded and waiting to be loaded"));
+        current_ = shown(load->id);
+        shop().tell(
+            tr("%1 on the load").arg(counted(static_cast<std::int64_t>(load->bundles.size()), "bundle")));
+    });
+}
+
+void Loads::saveLoad(const QUrl& file)
+{
+    shop().attempt([&] {
+        const auto document = storage::loadDocument(shop().database(), current_.toStdString());
+        if (!document)
+            return;
+        const auto written = storage::writeDocument(file.toLocalFile().toStdString(), *document);
+        if (!written.ok())
+            return shop().tellTrouble(written.errors());
+        shop().tell(tr("Load list written to %1").arg(file.toLocalFile()));
+    });
+}
+
+void Loads::takeReceipt(const QUrl& file)
+{
+    if (!shop().mayMake())
+        return;
+    shop().act([&] {
+        const auto text = storage::readDocument(file.toLocalFile().toStdString());
+        if (!text.ok())
+            return shop().tellTrouble(text.errors());
+        const auto taken = acts::takeReceipt(shop().database(), *text, shop().stamp());
+        if (!taken.ok())
+            return shop().tellTrouble(taken.errorsWithin(file.fileName().toStdString()));
+        if (!taken->errors.empty())
+            return shop().tellTrouble(taken->errors);
+        const QString counted =
+            tr("%1 received, %2 short, damaged or wrong").arg(taken->received).arg(taken->missing);
+        shop().tell(taken->hereBefore ? tr("This receipt was here before. New: %1").arg(counted) : counted);
+    });
+}
+
+void Loads::remakeAll()
+{
+    if (!shop().mayPlan())
+        return;
+    shop().act([&] {
+        std::int64_t count = 0;
+        for (const storage::PieceInState& piece : acts::remakeAll(shop().database(), shop().stamp()))
+            count += piece.count;
+        shop().tell(tr("%1 ordered again; plan to cut them").arg(counted(count, "piece")));
+    });
+}
+
+} // namespace lapwright::model

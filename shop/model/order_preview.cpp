@@ -1,0 +1,162 @@
+#include "order_preview.h"
+
+#include "acts/words.h"
+#include "drawing/plan_picture.h"
+#include "drawing/profile_picture.h"
+#include "shop.h"
+#include "text.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace lapwright::model {
+
+namespace {
+
+look::Picture planOf(const pieces::Order& order, const Style& style)
+{
+    drawing::PlanPicture picture;
+    picture.style = style;
+    for (const pieces::RunTakeoff& run : order.runs) {
+        if (run.pieceCount == 0)
+            continue;
+        const std::string& first = order.pieces[run.firstPiece].mark;
+        const std::string& last = order.pieces[run.firstPiece + run.pieceCount - 1].mark;
+        std::string& marks = picture.marks[run.run];
+        marks += (marks.empty() ? "" : ", ") + (first == last ? first : first + " to " + last);
+    }
+    return look::Picture(drawing::planPicture(order.job, picture));
+}
+
+std::int64_t piecesFrom(const pieces::Order& order, std::size_t profile)
+{
+    std::int64_t count = 0;
+    for (const pieces::Piece& piece : order.pieces)
+        count += piece.profile == profile ? piece.count : 0;
+    return count;
+}
+
+QString handOf(pieces::Hand hand)
+{
+    if (hand == pieces::Hand::None)
+        return {};
+    return hand == pieces::Hand::Left ? OrderPreview::tr("left hand") : OrderPreview::tr("right hand");
+}
+
+} // namespace
+
+QList<Row> rowsOf(const rules::Findings& findings, const Style& style)
+{
+    QList<Row> rows;
+    for (const rules::Finding& finding : findings) {
+        Row row;
+        row.id = QString::number(rows.size());
+        row.weight = static_cast<int>(finding.weight);
+        row.detail = shown(finding.place);
+        row.title = shown(say(finding.statement, style));
+        const std::string remedy = say(finding.remedy, style);
+        if (!remedy.empty())
+            row.title += u' ' + shown(remedy);
+        if (finding.clause)
+            row.trailing = shown(finding.clause->number + ", " + finding.clause->edition);
+        rows.append(row);
+    }
+    std::stable_sort(rows.begin(), rows.end(),
+                     [](const Row& one, const Row& other) { return one.weight > other.weight; });
+    return rows;
+}
+
+OrderPreview::OrderPreview(Shop& shop) : QObject(&shop), shop_(shop) {}
+
+void OrderPreview::clear()
+{
+    show({}, {});
+}
+
+void OrderPreview::show(pieces::Order order, const rules::Findings& told)
+{
+    const bool same = order.id == order_.id;
+    order_ = std::move(order);
+    const Style style = shop_.style();
+    plan_ = empty() ? look::Picture() : planOf(order_, style);
+    QList<Row> profiles, pieces;
+    for (std::size_t at = 0; at < order_.profiles.size(); ++at) {
+        const pieces::OrderedProfile& profile = order_.profiles[at];
+        Row row{shown(profile.id),
+                shown(profile.id + "  " + profile.profile.name),
+                shop_.describe(profile.material),
+                shown(acts::counted(piecesFrom(order_, at), "piece")),
+                tr("girth %1").arg(shown(write(profile.girth, style))),
+                {},
+                shop_.swatchOf(profile.material.colour),
+                -1,
+                false};
+        profiles.append(row);
+    }
+    for (const pieces::Piece& piece : order_.pieces) {
+        const pieces::OrderedProfile& profile = order_.profiles[piece.profile];
+        Row row;
+        row.id = shown(piece.mark);
+        row.title = shown(piece.mark);
+        row.detail =
+            shown(profile.profile.name) +
+            (piece.hand == pieces::Hand::None ? QString() : QStringLiteral(", ") + handOf(piece.hand));
+        row.trailing = shown(write(piece.length, style));
+        row.trailingDetail = shown(acts::counted(piece.count, "piece"));
+        pieces.append(row);
+    }
+    rules::Findings all = told;
+    all.insert(all.end(), order_.findings.begin(), order_.findings.end());
+    profiles_.setRows(profiles);
+    pieces_.setRows(pieces);
+    findings_.setRows(rowsOf(all, style));
+    if (!same || profiles_.indexOf(currentProfile_) < 0)
+        currentProfile_ = profiles_.idAt(0);
+    drawProfile();
+    emit changed();
+}
+
+QString OrderPreview::title() const
+{
+    return shown(order_.job.name);
+}
+
+QString OrderPreview::subtitle() const
+{
+    if (empty())
+        return {};
+    QStringList parts = {shown(order_.job.customer), shown(order_.job.address),
+                         tr("revision %1").arg(order_.revision)};
+    if (!order_.job.wantedBy.empty())
+        parts.append(tr("wanted by %1").arg(shown(order_.job.wantedBy)));
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(" · "));
+}
+
+void OrderPreview::setCurrentProfile(const QString& id)
+{
+    if (id == currentProfile_)
+        return;
+    currentProfile_ = id;
+    drawProfile();
+}
+
+void OrderPreview::drawProfile()
+{
+    profile_ = look::Picture();
+    for (const pieces::OrderedProfile& profile : order_.profiles) {
+        if (shown(profile.id) != currentProfile_)
+            continue;
+        drawing::ProfilePicture picture;
+        picture.thickness = profile.thickness;
+        picture.metal = profile.material.metal + ", " + profile.material.gauge;
+        picture.colour = shop_.colourOf(profile.material.colour);
+        picture.colourName = profile.material.colour;
+        picture.girth = profile.girth;
+        picture.style = shop_.style();
+        profile_ = look::Picture(drawing::profilePicture(profile.profile, picture));
+    }
+    emit profileChanged();
+}
+
+} // namespace lapwright::model

@@ -1,0 +1,58 @@
+#pragma once
+
+#include "acts/planning.h"
+#include "measure/result.h"
+#include "storage/orders.h"
+
+#include <QObject>
+#include <QString>
+
+#include <atomic>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <thread>
+
+namespace lapwright::model {
+
+/// Plans in a thread of its own with a database connection of its own, so that the window never waits.
+class PlanWorker : public QObject {
+    Q_OBJECT
+
+public:
+    using Outcome = Result<acts::Planned>;
+
+    explicit PlanWorker(QObject* parent = nullptr);
+    ~PlanWorker() override;
+    PlanWorker(const PlanWorker&) = delete;
+    PlanWorker& operator=(const PlanWorker&) = delete;
+    PlanWorker(PlanWorker&&) = delete;
+    PlanWorker& operator=(PlanWorker&&) = delete;
+
+    [[nodiscard]] bool running() const { return running_; }
+    /// Precondition: not running.
+    void start(const std::string& databasePath, acts::PlanRequest request, const storage::Stamp& stamp);
+    /// The best plan so far is kept.
+    void stop();
+
+signals:
+    /// On the thread of this object, at most some times a second.
+    void progressed(const QString& phase, qint64 value, qint64 bound);
+    void finished();
+
+public:
+    /// What came of it; read once finished() came.
+    [[nodiscard]] const Outcome& outcome() const { return *outcome_; }
+
+private:
+    [[nodiscard]] Outcome plan(const std::string& databasePath, acts::PlanRequest request,
+                               const storage::Stamp& stamp);
+
+    std::thread thread_;
+    std::atomic<bool> stopping_ = false;
+    bool running_ = false;
+    std::optional<Outcome> outcome_;
+};
+
+} // namespace lapwright::model

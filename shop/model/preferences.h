@@ -1,0 +1,81 @@
+#pragma once
+
+#include "measure/writing.h"
+
+#include <QObject>
+#include <QSettings>
+#include <QString>
+#include <QStringList>
+#include <QtQml/qqmlregistration.h>
+
+namespace lapwright::model {
+
+/// What this station and the person at it have chosen; kept on this machine, written as it is chosen.
+class Preferences : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made in main()")
+    Q_PROPERTY(QString station READ station WRITE setStation NOTIFY changed FINAL)
+    Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY changed FINAL)
+    /// What the person may do here.
+    Q_PROPERTY(Duty duty READ duty WRITE setDuty NOTIFY changed FINAL)
+    /// Index of the theme: light, dark, sunlight, shop floor.
+    Q_PROPERTY(int scheme READ scheme WRITE setScheme NOTIFY changed FINAL)
+    Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY changed FINAL)
+    Q_PROPERTY(bool touch READ touch WRITE setTouch NOTIFY changed FINAL)
+    Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed FINAL)
+    Q_PROPERTY(bool millimetres READ millimetres WRITE setMillimetres NOTIFY changed FINAL)
+    /// Orders put into this folder are taken in; empty: none is watched.
+    Q_PROPERTY(QString watchedFolder READ watchedFolder WRITE setWatchedFolder NOTIFY changed FINAL)
+    /// Seconds the planner looks for a better plan, for each metal.
+    Q_PROPERTY(int planSeconds READ planSeconds WRITE setPlanSeconds NOTIFY changed FINAL)
+
+public:
+    enum class Duty { Viewer, Operator, Planner };
+    Q_ENUM(Duty)
+
+    /// Kept in the INI file at `path`.
+    explicit Preferences(const QString& path, QObject* parent = nullptr);
+
+    [[nodiscard]] QString station() const { return text("station", QStringLiteral("office")); }
+    void setStation(const QString& station) { keep("station", station); }
+    [[nodiscard]] QString person() const { return text("person", {}); }
+    void setPerson(const QString& person) { keep("person", person); }
+    [[nodiscard]] Duty duty() const { return static_cast<Duty>(number("duty", 2, 0, 2)); }
+    void setDuty(Duty duty) { keep("duty", static_cast<int>(duty)); }
+    [[nodiscard]] int scheme() const { return number("scheme", 0, 0, 3); }
+    void setScheme(int scheme) { keep("scheme", scheme); }
+    [[nodiscard]] int textPercent() const { return number("text_percent", 100, 80, 200); }
+    void setTextPercent(int percent) { keep("text_percent", percent); }
+    [[nodiscard]] bool touch() const { return settings_.value("touch", false).toBool(); }
+    void setTouch(bool touch) { keep("touch", touch); }
+    [[nodiscard]] bool leftHanded() const { return settings_.value("left_handed", false).toBool(); }
+    void setLeftHanded(bool leftHanded) { keep("left_handed", leftHanded); }
+    [[nodiscard]] bool millimetres() const { return settings_.value("millimetres", false).toBool(); }
+    void setMillimetres(bool millimetres) { keep("millimetres", millimetres); }
+    [[nodiscard]] QString watchedFolder() const { return text("watched_folder", {}); }
+    void setWatchedFolder(const QString& folder) { keep("watched_folder", folder); }
+    [[nodiscard]] int planSeconds() const { return number("plan_seconds", 5, 0, 600); }
+    void setPlanSeconds(int seconds) { keep("plan_seconds", seconds); }
+
+    /// Sheets ticked as cut at this station, until their whole plan is.
+    [[nodiscard]] bool isTicked(const QString& sheet) const { return ticks().contains(sheet); }
+    void setTicked(const QString& sheet, bool ticked);
+
+    /// How this person reads measures.
+    [[nodiscard]] Style style() const;
+
+signals:
+    void changed();
+
+private:
+    [[nodiscard]] QString text(const char* key, const QString& otherwise) const;
+    /// Held to its limits: the file may have been edited by hand.
+    [[nodiscard]] int number(const char* key, int otherwise, int least, int most) const;
+    [[nodiscard]] QStringList ticks() const { return settings_.value("ticks").toStringList(); }
+    void keep(const char* key, const QVariant& value);
+
+    QSettings settings_;
+};
+
+} // namespace lapwright::model

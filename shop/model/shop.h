@@ -1,0 +1,132 @@
+#pragma once
+
+#include "arrivals.h"
+#include "batches.h"
+#include "cutting_desk.h"
+#include "drawing/display_list.h"
+#include "folding_desk.h"
+#include "loads.h"
+#include "measure/result.h"
+#include "pieces/takeoff.h"
+#include "preferences.h"
+#include "reference_shelf.h"
+#include "rules/finding.h"
+#include "stock_desk.h"
+#include "storage/database.h"
+#include "storage/orders.h"
+
+#include <QColor>
+#include <QObject>
+#include <QTimer>
+#include <QtQml/qqmlregistration.h>
+
+#include <functional>
+#include <map>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace lapwright::model {
+
+/// The shop as the screens see it: its database, who is at this station, and a desk for each screen.
+class Shop : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made in main()")
+    Q_PROPERTY(QString name READ name NOTIFY dataChanged FINAL)
+    Q_PROPERTY(QString databasePath READ databasePath CONSTANT FINAL)
+    /// The last thing that was done or went wrong; empty: nothing to say.
+    Q_PROPERTY(QString message READ message NOTIFY messageChanged FINAL)
+    Q_PROPERTY(bool trouble READ trouble NOTIFY messageChanged FINAL)
+    /// This person may take orders in, plan, load and keep the stock.
+    Q_PROPERTY(bool mayPlan READ mayPlan NOTIFY dutyChanged FINAL)
+    /// This person may say what is cut and folded.
+    Q_PROPERTY(bool mayMake READ mayMake NOTIFY dutyChanged FINAL)
+    Q_PROPERTY(lapwright::model::Preferences* preferences READ preferences CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::Arrivals* arrivals READ arrivals CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::Batches* batches READ batches CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::CuttingDesk* cutting READ cutting CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::FoldingDesk* folding READ folding CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::Loads* loads READ loads CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::StockDesk* stock READ stock CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::ReferenceShelf* reference READ reference CONSTANT FINAL)
+
+public:
+    /// Errors: a database that cannot be opened, a library file that does not hold.
+    [[nodiscard]] static Result<std::unique_ptr<Shop>> open(const QString& databasePath,
+                                                            const QString& preferencesPath,
+                                                            const std::vector<std::string>& libraryFolders);
+    ~Shop() override;
+
+    [[nodiscard]] QString name() const;
+    [[nodiscard]] QString databasePath() const { return databasePath_; }
+    [[nodiscard]] QString message() const { return message_; }
+    [[nodiscard]] bool trouble() const { return trouble_; }
+    [[nodiscard]] bool mayPlan() const { return preferences_->duty() == Preferences::Duty::Planner; }
+    [[nodiscard]] bool mayMake() const { return preferences_->duty() != Preferences::Duty::Viewer; }
+    [[nodiscard]] Preferences* preferences() const { return preferences_; }
+    [[nodiscard]] Arrivals* arrivals() const { return arrivals_; }
+    [[nodiscard]] Batches* batches() const { return batches_; }
+    [[nodiscard]] CuttingDesk* cutting() const { return cutting_; }
+    [[nodiscard]] FoldingDesk* folding() const { return folding_; }
+    [[nodiscard]] Loads* loads() const { return loads_; }
+    [[nodiscard]] StockDesk* stock() const { return stock_; }
+    [[nodiscard]] ReferenceShelf* reference() const { return reference_; }
+
+    Q_INVOKABLE void closeMessage();
+    /// "1 piece", "3 pieces".
+    Q_INVOKABLE [[nodiscard]] QString counted(qint64 count, const QString& what) const;
+
+    [[nodiscard]] const storage::Database& database() const { return database_; }
+    [[nodiscard]] const pieces::Catalogue& catalogue() const { return catalogue_; }
+    [[nodiscard]] const std::vector<std::string>& libraryFolders() const { return libraryFolders_; }
+    [[nodiscard]] storage::Stamp stamp() const;
+    [[nodiscard]] Style style() const { return preferences_->style(); }
+    /// "24 ga Galvanised steel, Slate".
+    [[nodiscard]] QString describe(const site::Material& material) const;
+    /// What a colour of the shop looks like; a plain grey where nobody said.
+    [[nodiscard]] drawing::Colour colourOf(const std::string& name) const;
+    [[nodiscard]] QColor swatchOf(const std::string& name) const;
+
+    void tell(const QString& message);
+    void tellTrouble(const QString& message);
+    void tellTrouble(const std::vector<Error>& errors);
+    /// Does it; what the database throws is told and false returned. After it all desks look again.
+    bool act(const std::function<void()>& work);
+    /// The same for reading: nobody has to look again.
+    bool attempt(const std::function<void()>& work);
+    /// Every desk looks again.
+    void noteChange();
+
+signals:
+    void messageChanged();
+    void dutyChanged();
+    void dataChanged();
+
+private:
+    Shop(storage::Database database, pieces::Catalogue catalogue, QString databasePath,
+         const QString& preferencesPath, std::vector<std::string> libraryFolders);
+    void readColours();
+    void lookForChanges();
+
+    storage::Database database_;
+    pieces::Catalogue catalogue_;
+    QString databasePath_;
+    std::vector<std::string> libraryFolders_;
+    std::map<std::string, std::string> colours_;
+    QString name_;
+    QString message_;
+    bool trouble_ = false;
+    std::int64_t changesSeen_ = 0;
+    QTimer watch_;
+    Preferences* preferences_;
+    Arrivals* arrivals_;
+    Batches* batches_;
+    CuttingDesk* cutting_;
+    FoldingDesk* folding_;
+    Loads* loads_;
+    StockDesk* stock_;
+    ReferenceShelf* reference_;
+};
+
+} // namespace lapwright::model

@@ -1,0 +1,41 @@
+"""Guards: lapwright-shop shows every screen, empty and with a shop's work in every state, and Qt warns of nothing.
+self_test.py LAPWRIGHT LAPWRIGHT_SHOP DEMO [PICTURES]: with a fourth argument the pictures of the screens are kept."""
+import pathlib
+import subprocess
+import sys
+import tempfile
+
+lapwright, shop, demo = sys.argv[1:4]
+pictures = sys.argv[4:5]
+
+
+def run(*command):
+    """Runs it; a finding that blocks (status 1) is part of the day, anything worse is not."""
+    answer = subprocess.run([str(part) for part in command], capture_output=True, text=True)
+    if answer.returncode > 1:
+        sys.exit(f"{command}: {answer.stderr}")
+
+
+with tempfile.TemporaryDirectory() as scratch:
+    folder = pathlib.Path(scratch)
+    database = folder / "shop.db"
+    for house in ("larkfield", "hollin", "depot"):
+        run(lapwright, "takeoff", f"{demo}/{house}.job.json", "-o", folder / f"{house}.order.json")
+    # One house has left on a truck and part of it came back wrong, one is cut, one is only planned.
+    run(lapwright, "receive", folder / "hollin.order.json", "--db", database)
+    run(lapwright, "plan", "--db", database, "--stock", f"{demo}/shop.stock.json", "--time", "1")
+    run(lapwright, "made", "cut", "--db", database)
+    run(lapwright, "made", "folded", "--db", database)
+    run(lapwright, "load", "--db", database, "--truck", "truck 1", "-o", folder / "load.json")
+    run(sys.executable, f"{demo}/crew_lead.py", folder / "load.json", folder / "receipt.json")
+    run(lapwright, "receipt", folder / "receipt.json", "--db", database)
+    run(lapwright, "receive", folder / "larkfield.order.json", "--db", database)
+    run(lapwright, "plan", "--db", database, "--time", "1")
+    run(lapwright, "made", "cut", "--db", database)
+    run(lapwright, "receive", folder / "depot.order.json", "--db", database)
+    run(lapwright, "plan", "--db", database, "--time", "1")
+    for arguments in (["--self-test"], ["--self-test", "--db", database, *(["--pictures", *pictures] if pictures else [])]):
+        answer = subprocess.run([shop, *map(str, arguments)], capture_output=True, text=True)
+        if answer.returncode != 0:
+            sys.exit(f"lapwright-shop {arguments}: status {answer.returncode}\n{answer.stderr}")
+print("Totals: 2 passed, 0 failed, 0 skipped")

@@ -1,0 +1,106 @@
+// Guards: a list on a screen is told exactly what changed, so that it keeps its place and its choice; a
+// search leaves what has every word of it.
+#include "rows_model.h"
+
+#include <QAbstractItemModelTester>
+#include <QRandomGenerator>
+#include <QSignalSpy>
+#include <QtTest>
+
+using namespace lapwright::model;
+
+namespace {
+
+Row row(const QString& id, const QString& title, const QString& detail = {})
+{
+    Row made;
+    made.id = id;
+    made.title = title;
+    made.detail = detail;
+    return made;
+}
+
+QStringList ids(const RowsModel& model)
+{
+    QStringList list;
+    for (int at = 0; at < model.rowCount(); ++at)
+        list.append(model.data(model.index(at), RowsModel::IdRole).toString());
+    return list;
+}
+
+} // namespace
+
+class TestRowsModel : public QObject {
+    Q_OBJECT
+
+private slots:
+    void anyListBecomesAnyOther()
+    {
+        RowsModel model;
+        const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::QtTest);
+        QRandomGenerator random(7);
+        for (int round = 0; round < 200; ++round) {
+            QList<Row> rows;
+            for (int id = 0; id < 12; ++id)
+                if (random.bounded(2) == 0)
+                    rows.insert(random.bounded(static_cast<int>(rows.size()) + 1),
+                                row(QString::number(id), QString::number(random.bounded(3))));
+            QStringList wanted;
+            for (const Row& one : rows)
+                wanted.append(one.id);
+            model.setRows(rows);
+            QCOMPARE(ids(model), wanted);
+            QCOMPARE(model.rows(), rows);
+        }
+    }
+
+    void onlyWhatChangedIsSaid()
+    {
+        RowsModel model;
+        model.setRows({row("a", "A"), row("b", "B"), row("c", "C")});
+        QSignalSpy changed(&model, &RowsModel::dataChanged), inserted(&model, &RowsModel::rowsInserted),
+            removed(&model, &RowsModel::rowsRemoved), reset(&model, &RowsModel::modelReset);
+        model.setRows({row("a", "A"), row("b", "other"), row("c", "C"), row("d", "D")});
+        QCOMPARE(changed.size(), 1);
+        QCOMPARE(changed.first().first().toModelIndex().row(), 1);
+        QCOMPARE(inserted.size(), 1);
+        model.setRows({row("d", "D")});
+        QCOMPARE(removed.size(), 1);
+        QCOMPARE(reset.size(), 0);
+    }
+
+    void aSearchNeedsEveryWord()
+    {
+        RowsModel model;
+        model.setRows({row("1", "E1.2", "Larkfield house"), row("2", "E1.3", "Hollin barn"),
+                       row("3", "R1.2", "Larkfield house")});
+        model.setSearch("larkfield e1");
+        QCOMPARE(ids(model), QStringList{"1"});
+        QCOMPARE(model.total(), 3);
+        model.setRows({row("4", "E1.9", "Larkfield house"), row("2", "E1.3", "Hollin barn")});
+        QCOMPARE(ids(model), QStringList{"4"});
+        model.setSearch("");
+        QCOMPARE(ids(model), (QStringList{"4", "2"}));
+    }
+
+    void everyRoleIsAnswered()
+    {
+        RowsModel model;
+        Row full{"id", "title", "detail", "trailing", "more", "done", Qt::red, 2, true};
+        model.setRows({full});
+        const QModelIndex at = model.index(0);
+        QCOMPARE(model.data(at, RowsModel::TitleRole), QVariant("title"));
+        QCOMPARE(model.data(at, RowsModel::DetailRole), QVariant("detail"));
+        QCOMPARE(model.data(at, RowsModel::TrailingRole), QVariant("trailing"));
+        QCOMPARE(model.data(at, RowsModel::TrailingDetailRole), QVariant("more"));
+        QCOMPARE(model.data(at, RowsModel::SignRole), QVariant("done"));
+        QCOMPARE(model.data(at, RowsModel::SwatchRole).value<QColor>(), QColor(Qt::red));
+        QCOMPARE(model.data(at, RowsModel::WeightRole), QVariant(2));
+        QCOMPARE(model.data(at, RowsModel::DoneRole), QVariant(true));
+        QCOMPARE(model.roleNames().size(), 9);
+        QVERIFY(!model.data(QModelIndex(), RowsModel::TitleRole).isValid());
+    }
+};
+
+QTEST_GUILESS_MAIN(TestRowsModel)
+#include "tst_rows_model.moc"

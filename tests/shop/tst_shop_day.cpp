@@ -1,0 +1,279 @@
+// Guards: a shop's whole day, from two order files to a receipt and a remake, through the desks behind the
+// screens and through the window itself; a viewer can do nothing; another station's work is seen.
+#include "acts/catalogue.h"
+#include "acts/identity.h"
+#include "acts/incoming.h"
+#include "documents/job.h"
+#include "documents/order.h"
+#include "documents/shop.h"
+#include "shop.h"
+#include "storage/document_file.h"
+
+#include <QQmlApplicationEngine>
+#include <QQuickWindow>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QtTest>
+
+using namespace lapwright;
+using model::Preferences;
+using model::Shop;
+
+namespace {
+
+constexpr int longest = 60'000;
+
+QString demo(const QString& file)
+{
+    return QStringLiteral(LAPWRIGHT_SOURCE_DIR "/demo/") + file;
+}
+
+/// The order of a demo house as the installer would send it.
+QUrl orderOf(const QString& house, const QTemporaryDir& folder)
+{
+    const auto catalogue = acts::loadCatalogue({});
+    const auto text = storage::readDocument(demo(house + ".job.json").toStdString());
+    const auto job = documents::readJob(*text);
+    pieces::Order order = acts::takeOff(job->value, *catalogue);
+    order.id = acts::newUuid();
+    const QString path = folder.filePath(house + ".order.json");
+    const auto written = storage::writeDocument(path.toStdString(), documents::writeOrder({order, {}}));
+    Q_ASSERT(written.ok());
+    return QUrl::fromLocalFile(path);
+}
+
+std::unique_ptr<Shop> open(const QTemporaryDir& folder, const QString& station = "station")
+{
+    auto shop = Shop::open(folder.filePath("shop.db"), folder.filePath(station + ".ini"), {});
+    return shop.ok() ? *std::move(shop) : nullptr;
+}
+
+/// Everything on the load came but one piece, which came damaged.
+QUrl receiptOf(const QUrl& loadFile, const QTemporaryDir& folder)
+{
+    const auto load = documents::readLoad(*storage::readDocument(loadFile.toLocalFile().toStdString()));
+    schedule::Receipt receipt;
+    receipt.id = acts::newUuid();
+    receipt.load = load->value.id;
+    bool first = true;
+    for (const schedule::Bundle& bundle : load->value.bundles)
+        for (const schedule::LoadedPiece& piece : bundle.pieces) {
+            schedule::ReceiptEvent event;
+            event.id = acts::newUuid();
+            event.order = bundle.order;
+            event.mark = piece.mark;
+            event.found = first ? schedule::PieceState::Damaged : schedule::PieceState::Received;
+            event.count = first ? 1 : piece.count;
+            event.at = "2026-12-10T09:30:00Z";
+            first = false;
+            receipt.events.push_back(event);
+        }
+    const QString path = folder.filePath("receipt.json");
+    const auto written = storage::writeDocument(path.toStdString(), documents::writeReceipt({receipt, {}}));
+    Q_ASSERT(written.ok());
+    return QUrl::fromLocalFile(path);
+}
+
+} // namespace
+
+class TestShopDay : public QObject {
+    Q_OBJECT
+
+private:
+    static void plan(Shop& shop)
+    {
+        shop.preferences()->setPlanSeconds(1);
+        shop.batches()->setActive(true);
+        QSignalSpy progress(shop.batches(), &model::Batches::progressChanged);
+        shop.batches()->plan();
+        QVERIFY(shop.batches()->planning());
+        QTRY_VERIFY_WITH_TIMEOUT(!shop.batches()->planning(), longest);
+        QVERIFY(progress.size() >= 2);
+    }
+
+    static void cutEverything(Shop& shop)
+    {
+        model::CuttingDesk* desk = shop.cutting();
+        desk->setActive(true);
+        for (int sheet = 0; desk->sheets()->count() > 0 && sheet < 500; ++sheet) {
+            QVERIFY(!desk->map().empty());
+            desk->tick();
+        }
+        QCOMPARE(desk->sheets()->count(), 0);
+    }
+
+    static void foldEverything(Shop& shop)
+    {
+        model::FoldingDesk* desk = shop.folding();
+        desk->setActive(true);
+        for (int lot = 0; desk->lots()->count() > 0 && lot < 200; ++lot) {
+            QVERIFY2(desk->refusal().isEmpty(), qPrintable(desk->refusal()));
+            QVERIFY(!desk->picture().empty());
+            desk->lotFolded();
+        }
+        QCOMPARE(desk->lots()->count(), 0);
+    }
+
+private slots:
+    void fromTwoOrdersToARemake()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        QVERIFY(shop);
+        shop->stock()->setActive(true);
+        shop->stock()->importStock(QUrl::fromLocalFile(demo("shop.stock.json")));
+        QVERIFY2(!shop->trouble() && shop->stock()->items()->count() > 0, qPrintable(shop->message()));
+
+        shop->arrivals()->setActive(true);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder), orderOf("larkfield", folder)});
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(shop->arrivals()->orders()->count(), 2);
+        QVERIFY(!shop->arrivals()->preview()->plan().empty());
+        QVERIFY(!shop->arrivals()->preview()->profile().empty());
+
+        plan(*shop);
+        QVERIFY(shop->batches()->batches()->count() > 0);
+        cutEverything(*shop);
+        QCOMPARE(shop->batches()->batches()->count(), 0);
+        foldEverything(*shop);
+
+        shop->loads()->setActive(true);
+        QVERIFY(shop->loads()->ready()->count() > 0);
+        shop->loads()->makeLoad("truck 1");
+        QCOMPARE(shop->loads()->ready()->count(), 0);
+        QVERIFY(shop->loads()->bundles()->count() > 0);
+        const QUrl load = QUrl::fromLocalFile(folder.filePath("load.json"));
+        shop->loads()->saveLoad(load);
+        shop->loads()->takeReceipt(receiptOf(load, folder));
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(shop->loads()->remakes()->count(), 1);
+        shop->loads()->remakeAll();
+        QCOMPARE(shop->loads()->remakes()->count(), 0);
+        QCOMPARE(shop->batches()->batches()->count(), 1);
+    }
+
+    void stepsCountPieces()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        shop->stock()->importStock(QUrl::fromLocalFile(demo("shop.stock.json")));
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        cutEverything(*shop);
+        model::FoldingDesk* desk = shop->folding();
+        desk->setActive(true);
+        const int steps = desk->stepCount();
+        QVERIFY(steps > 1);
+        const QString mark = desk->currentMark(), before = desk->counter();
+        for (int step = 1; step < steps; ++step)
+            desk->next();
+        QCOMPARE(desk->stepIndex(), steps - 1);
+        QCOMPARE(desk->counter(), before);
+        desk->next();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QVERIFY(desk->currentMark() != mark || desk->counter() != before);
+        QCOMPARE(desk->stepIndex(), 0);
+        shop->batches()->setActive(true);
+        QCOMPARE(shop->batches()->batches()->count(), 0);
+        desk->pieceSpoilt();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(shop->batches()->batches()->count(), 1);
+    }
+
+    void ticksOutliveTheProgram()
+    {
+        const QTemporaryDir folder;
+        QString ticked;
+        {
+            const auto shop = open(folder);
+            shop->stock()->importStock(QUrl::fromLocalFile(demo("shop.stock.json")));
+            shop->arrivals()->takeFiles({orderOf("larkfield", folder), orderOf("hollin", folder)});
+            plan(*shop);
+            shop->cutting()->setActive(true);
+            QVERIFY(shop->cutting()->sheets()->count() > 1);
+            ticked = shop->cutting()->current();
+            shop->cutting()->tick();
+        }
+        const auto shop = open(folder);
+        shop->cutting()->setActive(true);
+        shop->cutting()->setCurrent(ticked);
+        QVERIFY(shop->cutting()->ticked() || shop->cutting()->sheets()->indexOf(ticked) < 0);
+    }
+
+    void aViewerDoesNothing()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        shop->preferences()->setDuty(Preferences::Duty::Viewer);
+        shop->stock()->setActive(true);
+        shop->stock()->importStock(QUrl::fromLocalFile(demo("shop.stock.json")));
+        QCOMPARE(shop->stock()->items()->count(), 0);
+        shop->arrivals()->setActive(true);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        QCOMPARE(shop->arrivals()->orders()->count(), 0);
+        shop->batches()->plan();
+        QVERIFY(!shop->batches()->planning());
+    }
+
+    void anotherStationIsSeen()
+    {
+        const QTemporaryDir folder;
+        const auto office = open(folder, "office"), machine = open(folder, "machine");
+        machine->arrivals()->setActive(true);
+        QCOMPARE(machine->arrivals()->orders()->count(), 0);
+        office->arrivals()->takeFiles({orderOf("hollin", folder)});
+        QTRY_COMPARE(machine->arrivals()->orders()->count(), 1);
+    }
+
+    void aFolderIsWatched()
+    {
+        const QTemporaryDir folder, inbox;
+        const auto shop = open(folder);
+        shop->arrivals()->setActive(true);
+        shop->preferences()->setWatchedFolder(inbox.path());
+        orderOf("hollin", inbox);
+        QTRY_COMPARE_WITH_TIMEOUT(shop->arrivals()->orders()->count(), 1, longest);
+    }
+
+    void whatIsNoOrderIsSaid()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        shop->arrivals()->takeFiles({QUrl::fromLocalFile(demo("shop.stock.json"))});
+        QVERIFY(shop->trouble());
+        QVERIFY2(shop->message().contains("shop.stock.json"), qPrintable(shop->message()));
+    }
+
+    void theDayThroughTheWindow()
+    {
+        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        shop->stock()->importStock(QUrl::fromLocalFile(demo("shop.stock.json")));
+        QQmlApplicationEngine engine;
+        engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+        engine.setInitialProperties({{"shop", QVariant::fromValue(shop.get())}});
+        engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lapwright/Shop/Main.qml")));
+        QVERIFY(!engine.rootObjects().isEmpty());
+        auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+        QVERIFY(QTest::qWaitForWindowExposed(window));
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        // Ctrl+3 is Cutting, space ticks a sheet; Ctrl+4 is Folding, space goes from step to step and piece
+        // to piece.
+        QTest::keyClick(window, Qt::Key_3, Qt::ControlModifier);
+        QCOMPARE(window->property("place").toInt(), 2);
+        for (int press = 0; shop->cutting()->sheets()->count() > 0 && press < 200; ++press)
+            QTest::keyClick(window, Qt::Key_Space);
+        QCOMPARE(shop->cutting()->sheets()->count(), 0);
+        QTest::keyClick(window, Qt::Key_4, Qt::ControlModifier);
+        const int steps = shop->folding()->stepCount();
+        const QString before = shop->folding()->currentMark() + shop->folding()->counter();
+        for (int press = 0; press < steps; ++press)
+            QTest::keyClick(window, Qt::Key_Space);
+        QVERIFY(shop->folding()->currentMark() + shop->folding()->counter() != before);
+    }
+};
+
+QTEST_MAIN(TestShopDay)
+#include "tst_shop_day.moc"
