@@ -25,7 +25,8 @@ T.Button {
     implicitHeight: Theme.target
     leftPadding: Theme.space
     rightPadding: Theme.space
-    focusPolicy: Qt.StrongFocus
+    // What scraps is never pressed again by the key that follows a click.
+    focusPolicy: kind === ActionButton.Danger ? Qt.TabFocus : Qt.StrongFocus
     font.family: Theme.family
     font.pixelSize: Theme.bodyText
     font.bold: kind === ActionButton.Primary || kind === ActionButton.Danger

@@ -238,6 +238,7 @@ ScreenFrame {
             text: figure.value
             level: Words.Figure
             maximumLineCount: 1
+            font.pixelSize: Math.max(Theme.figureText, screen.height / 7)
             fontSizeMode: Text.HorizontalFit
             minimumPixelSize: Theme.titleText
             lineHeight: 0.9

@@ -15,6 +15,7 @@ Window {
         {name: qsTr("Batches"), sign: "batches", source: "BatchesScreen.qml", desk: shop.batches},
         {name: qsTr("Cutting"), sign: "cutting", source: "CuttingScreen.qml", desk: shop.cutting},
         {name: qsTr("Folding"), sign: "folding", source: "FoldingScreen.qml", desk: shop.folding},
+        {name: qsTr("Schedule"), sign: "schedule", source: "ScheduleScreen.qml", desk: shop.schedule},
         {name: qsTr("Loads"), sign: "loads", source: "LoadsScreen.qml", desk: shop.loads},
         {name: qsTr("Receipts"), sign: "receipts", count: shop.loads.remakes.total, source: "ReceiptsScreen.qml", desk: shop.loads},
         {name: qsTr("Stock"), sign: "stock", source: "StockScreen.qml", desk: shop.stock},
@@ -68,7 +69,7 @@ Window {
     }
 
     Repeater {
-        model: 9
+        model: window.places.length
 
         Item {
             id: shortcut
@@ -76,7 +77,7 @@ Window {
             required property int index
 
             Shortcut {
-                sequence: "Ctrl+" + (shortcut.index + 1)
+                sequence: "Ctrl+" + (shortcut.index + 1) % 10
                 onActivated: window.go(shortcut.index)
             }
         }
@@ -134,7 +135,7 @@ Window {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
 
-                onSourceChanged: forceActiveFocus()
+                onLoaded: forceActiveFocus()
             }
 
             MessageBar {

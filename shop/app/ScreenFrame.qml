@@ -19,6 +19,8 @@ FocusScope {
             search.forceActiveFocus();
     }
 
+    focus: true
+
     ColumnLayout {
         anchors.fill: parent
         anchors.margins: Theme.space

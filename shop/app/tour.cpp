@@ -18,6 +18,18 @@ namespace {
 /// How long a screen may settle before its picture is taken, milliseconds.
 constexpr int settle = 250;
 
+/// How the screens are looked at: at a desk, on a large screen, on a touch panel beside a machine.
+struct Sight {
+    const char* name;
+    int width;
+    int height;
+    int scheme; ///< index of the theme
+    bool touch;
+};
+
+constexpr std::array sights = {Sight{"1366", 1366, 768, 0, false}, Sight{"1920", 1920, 1080, 1, false},
+                               Sight{"touch", 1280, 800, 3, true}};
+
 int& warnings()
 {
     static int count = 0;
@@ -55,25 +67,35 @@ Tour::~Tour()
 bool Tour::walk(QObject& window) const
 {
     auto* shown = qobject_cast<QQuickWindow*>(&window);
-    const QVariantList places = window.property("places").toList();
-    if (shown == nullptr || places.isEmpty())
+    auto* shop = window.property("shop").value<QObject*>();
+    if (shown == nullptr || shop == nullptr)
         return false;
-    constexpr std::array sizes = {std::pair{1366, 768}, std::pair{1920, 1080}};
-    for (const auto& [width, height] : sizes) {
-        shown->resize(width, height);
-        for (int place = 0; place < places.size(); ++place) {
-            QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
-            letSettle();
-            const QImage image = shown->grabWindow();
-            const QString name = places[place].toMap().value("name").toString().toLower();
-            if (image.isNull())
-                ++warnings();
-            else if (!pictures_.isEmpty() &&
-                     !image.save(QDir(pictures_).filePath(QStringLiteral("%1-%2.png").arg(name).arg(width))))
-                ++warnings();
-        }
+    auto* choices = shop->property("preferences").value<QObject*>();
+    const QVariant scheme = choices->property("scheme"), touch = choices->property("touch");
+    for (const Sight& sight : sights) {
+        choices->setProperty("scheme", sight.scheme);
+        choices->setProperty("touch", sight.touch);
+        shown->resize(sight.width, sight.height);
+        look(*shown, sight.name);
     }
+    choices->setProperty("scheme", scheme);
+    choices->setProperty("touch", touch);
     return warnings() == 0;
+}
+
+void Tour::look(QQuickWindow& window, const char* sight) const
+{
+    const QVariantList places = window.property("places").toList();
+    for (int place = 0; place < places.size(); ++place) {
+        QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
+        letSettle();
+        const QImage image = window.grabWindow();
+        const QString name = places[place].toMap().value("name").toString().toLower();
+        const QString file =
+            QDir(pictures_).filePath(QStringLiteral("%1-%2.png").arg(name, QLatin1String(sight)));
+        if (image.isNull() || (!pictures_.isEmpty() && !image.save(file)))
+            ++warnings();
+    }
 }
 
 } // namespace lapwright::shop_app

@@ -4,6 +4,7 @@
 #include <QStringList>
 
 class QObject;
+class QQuickWindow;
 
 namespace lapwright::shop_app {
 
@@ -23,6 +24,8 @@ public:
     [[nodiscard]] bool walk(QObject& window) const;
 
 private:
+    void look(QQuickWindow& window, const char* sight) const;
+
     QString pictures_;
 };
 

@@ -58,7 +58,7 @@ Row findingRow(int number, const std::string& place, const std::string& text)
 
 Batches::Batches(Shop& shop) : Desk(shop)
 {
-    connect(&worker_, &PlanWorker::progressed, this, [this](const QString& phase, qint64, qint64) {
+    connect(&worker_, &PlanWorker::progressed, this, [this](const QString& phase) {
         progress_ = tr("Looking: %1").arg(phase);
         emit progressChanged();
     });
@@ -141,8 +141,12 @@ void Batches::plan()
     acts::PlanRequest request;
     request.settings.timeLimit = std::chrono::seconds(shop().preferences()->planSeconds());
     request.libraryFolders = shop().libraryFolders();
+    PlanWork work;
+    work.cuts = std::move(request);
+    work.schedule.from = shop().wallClock();
+    work.schedule.libraryFolders = shop().libraryFolders();
     progress_ = tr("Gathering what is to be cut");
-    worker_.start(shop().databasePath().toStdString(), std::move(request), shop().stamp());
+    worker_.start(shop().databasePath().toStdString(), std::move(work), shop().stamp());
     emit progressChanged();
 }
 
@@ -163,11 +167,11 @@ void Batches::finish()
     }
     const Style style = shop().style();
     QList<Row> rows;
-    for (const acts::Unfoldable& one : outcome->unfoldable)
+    for (const acts::Unfoldable& one : outcome->planned->unfoldable)
         for (const std::string& line : acts::inWords(one.outcome, style))
             rows.append(findingRow(static_cast<int>(rows.size()), one.name, line));
-    for (const acts::PlannedBatch& batch : outcome->batches) {
-        const std::string place = shop().describe(batch.material).toStdString();
+    for (const acts::PlannedBatch& batch : outcome->planned->batches) {
+        const std::string place = shop().describe(batch.batch.material).toStdString();
         for (const cutting::Refusal& refusal : batch.refusals)
             rows.append(
                 findingRow(static_cast<int>(rows.size()), place, lapwright::say(refusal.reason, style)));
@@ -181,9 +185,10 @@ void Batches::finish()
     shop().noteChange();
     if (rows.isEmpty())
         shop().tell(
-            outcome->batches.empty()
+            outcome->planned->batches.empty()
                 ? tr("Nothing is left to cut")
-                : tr("%1 planned").arg(counted(static_cast<std::int64_t>(outcome->batches.size()), "metal")));
+                : tr("%1 planned")
+                      .arg(counted(static_cast<std::int64_t>(outcome->planned->batches.size()), "metal")));
     else
         shop().tellTrouble(tr("Planned, but not everything can be made: see the list"));
 }

@@ -5,6 +5,7 @@
 #include <QElapsedTimer>
 
 #include <exception>
+#include <string_view>
 #include <utility>
 
 namespace lapwright::model {
@@ -25,15 +26,14 @@ PlanWorker::~PlanWorker()
         thread_.join();
 }
 
-void PlanWorker::start(const std::string& databasePath, acts::PlanRequest request,
-                       const storage::Stamp& stamp)
+void PlanWorker::start(const std::string& databasePath, PlanWork work, const storage::Stamp& stamp)
 {
     if (thread_.joinable())
         thread_.join();
     stopping_ = false;
     running_ = true;
-    thread_ = std::thread([this, databasePath, request = std::move(request), stamp]() mutable {
-        Outcome outcome = plan(databasePath, std::move(request), stamp);
+    thread_ = std::thread([this, databasePath, work = std::move(work), stamp]() mutable {
+        Outcome outcome = plan(databasePath, std::move(work), stamp);
         QMetaObject::invokeMethod(
             this,
             [this, outcome = std::move(outcome)]() mutable {
@@ -50,30 +50,49 @@ void PlanWorker::stop()
     stopping_ = true;
 }
 
-PlanWorker::Outcome PlanWorker::plan(const std::string& databasePath, acts::PlanRequest request,
+void PlanWorker::report(std::string_view phase)
+{
+    QMetaObject::invokeMethod(
+        this,
+        [this, words = QString::fromUtf8(phase.data(), static_cast<qsizetype>(phase.size()))] {
+            emit progressed(words);
+        },
+        Qt::QueuedConnection);
+}
+
+PlanWorker::Outcome PlanWorker::plan(const std::string& databasePath, PlanWork work,
                                      const storage::Stamp& stamp)
 {
     QElapsedTimer sinceReport;
     sinceReport.start();
-    request.progress = [this, sinceReport](const cutting::Progress& progress) mutable {
+    const auto goOn = [this, &sinceReport](std::string_view phase) {
         if (sinceReport.elapsed() >= reportEvery) {
             sinceReport.restart();
-            const QString phase =
-                QString::fromUtf8(progress.phase.data(), static_cast<qsizetype>(progress.phase.size()));
-            QMetaObject::invokeMethod(
-                this,
-                [this, phase, value = progress.value, bound = progress.bound] {
-                    emit progressed(phase, value, bound);
-                },
-                Qt::QueuedConnection);
+            report(phase);
         }
         return !stopping_.load();
     };
+    work.schedule.goOn = [&goOn](const schedule::Progress& progress) { return goOn(progress.phase); };
     try {
         const auto database = storage::Database::open(databasePath);
         if (!database.ok())
             return database.errors();
-        return acts::planAll(*database, request, stamp);
+        PlanDone done;
+        if (work.cuts) {
+            work.cuts->progress = [&goOn](const cutting::Progress& progress) { return goOn(progress.phase); };
+            const auto floor = acts::standingFloor(*database);
+            if (floor.ok() && floor->has_value())
+                work.cuts->coilWidthsApart = (*floor)->value.coilWidthsApart;
+            auto planned = acts::planAll(*database, *work.cuts, stamp);
+            if (!planned.ok())
+                return planned.errors();
+            done.planned = *std::move(planned);
+        }
+        auto scheduled = acts::scheduleAll(*database, work.schedule);
+        if (!scheduled.ok())
+            return scheduled.errors();
+        done.scheduled = *std::move(scheduled);
+        return done;
     } catch (const std::exception& failure) {
         return Error{"", failure.what(), "a database that can be read and written"};
     }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "acts/planning.h"
+#include "acts/scheduling.h"
 #include "measure/result.h"
 #include "storage/orders.h"
 
@@ -12,16 +13,28 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <thread>
 
 namespace lapwright::model {
+
+/// What a planner asks for: cuts, then the schedule; or the schedule alone.
+struct PlanWork {
+    std::optional<acts::PlanRequest> cuts;
+    acts::ScheduleRequest schedule;
+};
+
+struct PlanDone {
+    std::optional<acts::Planned> planned;
+    acts::Scheduled scheduled;
+};
 
 /// Plans in a thread of its own with a database connection of its own, so that the window never waits.
 class PlanWorker : public QObject {
     Q_OBJECT
 
 public:
-    using Outcome = Result<acts::Planned>;
+    using Outcome = Result<PlanDone>;
 
     explicit PlanWorker(QObject* parent = nullptr);
     ~PlanWorker() override;
@@ -32,13 +45,13 @@ public:
 
     [[nodiscard]] bool running() const { return running_; }
     /// Precondition: not running.
-    void start(const std::string& databasePath, acts::PlanRequest request, const storage::Stamp& stamp);
+    void start(const std::string& databasePath, PlanWork work, const storage::Stamp& stamp);
     /// The best plan so far is kept.
     void stop();
 
 signals:
     /// On the thread of this object, at most some times a second.
-    void progressed(const QString& phase, qint64 value, qint64 bound);
+    void progressed(const QString& phase);
     void finished();
 
 public:
@@ -46,8 +59,8 @@ public:
     [[nodiscard]] const Outcome& outcome() const { return *outcome_; }
 
 private:
-    [[nodiscard]] Outcome plan(const std::string& databasePath, acts::PlanRequest request,
-                               const storage::Stamp& stamp);
+    void report(std::string_view phase);
+    [[nodiscard]] Outcome plan(const std::string& databasePath, PlanWork work, const storage::Stamp& stamp);
 
     std::thread thread_;
     std::atomic<bool> stopping_ = false;

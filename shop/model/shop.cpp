@@ -41,7 +41,8 @@ Shop::Shop(storage::Database database, pieces::Catalogue catalogue, QString data
       databasePath_(std::move(databasePath)), libraryFolders_(std::move(libraryFolders)),
       preferences_(new Preferences(preferencesPath, this)), arrivals_(new Arrivals(*this)),
       batches_(new Batches(*this)), cutting_(new CuttingDesk(*this)), folding_(new FoldingDesk(*this)),
-      loads_(new Loads(*this)), stock_(new StockDesk(*this)), reference_(new ReferenceShelf(*this))
+      schedule_(new ScheduleDesk(*this)), loads_(new Loads(*this)), stock_(new StockDesk(*this)),
+      reference_(new ReferenceShelf(*this))
 {
     connect(preferences_, &Preferences::changed, this, &Shop::dutyChanged);
     connect(preferences_, &Preferences::changed, this, &Shop::noteChange);
@@ -77,6 +78,13 @@ QString Shop::describe(const site::Material& material) const
     if (metal != catalogue_.metals.end())
         named.metal = metal->second.name;
     return shown(acts::describe(named));
+}
+
+schedule::Moment Shop::wallClock()
+{
+    const QDateTime now = QDateTime::currentDateTime();
+    return schedule::momentOf({now.date().year(), now.date().month(), now.date().day()},
+                              schedule::Duration::seconds(now.time().msecsSinceStartOfDay() / 1000));
 }
 
 storage::Stamp Shop::stamp() const
@@ -144,8 +152,8 @@ bool Shop::attempt(const std::function<void()>& work)
 void Shop::noteChange()
 {
     attempt([this] { readColours(); });
-    const std::initializer_list<Desk*> desks = {arrivals_, batches_, cutting_,  folding_,
-                                                loads_,    stock_,   reference_};
+    const std::initializer_list<Desk*> desks = {arrivals_, batches_, cutting_, folding_,
+                                                schedule_, loads_,   stock_,   reference_};
     for (Desk* desk : desks)
         desk->noteChange();
     emit dataChanged();

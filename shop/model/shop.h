@@ -11,6 +11,8 @@
 #include "preferences.h"
 #include "reference_shelf.h"
 #include "rules/finding.h"
+#include "schedule/civil.h"
+#include "schedule_desk.h"
 #include "stock_desk.h"
 #include "storage/database.h"
 #include "storage/orders.h"
@@ -47,6 +49,7 @@ class Shop : public QObject {
     Q_PROPERTY(lapwright::model::Batches* batches READ batches CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::CuttingDesk* cutting READ cutting CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::FoldingDesk* folding READ folding CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::ScheduleDesk* schedule READ schedule CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::Loads* loads READ loads CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::StockDesk* stock READ stock CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::ReferenceShelf* reference READ reference CONSTANT FINAL)
@@ -69,6 +72,7 @@ public:
     [[nodiscard]] Batches* batches() const { return batches_; }
     [[nodiscard]] CuttingDesk* cutting() const { return cutting_; }
     [[nodiscard]] FoldingDesk* folding() const { return folding_; }
+    [[nodiscard]] ScheduleDesk* schedule() const { return schedule_; }
     [[nodiscard]] Loads* loads() const { return loads_; }
     [[nodiscard]] StockDesk* stock() const { return stock_; }
     [[nodiscard]] ReferenceShelf* reference() const { return reference_; }
@@ -81,6 +85,8 @@ public:
     [[nodiscard]] const pieces::Catalogue& catalogue() const { return catalogue_; }
     [[nodiscard]] const std::vector<std::string>& libraryFolders() const { return libraryFolders_; }
     [[nodiscard]] storage::Stamp stamp() const;
+    /// What the clock on the shop's wall says.
+    [[nodiscard]] static schedule::Moment wallClock();
     [[nodiscard]] Style style() const { return preferences_->style(); }
     /// "24 ga Galvanised steel, Slate".
     [[nodiscard]] QString describe(const site::Material& material) const;
@@ -124,6 +130,7 @@ private:
     Batches* batches_;
     CuttingDesk* cutting_;
     FoldingDesk* folding_;
+    ScheduleDesk* schedule_;
     Loads* loads_;
     StockDesk* stock_;
     ReferenceShelf* reference_;

@@ -133,6 +133,19 @@ private slots:
 
         plan(*shop);
         QVERIFY(shop->batches()->batches()->count() > 0);
+        shop->schedule()->setActive(true);
+        QVERIFY(shop->schedule()->days()->count() > 0);
+        QVERIFY(!shop->schedule()->picture().empty());
+        // The last task of the last day lies ahead whenever this runs.
+        shop->schedule()->setCurrentDay(
+            shop->schedule()->days()->idAt(shop->schedule()->days()->count() - 1));
+        shop->schedule()->setCurrentTask(
+            shop->schedule()->tasks()->idAt(shop->schedule()->tasks()->count() - 1));
+        QVERIFY(!shop->schedule()->currentPinned());
+        shop->schedule()->togglePin();
+        QTRY_VERIFY_WITH_TIMEOUT(!shop->schedule()->working(), longest);
+        QVERIFY2(shop->schedule()->currentPinned(), qPrintable(shop->message()));
+
         cutEverything(*shop);
         QCOMPARE(shop->batches()->batches()->count(), 0);
         foldEverything(*shop);
@@ -256,7 +269,8 @@ private slots:
         engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lapwright/Shop/Main.qml")));
         QVERIFY(!engine.rootObjects().isEmpty());
         auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
-        QVERIFY(QTest::qWaitForWindowExposed(window));
+        window->requestActivate();
+        QVERIFY(QTest::qWaitForWindowActive(window));
         shop->arrivals()->takeFiles({orderOf("hollin", folder)});
         plan(*shop);
         // Ctrl+3 is Cutting, space ticks a sheet; Ctrl+4 is Folding, space goes from step to step and piece

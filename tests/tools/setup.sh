@@ -21,6 +21,7 @@ build_packages=(build-essential cmake ninja-build pkg-config ccache mold
     qt6-declarative-dev qt6-declarative-dev-tools
     qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript qml6-module-qtquick
     qml6-module-qtquick-window qml6-module-qtquick-layouts qml6-module-qtquick-templates qml6-module-qtquick-controls
+    qml6-module-qtquick-dialogs qml6-module-qt-labs-folderlistmodel
     fonts-clear-sans fonts-dejavu-core
     nlohmann-json3-dev libvalijson-dev libsodium-dev coinor-libclp-dev libboost-dev)
 

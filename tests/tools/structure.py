@@ -68,6 +68,15 @@ for folder, allowed in SHARED_BY_APPS.items():
                 if quoted and quoted[1] not in allowed:
                     problems.append(f"{path}:{number}: {folder} must not include {quoted[1]}")
 
+# The shop's desks know no screen, and neither desks nor screens know the command or the papers' program.
+for path in subprocess.run(["git", "ls-files", "--", "shop/model/*.h", "shop/model/*.cpp", "shop/app/*.h", "shop/app/*.cpp"],
+                           capture_output=True, text=True, check=True).stdout.split():
+    barred = "command" if path.startswith("shop/app/") else "command|app"
+    with open(path, encoding="utf-8") as source:
+        for number, line in enumerate(source, 1):
+            if re.match(rf'#include "({barred})/', line) or (path.startswith("shop/model/") and "#include <QQuickWindow>" in line):
+                problems.append(f"{path}:{number}: {path.rsplit('/', 1)[0]} must not include this")
+
 for problem in problems:
     print(problem)
 sys.exit(1 if problems else 0)
