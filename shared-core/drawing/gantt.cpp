@@ -259,7 +259,7 @@ private:
                                     Fill{true, Colour{20, 20, 24}, Hatch::None}});
         entry("pinned");
         sample(Role::Waste, 0.2, Hatch::Rising);
-        entry("closed");
+        entry("not worked");
         return top + 6.0;
     }
 

@@ -17,7 +17,7 @@ struct GanttPicture {
 /// The days on which a machine of the schedule is made ready or works, in order.
 [[nodiscard]] std::vector<schedule::Date> daysOf(const schedule::ScheduleRecord& schedule);
 
-/// One day of a schedule: a row for each machine, hours along the top, closed hours hatched, making ready
+/// One day of a schedule: a row for each machine, hours along the top, hours not worked hatched, making ready
 /// hatched the other way; tasks numbered through the day, with a thick outline and a flag at the end where
 /// their order is late and a pin's head where a person pinned them, so that nothing rests on colour. Below it
 /// the tasks by number with times, what is fitted and set for them, due dates and why they are late. Numbers

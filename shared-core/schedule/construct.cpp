@@ -129,13 +129,31 @@ void placePinned(Timing& timing, const std::vector<std::size_t>& pinned, Sequenc
     }
 }
 
-bool isPinned(const Problem& problem, std::size_t task)
+} // namespace
+
+bool standsByPin(const Problem& problem, std::size_t task)
 {
     const auto pin = problem.pinOf(task);
     return pin && (problem.pins()[*pin].start || problem.pins()[*pin].after);
 }
 
-} // namespace
+void addPinned(Timing& timing, Stage stage, Sequences& sequences)
+{
+    const Problem& problem = timing.problem();
+    std::vector<std::size_t> pinned;
+    for (std::size_t task = 0; task < problem.tasks().size(); ++task)
+        if (problem.tasks()[task].stage == stage && standsByPin(problem, task))
+            pinned.push_back(task);
+    // Moments first, by time; then what only has to come behind another.
+    std::stable_sort(pinned.begin(), pinned.end(), [&](std::size_t left, std::size_t right) {
+        const auto rank = [&](std::size_t task) {
+            const Timing::WayNumbers& way = timing.ways(task).front();
+            return std::pair(way.pinned < 0, way.pinned);
+        };
+        return rank(left) < rank(right);
+    });
+    placePinned(timing, pinned, sequences);
+}
 
 Sequences inOrder(Timing& timing, const std::vector<std::size_t>& order)
 {
@@ -144,27 +162,13 @@ Sequences inOrder(Timing& timing, const std::vector<std::size_t>& order)
     Times cut;
     for (const Stage stage : {Stage::Cut, Stage::Fold}) {
         Line line(timing, stage, &cut);
-        std::vector<std::size_t> pinned;
-        for (const std::size_t task : order) {
-            if (problem.tasks()[task].stage != stage)
-                continue;
-            if (isPinned(problem, task))
-                pinned.push_back(task);
-            else
+        for (const std::size_t task : order)
+            if (problem.tasks()[task].stage == stage && !standsByPin(problem, task))
                 line.take(task);
-        }
         for (std::size_t machine = 0; machine < sequences.size(); ++machine)
             if (problem.machines()[machine].stage == stage)
                 sequences[machine] = line.sequences()[machine];
-        // Moments first, by time; then what only has to come behind another.
-        std::stable_sort(pinned.begin(), pinned.end(), [&](std::size_t left, std::size_t right) {
-            const auto rank = [&](std::size_t task) {
-                const Timing::WayNumbers& way = timing.ways(task).front();
-                return std::pair(way.pinned < 0, way.pinned);
-            };
-            return rank(left) < rank(right);
-        });
-        placePinned(timing, pinned, sequences);
+        addPinned(timing, stage, sequences);
         if (stage == Stage::Cut)
             cut = timing.time(sequences);
     }

@@ -26,6 +26,11 @@ namespace lapwright::schedule {
 [[nodiscard]] std::vector<std::size_t> gathered(const Problem& problem,
                                                 const std::vector<std::size_t>& order);
 
+/// A person pinned the task to a moment or behind another.
+[[nodiscard]] bool standsByPin(const Problem& problem, std::size_t task);
+/// Puts the tasks of a stage that stand by pins into sequences that hold all its others.
+void addPinned(Timing& timing, Stage stage, Sequences& sequences);
+
 /// Setups made by these sequences.
 [[nodiscard]] Setups setupsOf(const Timing& timing, const Sequences& sequences);
 

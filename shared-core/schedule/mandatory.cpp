@@ -2,11 +2,24 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
+#include <set>
 #include <string>
+#include <utility>
 
 namespace lapwright::schedule {
 
 namespace {
+
+const std::string& fittingOf(const Readiness& ready)
+{
+    return ready.fitting;
+}
+
+const std::string& settingOf(const Readiness& ready)
+{
+    return ready.setting;
+}
 
 /// The readiness that all ways of the task share, if they do.
 template <class Part>
@@ -37,17 +50,45 @@ void collect(const Problem& problem, Stage stage, Part part, Time time, std::vec
         setups.push_back(*least);
 }
 
+/// Different pairs of fitting and setting that tasks need on whatever machine they go to. A machine comes to
+/// stand with a pair only by a change of one or the other.
+std::size_t pairsNeeded(const Problem& problem, Stage stage)
+{
+    std::set<std::pair<std::string, std::string>> pairs;
+    for (const Task& task : problem.tasks()) {
+        if (task.stage != stage)
+            continue;
+        const std::string fitting = sharedBy(task, fittingOf), setting = sharedBy(task, settingOf);
+        if (!fitting.empty() && !setting.empty())
+            pairs.insert({fitting, setting});
+    }
+    for (const Machine& machine : problem.machines())
+        pairs.erase({machine.standing.fitting, machine.standing.setting});
+    return pairs.size();
+}
+
+Duration leastChange(const Problem& problem, Stage stage)
+{
+    std::optional<Duration> least;
+    for (const Task& task : problem.tasks())
+        for (const Way& way : task.ways)
+            if (task.stage == stage)
+                least = std::min({least.value_or(way.fit), way.fit, way.set});
+    return least.value_or(Duration());
+}
+
 } // namespace
 
 std::vector<Duration> mandatorySetups(const Problem& problem, Stage stage)
 {
     std::vector<Duration> setups;
     collect(
-        problem, stage, [](const Readiness& ready) -> const std::string& { return ready.fitting; },
-        [](const Way& way) { return way.fit; }, setups);
+        problem, stage, fittingOf, [](const Way& way) { return way.fit; }, setups);
     collect(
-        problem, stage, [](const Readiness& ready) -> const std::string& { return ready.setting; },
-        [](const Way& way) { return way.set; }, setups);
+        problem, stage, settingOf, [](const Way& way) { return way.set; }, setups);
+    const std::size_t pairs = pairsNeeded(problem, stage);
+    if (pairs > setups.size())
+        setups.resize(pairs, leastChange(problem, stage));
     return setups;
 }
 

@@ -52,7 +52,7 @@ ScheduleRecord recordOf(const Problem& problem, const Schedule& schedule)
 {
     ScheduleRecord record;
     record.from = problem.begin();
-    const Moment last = problem.begin() + schedule.score.makespan;
+    const Moment last = momentOf(dateOf(problem.begin() + schedule.score.makespan), Duration::days(1));
     for (std::size_t index = 0; index < problem.machines().size(); ++index) {
         const Machine& machine = problem.machines()[index];
         record.machines.push_back({machine.key, machine.name, machine.stage, {}});
@@ -93,6 +93,9 @@ std::vector<Error> faultsOf(const ScheduleRecord& record)
     constexpr Duration longest = Duration::days(21 * 366);
     std::vector<Error> errors;
     std::set<std::string> machines, tasks;
+    if (record.score.makespan > longest)
+        errors.push_back({"/score/makespan_seconds", std::to_string(record.score.makespan.inSeconds()),
+                          "at most twenty years"});
     for (std::size_t index = 0; index < record.machines.size(); ++index) {
         const std::string place = "/machines/" + std::to_string(index);
         if (!machines.insert(record.machines[index].id).second)

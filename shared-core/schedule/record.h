@@ -15,7 +15,7 @@ struct RecordedMachine {
     std::string id;
     std::string name;
     Stage stage = Stage::Cut;
-    std::vector<Interval> worked; ///< its hours from the begin to the last end of any machine
+    std::vector<Interval> worked; ///< its hours from the begin through the day of the last end
 
     friend bool operator==(const RecordedMachine&, const RecordedMachine&) = default;
 };

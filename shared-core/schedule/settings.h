@@ -11,7 +11,7 @@ namespace lapwright::schedule {
 /// How hard to look for a schedule. Everything decides by counting, so the same problem, seed and work limit
 /// give the same schedule byte for byte.
 struct Settings {
-    std::int64_t workLimit = 2'000; ///< thousands of tasks placed
+    std::int64_t workLimit = 20'000; ///< thousands of tasks placed
     std::uint64_t seed = 1;
 };
 

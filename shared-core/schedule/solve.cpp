@@ -3,6 +3,7 @@
 #include "schedule/bound.h"
 #include "schedule/checker.h"
 #include "schedule/construct.h"
+#include "schedule/dispatch.h"
 #include "schedule/exact.h"
 #include "schedule/johnson.h"
 #include "schedule/late.h"
@@ -143,9 +144,16 @@ private:
                 bound_.makespan = std::max(bound_.makespan, times.score.makespan);
             }
         }
+        // Choosing the next task looks at all that are left: too much for very many.
+        constexpr std::size_t mostDispatched = 2'000;
         for (const auto& order : {dueOrder(problem_), twoStageOrder(problem_)}) {
             offer(inOrder(timing_, order), "search");
             offer(inOrder(timing_, gathered(problem_, order)), "search");
+            if (problem_.tasks().size() > mostDispatched)
+                continue;
+            for (const std::int64_t cutting : {0, 5, 50, 5'000})
+                for (const std::int64_t folding : {0, 5, 50, 5'000})
+                    offer(dispatched(timing_, order, {cutting, folding}), "search");
         }
     }
 

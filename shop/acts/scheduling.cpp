@@ -166,6 +166,14 @@ bool keepFloor(const storage::Database& database, const ScheduleRequest& request
     return replaced;
 }
 
+schedule::GoOn withinTime(const ScheduleRequest& request)
+{
+    if (!request.timeLimit)
+        return {};
+    const auto end = std::chrono::steady_clock::now() + *request.timeLimit;
+    return [end](const schedule::Progress&) { return std::chrono::steady_clock::now() < end; };
+}
+
 void keep(const storage::Database& database, const schedule::ScheduleRecord& record)
 {
     storage::saveScheduleDocument(database,
@@ -219,7 +227,8 @@ Result<Scheduled> scheduleAll(const storage::Database& database, const ScheduleR
         keep(database, nothing);
         return scheduled;
     }
-    const schedule::Schedule schedule = schedule::solve(*assembly->problem, request.settings, request.goOn);
+    const schedule::Schedule schedule =
+        schedule::solve(*assembly->problem, request.settings, withinTime(request));
     if (!schedule.feasibility.workable())
         throw storage::StorageFailure(
             "a schedule that does not pass its check; this is a fault of the program");

@@ -7,6 +7,7 @@
 #include "schedule/settings.h"
 #include "storage/database.h"
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <vector>
@@ -21,7 +22,8 @@ struct ScheduleRequest {
     /// Pins in place of those of the schedule kept in the database; missing: those.
     std::optional<std::vector<schedule::NamedPin>> pins;
     schedule::Settings settings;
-    schedule::GoOn goOn;
+    /// Ends the search sooner than its work limit, by the clock of this machine.
+    std::optional<std::chrono::milliseconds> timeLimit;
     std::vector<std::string> libraryFolders;
 };
 

@@ -166,6 +166,7 @@ Result<Wanted> wantedOf(const QCommandLineParser& options)
     Wanted wanted{{std::nullopt, *settings, libraryFolders(options)}, {}};
     wanted.schedule.from = *from;
     wanted.schedule.libraryFolders = libraryFolders(options);
+    wanted.schedule.timeLimit = settings->timeLimit;
     if (options.isSet("stock")) {
         auto stock = readFrom(text(options, "stock"), documents::readStock);
         if (!stock.ok())

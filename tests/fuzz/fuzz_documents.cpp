@@ -8,6 +8,7 @@
 #include "documents/order.h"
 #include "documents/profile.h"
 #include "documents/rules.h"
+#include "documents/schedule.h"
 #include "documents/shop.h"
 #include "documents/signature.h"
 #include "documents/trim.h"
@@ -52,6 +53,10 @@ void readAs(const std::string& format, std::string_view text)
         roundTrip<readRules, writeRules>(text);
     else if (format == kinds::stock.format)
         roundTrip<readStock, writeStock>(text);
+    else if (format == kinds::floor.format)
+        roundTrip<readFloor, writeFloor>(text);
+    else if (format == kinds::schedule.format)
+        roundTrip<readSchedule, writeSchedule>(text);
     else if (format == kinds::load.format)
         roundTrip<readLoad, writeLoad>(text);
     else if (format == kinds::receipt.format)

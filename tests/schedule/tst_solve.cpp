@@ -144,7 +144,7 @@ private slots:
         int asked = 0;
         std::optional<Score> last;
         Settings settings;
-        settings.workLimit = 10'000;
+        settings.workLimit = 20'000;
         const Schedule schedule = solve(problem, settings, [&](const Progress& progress) {
             if (last && *last < progress.best)
                 asked = -1'000;
