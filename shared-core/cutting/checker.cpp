@@ -254,6 +254,8 @@ private:
         }
         bool right = true;
         std::set<std::string> labels;
+        for (const Stock& stock : problem_.stocks())
+            labels.insert(stock.key);
         for (const NewRemnant& remnant : plan_.remnants) {
             right = right && expected.erase({remnant.pattern, remnant.strip.value_or(beside)}) == 1 &&
                     labels.insert(remnant.label).second && remnantStands(remnant);

@@ -11,7 +11,7 @@ namespace lapwright::cutting {
 
 namespace {
 
-constexpr std::int64_t mostBlanks = 10, mostSteps = 500'000;
+constexpr std::int64_t mostBlanks = 10, mostSteps = 200'000;
 
 double area(Length width, Length length)
 {

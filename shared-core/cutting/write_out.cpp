@@ -195,6 +195,23 @@ std::vector<Pattern> inCuttingOrder(const Problem& problem, std::vector<Pattern>
     return ordered;
 }
 
+/// Whether stock at hand, or a copy of a remnant made by an earlier plan, goes by this name.
+bool isTaken(const Problem& problem, const std::string& label)
+{
+    return std::ranges::any_of(problem.stocks(), [&label](const Stock& stock) {
+        return stock.key == label || stock.key.rfind(label + ".", 0) == 0;
+    });
+}
+
+/// A name no other stock has: plans made one after the other would number their remnants alike.
+std::string freshLabel(const Problem& problem, const std::string& label)
+{
+    std::string fresh = label;
+    for (int again = 2; isTaken(problem, fresh); ++again)
+        fresh = label + "-" + std::to_string(again);
+    return fresh;
+}
+
 double squareMetres(Length width, Length length)
 {
     return inMetres(width) * inMetres(length);
@@ -310,6 +327,7 @@ void writeOut(const Instance& instance, const RawPlan& raw, Plan& plan)
         for (NewRemnant& remnant : remnantsOf(problem, pattern, index)) {
             plan.waste.remnants +=
                 squareMetres(remnant.width, remnant.length) * static_cast<double>(remnant.count);
+            remnant.label = freshLabel(problem, remnant.label);
             plan.remnants.push_back(std::move(remnant));
         }
     }

@@ -8,6 +8,7 @@
 #include <QtTest>
 
 #include <random>
+#include <set>
 
 using namespace lapwright;
 using namespace lapwright::cutting;
@@ -76,6 +77,9 @@ private slots:
     void theCheckerSeesWhatIsBroken();
     void badInputIsNamedAndRefused();
     void whatIsCutStaysWhenPlanningAgain();
+    void remnantsKeepTheirNamesWhenPlanningAgain();
+    void aRushOrderIsPlannedAndListed();
+    void aHandfulCarriesItsProof();
     void freePiecesReallyAreFree();
     void equalInputGivesEqualPlans();
 };
@@ -227,6 +231,90 @@ void CuttingPlanTest::whatIsCutStaysWhenPlanningAgain()
     }
     QVERIFY(rounds > 10);
     qInfo("%d plans cut in part", rounds);
+}
+
+/// What is left of each sheet goes into stock under a name of its own, however often the rest is planned
+/// again.
+void CuttingPlanTest::remnantsKeepTheirNamesWhenPlanningAgain()
+{
+    ProblemBuilder builder;
+    ShopRules rules;
+    rules.leastRemnantWidth = rules.leastRemnantLength = inches(6);
+    builder.rules(rules);
+    builder.stock(
+        {"48x120", StockKind::Sheet, inches(48), inches(120), std::nullopt, std::nullopt, std::nullopt});
+    builder.blank({"A", inches(30), inches(100), 6, false, 0, 0});
+    Problem problem = *builder.build();
+    for (int day = 0; day < 3; ++day) {
+        const Plan plan = solve(problem);
+        QVERIFY(plan.feasibility.all());
+        QVERIFY(!plan.remnants.empty());
+        FloorReport report;
+        report.cut.push_back({0, 2});
+        const auto next = replan(problem, plan, report);
+        QVERIFY(next.ok());
+        if (day == 2) {
+            QVERIFY(!next->problem.has_value());
+            break;
+        }
+        problem = *next->problem;
+        std::set<std::string> names;
+        for (const Stock& stock : problem.stocks())
+            QVERIFY2(names.insert(stock.key).second, stock.key.c_str());
+        // Two sheets cut: beside the strip and at its end a remnant of each.
+        QCOMPARE(names.size(), 1U + 4U * static_cast<std::size_t>(day + 1));
+    }
+}
+
+void CuttingPlanTest::aRushOrderIsPlannedAndListed()
+{
+    ProblemBuilder builder;
+    builder.stock(
+        {"48x120", StockKind::Sheet, inches(48), inches(120), std::nullopt, std::nullopt, std::nullopt});
+    builder.blank({"A", inches(24), inches(100), 8, false, 1, 0});
+    const Problem problem = *builder.build();
+    const Plan plan = solve(problem);
+    QCOMPARE(plan.value, 4);
+    FloorReport report;
+    report.cut.push_back({0, 1});
+    report.scrapped.push_back({0, 1});
+    report.rush.push_back({"R", inches(40), inches(100), 1, false, 0, 0});
+    const auto next = replan(problem, plan, report);
+    QVERIFY(next.ok() && next->plan.has_value());
+    QVERIFY(next->plan->feasibility.all());
+    // Seven of A are left in four sheets, the rush order takes one of its own and is cut first.
+    QCOMPARE(next->plan->value, 5);
+    const std::size_t first = next->plan->patterns.front().strips.front().crosscuts.front().blank;
+    QCOMPARE(next->problem->blanks()[first].key, std::string("R"));
+    std::vector<std::string> texts;
+    for (const Phrase& change : next->changes)
+        texts.push_back(change.text);
+    QVERIFY(std::ranges::count(texts, std::string("{count} of blank {key} will be cut again")) == 1);
+    QVERIFY(std::ranges::count(texts, std::string("{count} of blank {key} came in")) >= 1);
+    QVERIFY(std::ranges::count(texts, std::string("{count} more of stock {key} will be cut")) == 1);
+}
+
+/// One piece on a sheet while a scrap of a remnant is at hand: proven, by trying all plans, and the checker
+/// believes no more than that.
+void CuttingPlanTest::aHandfulCarriesItsProof()
+{
+    ProblemBuilder builder;
+    builder.stock(
+        {"48x120", StockKind::Sheet, inches(48), inches(120), std::nullopt, std::nullopt, std::nullopt});
+    builder.stock(
+        {"scrap", StockKind::Remnant, inches(6), inches(20), std::nullopt, std::nullopt, std::nullopt});
+    builder.blank({"A", inches(10), inches(30), 1, false, 0, 0});
+    const Problem problem = *builder.build();
+    const Plan plan = solve(problem);
+    QVERIFY(plan.feasibility.all());
+    QVERIFY(plan.proof == Proof::ProvenLeast);
+    QVERIFY(plan.certificate.method == Certificate::Method::EveryPlan);
+    QCOMPARE(explain(problem, plan).sentences.front().text,
+             std::string("No plan of these patterns takes less"));
+    Plan bold = plan;
+    bold.certificate.least += 1;
+    bold.bound += 1;
+    QVERIFY(!check(problem, bold).feasibility.boundCertified);
 }
 
 void CuttingPlanTest::freePiecesReallyAreFree()
