@@ -1,0 +1,88 @@
+#pragma once
+
+#include "measure/result.h"
+
+#include <QSqlQuery>
+#include <QString>
+#include <QStringList>
+#include <QVariantList>
+
+#include <stdexcept>
+#include <utility>
+
+/// What the tablet keeps. One SQLite file, and pictures beside it.
+namespace lapwright::store {
+
+/// The database would not do what it must: disk full, folder read-only, file damaged. The sentence is for a
+/// person. Not an error in anybody's data.
+class StoreFailure : public std::runtime_error {
+public:
+    using std::runtime_error::runtime_error;
+};
+
+/// One connection to an SQLite file: write-ahead log, every commit on the disk before it returns, foreign
+/// keys enforced, each of these read back. One Connection belongs to one thread.
+class Connection {
+public:
+    /// Opens or makes the file and brings it to the newest schema (schema.h); before a migration of a file
+    /// that holds data, a copy "FILE.schema-N" is made. Errors: it cannot be opened or written, is no
+    /// database, is damaged, or was made by a newer program.
+    [[nodiscard]] static Result<Connection> open(const QString& path);
+
+    Connection(Connection&& other) noexcept;
+    Connection& operator=(Connection&& other) noexcept;
+    Connection(const Connection&) = delete;
+    Connection& operator=(const Connection&) = delete;
+    ~Connection();
+
+    /// Runs one statement with its values in order; how many rows it changed. Throws StoreFailure.
+    int run(const QString& statement, const QVariantList& values = {}) const;
+    /// The same, for rows to step through.
+    [[nodiscard]] QSqlQuery query(const QString& statement, const QVariantList& values = {}) const;
+
+    /// Runs `work` in one write transaction: all of it is on the disk when this returns, or none of it if
+    /// `work` throws.
+    template <class Work>
+    auto write(Work&& work) const
+    {
+        Transaction transaction(*this);
+        if constexpr (std::is_void_v<decltype(work())>) {
+            work();
+            transaction.commit();
+        } else {
+            auto result = work();
+            transaction.commit();
+            return result;
+        }
+    }
+
+    /// What SQLite finds wrong with the whole file; empty if nothing.
+    [[nodiscard]] QStringList damage() const;
+    /// A copy of everything in one file that is whole by itself. Throws StoreFailure.
+    void copyTo(const QString& path) const;
+
+    [[nodiscard]] const QString& path() const { return path_; }
+
+private:
+    Connection(QString name, QString path) : name_(std::move(name)), path_(std::move(path)) {}
+
+    class Transaction {
+    public:
+        explicit Transaction(const Connection& connection);
+        Transaction(const Transaction&) = delete;
+        Transaction& operator=(const Transaction&) = delete;
+        Transaction(Transaction&&) = delete;
+        Transaction& operator=(Transaction&&) = delete;
+        ~Transaction();
+        void commit();
+
+    private:
+        const Connection& connection_;
+        bool open_ = true;
+    };
+
+    QString name_;
+    QString path_;
+};
+
+} // namespace lapwright::store

@@ -1,0 +1,86 @@
+#include "pieces/summary.h"
+
+#include "measure/rounding.h"
+
+#include <algorithm>
+
+namespace lapwright::pieces {
+
+namespace {
+
+double kilogramsOf(const Order& order, const Piece& piece)
+{
+    return order.profiles[piece.profile].kilogramsPerMetre * inMetres(piece.blankLength) *
+           static_cast<double>(piece.count);
+}
+
+bool alike(const PieceLine& line, const Piece& piece)
+{
+    return line.run == piece.run && line.profile == piece.profile && line.length == piece.blankLength &&
+           line.hand == piece.hand && line.spare == piece.spare;
+}
+
+/// The mark of the last of several alike: "S1.1" with 12 of them ends in "S1.12".
+std::string lastMarkOf(const Piece& piece)
+{
+    const std::size_t point = piece.mark.rfind('.');
+    if (piece.count < 2 || point == std::string::npos)
+        return piece.mark;
+    const std::int64_t ordinal = std::stoll(piece.mark.substr(point + 1));
+    return piece.mark.substr(0, point + 1) + std::to_string(ordinal + piece.count - 1);
+}
+
+} // namespace
+
+std::vector<PieceLine> pieceLines(const Order& order)
+{
+    std::vector<PieceLine> lines;
+    for (const Piece& piece : order.pieces) {
+        if (lines.empty() || !alike(lines.back(), piece))
+            lines.push_back({piece.mark, piece.mark, piece.run, piece.profile, piece.hand, piece.blankLength, 0, 0.0,
+                             piece.spare});
+        lines.back().lastMark = lastMarkOf(piece);
+        lines.back().count += piece.count;
+        lines.back().kilograms += kilogramsOf(order, piece);
+    }
+    return lines;
+}
+
+Totals totalsOf(const Order& order)
+{
+    Totals totals;
+    for (const Piece& piece : order.pieces) {
+        totals.pieces += piece.count;
+        totals.kilograms += kilogramsOf(order, piece);
+    }
+    return totals;
+}
+
+std::vector<AccessoryTotal> accessoryTotals(const Order& order)
+{
+    std::vector<AccessoryTotal> totals;
+    for (const Accessory& accessory : order.accessories) {
+        auto total = std::find_if(totals.begin(), totals.end(), [&accessory](const AccessoryTotal& one) {
+            return one.name == accessory.name;
+        });
+        if (total == totals.end())
+            total = totals.insert(totals.end(), {accessory.name, 0, {}});
+        total->count += accessory.count;
+        total->length += accessory.length;
+    }
+    return totals;
+}
+
+std::string marksOf(const Order& order, const std::string& run)
+{
+    std::string first, last;
+    for (const Piece& piece : order.pieces)
+        if (piece.run == run) {
+            if (first.empty())
+                first = piece.mark;
+            last = lastMarkOf(piece);
+        }
+    return first == last ? first : first + " to " + last;
+}
+
+} // namespace lapwright::pieces

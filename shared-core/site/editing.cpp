@@ -1,0 +1,216 @@
+#include "site/editing.h"
+
+#include "site/checks.h"
+#include "site/corner.h"
+#include "site/run_kind.h"
+
+#include <algorithm>
+#include <set>
+
+namespace lapwright::site {
+
+namespace {
+
+char letterOf(RunKind kind)
+{
+    switch (kind) {
+    case RunKind::Eave:
+        return 'E';
+    case RunKind::Rake:
+        return 'K';
+    case RunKind::Ridge:
+        return 'R';
+    case RunKind::Hip:
+        return 'H';
+    case RunKind::Valley:
+        return 'V';
+    case RunKind::Headwall:
+        return 'A';
+    case RunKind::Sidewall:
+        return 'S';
+    case RunKind::SlopeChange:
+        return 'C';
+    case RunKind::Fascia:
+        return 'F';
+    case RunKind::WallBase:
+        return 'B';
+    case RunKind::OutsideCorner:
+        return 'X';
+    case RunKind::InsideCorner:
+        return 'N';
+    case RunKind::OpeningHead:
+        return 'D';
+    case RunKind::OpeningSill:
+        return 'L';
+    case RunKind::OpeningJamb:
+        return 'J';
+    case RunKind::Parapet:
+        return 'P';
+    case RunKind::GravelEdge:
+        break;
+    }
+    return 'G';
+}
+
+bool isStraight(const Corner& corner)
+{
+    const std::optional<Angle> interior = interiorAngle(corner);
+    return interior && magnitude(*interior - halfTurn) < Angle::degrees(0.5);
+}
+
+/// Level runs of one kind that turn a corner carry their trim round it.
+bool meetMitred(const Run& before, const Run& after, const Corner& corner)
+{
+    return before.kind == after.kind && lieOf(before.kind) == Lie::Level && !isStraight(corner);
+}
+
+void joinEnds(Run& before, Run& after, const Corner& corner)
+{
+    const bool mitred = meetMitred(before, after, corner);
+    const auto join = [mitred](EndKind& end) {
+        if (mitred && end == EndKind::Free)
+            end = EndKind::Mitre;
+        else if (!mitred && end == EndKind::Mitre)
+            end = EndKind::Free;
+    };
+    join(before.end);
+    join(after.start);
+}
+
+/// An end without a corner is not mitred.
+void free(EndKind& end)
+{
+    if (end == EndKind::Mitre)
+        end = EndKind::Free;
+}
+
+} // namespace
+
+std::string nextRunId(const Job& job, RunKind kind)
+{
+    std::set<std::string> taken;
+    for (const Chain& chain : job.chains)
+        for (const Run& run : chain.runs)
+            taken.insert(run.id);
+    for (std::size_t number = 1;; ++number) {
+        std::string id = letterOf(kind) + std::to_string(number);
+        if (taken.count(id) == 0)
+            return id;
+    }
+}
+
+std::string nextChainId(const Job& job)
+{
+    for (std::size_t number = job.chains.size() + 1;; ++number) {
+        std::string id = "chain-" + std::to_string(number);
+        if (std::none_of(job.chains.begin(), job.chains.end(),
+                         [&id](const Chain& chain) { return chain.id == id; }))
+            return id;
+    }
+}
+
+std::size_t addChain(Job& job, std::string name)
+{
+    Chain chain;
+    chain.id = nextChainId(job);
+    chain.name = std::move(name);
+    job.chains.push_back(std::move(chain));
+    return job.chains.size() - 1;
+}
+
+std::size_t addRun(Job& job, std::size_t chain, Run run, const Corner& corner)
+{
+    if (run.id.empty())
+        run.id = nextRunId(job, run.kind);
+    Chain& grown = job.chains[chain];
+    grown.runs.push_back(std::move(run));
+    if (grown.runs.size() > 1) {
+        grown.corners.push_back(corner);
+        joinEnds(grown.runs[grown.runs.size() - 2], grown.runs.back(), corner);
+    }
+    return grown.runs.size() - 1;
+}
+
+void closeChain(Job& job, std::size_t chain, const Corner& corner)
+{
+    Chain& closed = job.chains[chain];
+    closed.closed = true;
+    closed.corners.push_back(corner);
+    joinEnds(closed.runs.back(), closed.runs.front(), corner);
+}
+
+void openChain(Job& job, std::size_t chain)
+{
+    Chain& opened = job.chains[chain];
+    if (!opened.closed)
+        return;
+    opened.closed = false;
+    opened.corners.pop_back();
+    free(opened.runs.back().end);
+    free(opened.runs.front().start);
+}
+
+void setCorner(Job& job, std::size_t chain, std::size_t corner, const Corner& given)
+{
+    Chain& changed = job.chains[chain];
+    changed.corners[corner] = given;
+    joinEnds(changed.runs[corner], changed.runs[(corner + 1) % changed.runs.size()], given);
+}
+
+void removeRun(Job& job, std::size_t chain, std::size_t run)
+{
+    if (job.chains[chain].closed && job.chains[chain].runs.size() <= 3)
+        openChain(job, chain);
+    Chain& changed = job.chains[chain];
+    const std::size_t last = changed.runs.size() - 1;
+    changed.runs.erase(changed.runs.begin() + static_cast<std::ptrdiff_t>(run));
+    if (!changed.corners.empty()) {
+        const std::size_t lost = run == last && !changed.closed ? run - 1 : run;
+        changed.corners.erase(changed.corners.begin() + static_cast<std::ptrdiff_t>(lost));
+    }
+    if (changed.runs.empty())
+        return;
+    if (!changed.closed) {
+        free(changed.runs.front().start);
+        free(changed.runs.back().end);
+    }
+    const std::size_t before = run > 0 ? run - 1 : changed.runs.size() - 1;
+    if (run > 0 ? run < changed.runs.size() || changed.closed : changed.closed)
+        joinEnds(changed.runs[before], changed.runs[(before + 1) % changed.runs.size()],
+                 changed.corners[before]);
+}
+
+std::optional<RunPlace> runNamed(const Job& job, const std::string& place)
+{
+    // A place may go on after the run: "…, run E3, eave drip edge".
+    const auto names = [&place](const std::string& name) {
+        return place.compare(0, name.size(), name) == 0 &&
+               (place.size() == name.size() || place[name.size()] == ',');
+    };
+    std::optional<RunPlace> found;
+    for (std::size_t chain = 0; chain < job.chains.size(); ++chain) {
+        const Chain& searched = job.chains[chain];
+        for (std::size_t run = 0; run < searched.runs.size(); ++run)
+            if (names(runPlace(searched, run)) || names("run " + searched.runs[run].id) ||
+                names(searched.runs[run].id))
+                return RunPlace{chain, run};
+        for (std::size_t corner = 0; corner < searched.corners.size(); ++corner)
+            if (names(cornerPlace(searched, corner)))
+                return RunPlace{chain, corner};
+        if (names(chainPlace(searched)) && !searched.runs.empty())
+            found = RunPlace{chain, searched.runs.size() - 1};
+    }
+    return found;
+}
+
+std::optional<Length> spread(const Run& run)
+{
+    if (run.lengths.size() < 2)
+        return std::nullopt;
+    const auto [least, most] = std::minmax_element(
+        run.lengths.begin(), run.lengths.end(),
+        [](const Measured& left, const Measured& right) { return left.value < right.value; });
+    return most->value - least->value;
+}
+
+} // namespace lapwright::site
