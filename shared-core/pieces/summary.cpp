@@ -37,8 +37,8 @@ std::vector<PieceLine> pieceLines(const Order& order)
     std::vector<PieceLine> lines;
     for (const Piece& piece : order.pieces) {
         if (lines.empty() || !alike(lines.back(), piece))
-            lines.push_back({piece.mark, piece.mark, piece.run, piece.profile, piece.hand, piece.blankLength, 0, 0.0,
-                             piece.spare});
+            lines.push_back({piece.mark, piece.mark, piece.run, piece.profile, piece.hand, piece.blankLength,
+                             0, 0.0, piece.spare});
         lines.back().lastMark = lastMarkOf(piece);
         lines.back().count += piece.count;
         lines.back().kilograms += kilogramsOf(order, piece);

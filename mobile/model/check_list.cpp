@@ -1,0 +1,117 @@
+#include "model/check_list.h"
+
+#include "model/words.h"
+#include "site/editing.h"
+
+#include <algorithm>
+
+namespace lapwright::field {
+
+CheckList::CheckList(TakeOff& takeOff, const Settings& settings, QObject* parent)
+    : QAbstractListModel(parent), takeOff_(takeOff), settings_(settings)
+{
+}
+
+int CheckList::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(findings_.size());
+}
+
+QVariant CheckList::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid))
+        return {};
+    const rules::Finding& finding = findings_[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case WeightRole:
+        return static_cast<int>(finding.weight);
+    case CodeRole:
+        return shown(finding.code);
+    case PlaceRole:
+        return capital(shown(finding.place));
+    case Qt::DisplayRole:
+    case TextRole:
+        return said(finding.statement, settings_.style());
+    case RemedyRole:
+        return said(finding.remedy, settings_.style());
+    case ClauseRole:
+        return finding.clause ? shown(finding.clause->number +
+                                      (finding.clause->edition.empty() ? "" : ", " + finding.clause->edition))
+                              : QString();
+    case ReasonRole:
+        return reasonOf(finding);
+    case HasPlaceRole:
+        return site::runNamed(takeOff_.editor().job(), finding.place).has_value();
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> CheckList::roleNames() const
+{
+    return {{WeightRole, "weight"},  {CodeRole, "code"},        {PlaceRole, "place"},
+            {TextRole, "statement"}, {RemedyRole, "remedy"},    {ClauseRole, "clause"},
+            {ReasonRole, "reason"},  {HasPlaceRole, "hasPlace"}};
+}
+
+QString CheckList::reasonOf(const rules::Finding& finding) const
+{
+    for (const site::Acknowledgement& given : takeOff_.editor().job().acknowledgements)
+        if (given.code == finding.code && given.place == finding.place)
+            return shown(given.reason);
+    return {};
+}
+
+void CheckList::refresh()
+{
+    beginResetModel();
+    findings_ = takeOff_.editor().isOpen() ? takeOff_.order().findings : rules::Findings();
+    std::stable_sort(
+        findings_.begin(), findings_.end(),
+        [](const rules::Finding& left, const rules::Finding& right) { return left.weight > right.weight; });
+    blocking_ = openWarnings_ = informing_ = 0;
+    for (const rules::Finding& finding : findings_) {
+        blocking_ += finding.weight == rules::Weight::Blocks ? 1 : 0;
+        informing_ += finding.weight == rules::Weight::Informs ? 1 : 0;
+        openWarnings_ += finding.weight == rules::Weight::Warns && reasonOf(finding).isEmpty() ? 1 : 0;
+    }
+    endResetModel();
+    emit counted();
+}
+
+bool CheckList::acknowledge(int row, const QString& reason)
+{
+    if (row < 0 || row >= rowCount())
+        return false;
+    const rules::Finding finding = findings_[static_cast<std::size_t>(row)];
+    if (finding.weight != rules::Weight::Warns)
+        return false;
+    const std::string given = kept(reason.simplified());
+    const QString words = given.empty() ? tr("reason taken back") : tr("warning acknowledged");
+    const bool done = takeOff_.editor().act("finding.acknowledge", words, [&](site::Job& job) {
+        const auto same = [&finding](const site::Acknowledgement& one) {
+            return one.code == finding.code && one.place == finding.place;
+        };
+        job.acknowledgements.erase(
+            std::remove_if(job.acknowledgements.begin(), job.acknowledgements.end(), same),
+            job.acknowledgements.end());
+        if (!given.empty())
+            job.acknowledgements.push_back({finding.code, finding.place, given});
+    });
+    if (done)
+        refresh();
+    return done;
+}
+
+bool CheckList::goTo(int row)
+{
+    if (row < 0 || row >= rowCount())
+        return false;
+    const auto place =
+        site::runNamed(takeOff_.editor().job(), findings_[static_cast<std::size_t>(row)].place);
+    if (place)
+        takeOff_.editor().goTo(place->chain, place->run);
+    return place.has_value();
+}
+
+} // namespace lapwright::field

@@ -1,0 +1,70 @@
+#pragma once
+
+#include "model/take_off.h"
+
+#include <QAbstractListModel>
+#include <QtQml/qqmlregistration.h>
+
+#include <optional>
+#include <vector>
+
+namespace lapwright::field {
+
+/// What the program tells about the job in hand, gravest first.
+class CheckList : public QAbstractListModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(int blocking READ blocking NOTIFY counted FINAL)
+    /// Warnings without a reason given.
+    Q_PROPERTY(int openWarnings READ openWarnings NOTIFY counted FINAL)
+    Q_PROPERTY(int informing READ informing NOTIFY counted FINAL)
+
+public:
+    enum class Weight { Informs, Warns, Blocks };
+    Q_ENUM(Weight)
+    enum Role {
+        WeightRole = Qt::UserRole + 1,
+        CodeRole,
+        PlaceRole,
+        TextRole,
+        RemedyRole,
+        ClauseRole,
+        ReasonRole, ///< why a person goes on in spite of a warning; empty if they did not say
+        HasPlaceRole
+    };
+    Q_ENUM(Role)
+
+    CheckList(TakeOff& takeOff, const Settings& settings, QObject* parent = nullptr);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    [[nodiscard]] int blocking() const { return blocking_; }
+    [[nodiscard]] int openWarnings() const { return openWarnings_; }
+    [[nodiscard]] int informing() const { return informing_; }
+
+    /// Reads the findings of the job as it stands now. Screens call it when they come into view.
+    Q_INVOKABLE void refresh();
+    /// The reason for going on in spite of the warning in `row`; it travels with the order. An empty one
+    /// takes it back.
+    Q_INVOKABLE bool acknowledge(int row, const QString& reason);
+    /// Shows the run of the finding in the job editor. False if it is of no run.
+    Q_INVOKABLE bool goTo(int row);
+
+signals:
+    void counted();
+
+private:
+    [[nodiscard]] QString reasonOf(const rules::Finding& finding) const;
+
+    TakeOff& takeOff_;
+    const Settings& settings_;
+    rules::Findings findings_;
+    int blocking_ = 0;
+    int openWarnings_ = 0;
+    int informing_ = 0;
+};
+
+} // namespace lapwright::field

@@ -1,0 +1,140 @@
+#pragma once
+
+#include "documents/shop.h"
+#include "look/picture.h"
+#include "model/choice_list.h"
+#include "model/plan_model.h"
+#include "model/settings.h"
+#include "model/tablet.h"
+
+#include <QAbstractListModel>
+#include <QtQml/qqmlregistration.h>
+
+#include <array>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lapwright::field {
+
+/// One load as it is counted in: a row for each mark of each bundle. Every count is on the disk before the
+/// row shows it.
+class DeliveryCheck : public QAbstractListModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(lapwright::field::ChoiceList* loads READ loads CONSTANT FINAL)
+    Q_PROPERTY(QString load READ load WRITE setLoad NOTIFY changed FINAL)
+    Q_PROPERTY(QString truck READ truck NOTIFY changed FINAL)
+    Q_PROPERTY(int expected READ expected NOTIFY changed FINAL)
+    Q_PROPERTY(int received READ received NOTIFY changed FINAL)
+    /// Short, damaged or wrong.
+    Q_PROPERTY(int faulty READ faulty NOTIFY changed FINAL)
+    /// Nobody said anything about them yet.
+    Q_PROPERTY(int missing READ missing NOTIFY changed FINAL)
+    /// Only rows that are not counted to the end.
+    Q_PROPERTY(bool onlyMissing READ onlyMissing WRITE setOnlyMissing NOTIFY changed FINAL)
+    /// Where the piece of the row in hand goes, on the plan of its chain.
+    Q_PROPERTY(lapwright::field::PlanModel* plan READ plan CONSTANT FINAL)
+    Q_PROPERTY(QString placeWords READ placeWords NOTIFY placeChanged FINAL)
+    Q_PROPERTY(QString undoWords READ undoWords NOTIFY changed FINAL)
+
+public:
+    enum class Found { Received, Short, Damaged, Wrong };
+    Q_ENUM(Found)
+    enum Role {
+        MarkRole = Qt::UserRole + 1,
+        BundleRole,
+        JobRole,
+        RunRole,
+        LengthRole,
+        ExpectedRole,
+        ReceivedRole,
+        ShortRole,
+        DamagedRole,
+        WrongRole,
+        LeftRole, ///< not counted yet
+        NoteRole,
+        HeavyRole
+    };
+    Q_ENUM(Role)
+
+    DeliveryCheck(const Tablet& tablet, Settings& settings, QObject* parent = nullptr);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    [[nodiscard]] ChoiceList* loads() { return &loads_; }
+    [[nodiscard]] QString load() const;
+    void setLoad(const QString& id);
+    [[nodiscard]] QString truck() const;
+    [[nodiscard]] int expected() const;
+    [[nodiscard]] int received() const;
+    [[nodiscard]] int faulty() const;
+    [[nodiscard]] int missing() const;
+    [[nodiscard]] bool onlyMissing() const { return onlyMissing_; }
+    void setOnlyMissing(bool only);
+    [[nodiscard]] PlanModel* plan() { return &plan_; }
+    [[nodiscard]] QString placeWords() const { return placeWords_; }
+    [[nodiscard]] QString undoWords() const { return undoWords_; }
+
+    Q_INVOKABLE void refresh();
+    /// Takes a load list in and shows it; the same one again just shows it.
+    Q_INVOKABLE bool openFile(const QString& path);
+    /// Takes the events of another tablet's receipt of a load that is here.
+    Q_INVOKABLE bool mergeFile(const QString& path);
+    /// So many pieces of the row were found so.
+    Q_INVOKABLE bool count(int row, lapwright::field::DeliveryCheck::Found found, int pieces,
+                           const QString& note);
+    /// Everything of a bundle that is not counted yet came.
+    Q_INVOKABLE bool countBundle(const QString& label);
+    /// The row of a mark or a bundle's first row, as a label's code or a person gives it; −1 if it is not on
+    /// the load.
+    Q_INVOKABLE [[nodiscard]] int rowOf(const QString& code) const;
+    Q_INVOKABLE bool undo();
+    /// Shows where the row's pieces go.
+    Q_INVOKABLE void showPlace(int row);
+    /// Writes the receipt of everything counted so far into `folder`; its path, empty if it failed.
+    Q_INVOKABLE QString writeReceipt(const QString& folder);
+
+signals:
+    void changed();
+    void placeChanged();
+    void failed(const QString& why);
+
+private:
+    struct Row {
+        std::size_t bundle = 0;
+        schedule::LoadedPiece piece;
+        std::array<std::int64_t, 4> found{};
+        std::string note;
+
+        [[nodiscard]] std::int64_t counted() const { return found[0] + found[1] + found[2] + found[3]; }
+        [[nodiscard]] std::int64_t left() const { return piece.count - counted(); }
+    };
+    bool take(const std::vector<schedule::ReceiptEvent>& events);
+    void readLoad(const std::string& text);
+    void readEvents();
+    void showLoads();
+    void filter();
+    [[nodiscard]] schedule::ReceiptEvent eventOf(const Row& row, Found found, std::int64_t pieces,
+                                                 const QString& note) const;
+    [[nodiscard]] Row& at(int row) { return rows_[shown_[static_cast<std::size_t>(row)]]; }
+    [[nodiscard]] const Row& at(int row) const { return rows_[shown_[static_cast<std::size_t>(row)]]; }
+    [[nodiscard]] std::int64_t sum(std::int64_t (*of)(const Row&)) const;
+
+    const Tablet& tablet_;
+    Settings& settings_;
+    ChoiceList loads_;
+    schedule::Load load_;
+    std::vector<Row> rows_;
+    std::vector<std::size_t> shown_;
+    bool onlyMissing_ = false;
+    PlanModel plan_;
+    QString placeWords_;
+    QString undoWords_;
+};
+
+} // namespace lapwright::field

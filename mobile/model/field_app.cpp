@@ -1,0 +1,102 @@
+#include "model/field_app.h"
+
+#include "documents/envelope.h"
+#include "documents/order.h"
+#include "model/sample_house.h"
+#include "model/words.h"
+#include "storage/document_file.h"
+
+#include <utility>
+
+namespace lapwright::field {
+
+FieldApp::FieldApp(const Tablet& tablet, QObject* parent)
+    : QObject(parent), tablet_(tablet), settings_(tablet), jobs_(tablet), editor_(tablet, settings_),
+      form_(tablet, editor_, settings_), takeOff_(tablet, editor_), trim_(takeOff_, settings_),
+      check_(takeOff_, settings_), order_(takeOff_, settings_), delivery_(tablet, settings_)
+{
+    connect(&settings_, &Settings::failed, this, &FieldApp::say);
+    connect(&jobs_, &JobList::failed, this, &FieldApp::say);
+    connect(&editor_, &JobEditor::failed, this, &FieldApp::say);
+    connect(&form_, &JobForm::failed, this, &FieldApp::say);
+    connect(&trim_, &TrimModel::failed, this, &FieldApp::say);
+    connect(&order_, &OrderModel::failed, this, &FieldApp::say);
+    connect(&delivery_, &DeliveryCheck::failed, this, &FieldApp::say);
+}
+
+void FieldApp::say(const QString& message)
+{
+    message_ = message;
+    emit messageChanged();
+}
+
+void FieldApp::seen()
+{
+    say({});
+}
+
+bool FieldApp::takeInJob(documents::JobDocument job)
+{
+    try {
+        const std::string text = documents::writeJob(job, documents::Layout::Canonical);
+        const auto here = store::keptJob(tablet_.database(), job.value.id);
+        if (here && here->document == text)
+            return editor_.openJob(shown(job.value.id));
+        if (here) {
+            job.value.id = tablet_.newId();
+            job.value.name = kept(tr("%1 (from another tablet)").arg(shown(job.value.name)));
+        }
+        store::addJob(tablet_.database(), job.value, documents::writeJob(job, documents::Layout::Canonical),
+                      {"job.import", kept(tr("taken in")), tablet_.now()});
+        jobs_.refresh();
+        return editor_.openJob(shown(job.value.id));
+    } catch (const store::StoreFailure& failure) {
+        say(QString::fromUtf8(failure.what()));
+        return false;
+    }
+}
+
+bool FieldApp::openFile(const QString& path)
+{
+    const auto text = storage::readDocument(kept(path));
+    const auto format = text.ok() ? documents::formatOf(*text) : Result<std::string>(text.errors());
+    if (!format.ok()) {
+        say(shown(format.errors().front().sentence()));
+        return false;
+    }
+    openedDelivery_ = *format == documents::kinds::load.format || *format == documents::kinds::receipt.format;
+    emit opened();
+    if (*format == documents::kinds::load.format)
+        return delivery_.openFile(path);
+    if (*format == documents::kinds::receipt.format)
+        return delivery_.mergeFile(path);
+    if (*format == documents::kinds::order.format) {
+        auto order = documents::readOrder(*text);
+        if (!order.ok()) {
+            say(shown(order.errors().front().sentence()));
+            return false;
+        }
+        return takeInJob({std::move(order->value.job), order->extras.inside["job"]});
+    }
+    auto job = documents::readJob(*text);
+    if (!job.ok()) {
+        say(shown(job.errors().front().sentence()));
+        return false;
+    }
+    return takeInJob(*std::move(job));
+}
+
+bool FieldApp::openSample()
+{
+    site::Job sample = sampleHouse();
+    sample.id = tablet_.newId();
+    sample.name = kept(tr("Sample house"));
+    sample.customer = kept(tr("Invented customer"));
+    sample.address = kept(tr("1 Invented Lane"));
+    const bool taken = takeInJob({std::move(sample), {}});
+    if (taken)
+        emit sampleOpened();
+    return taken;
+}
+
+} // namespace lapwright::field

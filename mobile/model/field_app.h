@@ -1,0 +1,81 @@
+#pragma once
+
+#include "model/check_list.h"
+#include "model/delivery_check.h"
+#include "model/job_editor.h"
+#include "model/job_form.h"
+#include "model/job_list.h"
+#include "model/order_model.h"
+#include "model/settings.h"
+#include "model/tablet.h"
+#include "model/take_off.h"
+#include "model/trim_model.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+namespace lapwright::field {
+
+/// Everything the screens show, in one hand.
+class FieldApp : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(lapwright::field::Settings* settings READ settings CONSTANT FINAL)
+    Q_PROPERTY(lapwright::field::JobList* jobs READ jobs CONSTANT FINAL)
+    Q_PROPERTY(lapwright::field::JobEditor* editor READ editor CONSTANT FINAL)
+    Q_PROPERTY(lapwright::field::JobForm* form READ form CONSTANT FINAL)
+    Q_PROPERTY(lapwright::field::TrimModel* trim READ trim CONSTANT FINAL)
+    Q_PROPERTY(lapwright::field::CheckList* check READ check CONSTANT FINAL)
+    Q_PROPERTY(lapwright::field::OrderModel* order READ order CONSTANT FINAL)
+    Q_PROPERTY(lapwright::field::DeliveryCheck* delivery READ delivery CONSTANT FINAL)
+    /// What went wrong last, until the person has seen it.
+    /// What was taken in last was a load or a receipt, not a job.
+    Q_PROPERTY(bool openedDelivery READ openedDelivery NOTIFY opened FINAL)
+    Q_PROPERTY(QString message READ message NOTIFY messageChanged FINAL)
+
+public:
+    explicit FieldApp(const Tablet& tablet, QObject* parent = nullptr);
+
+    [[nodiscard]] Settings* settings() { return &settings_; }
+    [[nodiscard]] JobList* jobs() { return &jobs_; }
+    [[nodiscard]] JobEditor* editor() { return &editor_; }
+    [[nodiscard]] JobForm* form() { return &form_; }
+    [[nodiscard]] TrimModel* trim() { return &trim_; }
+    [[nodiscard]] CheckList* check() { return &check_; }
+    [[nodiscard]] OrderModel* order() { return &order_; }
+    [[nodiscard]] DeliveryCheck* delivery() { return &delivery_; }
+    [[nodiscard]] bool openedDelivery() const { return openedDelivery_; }
+    [[nodiscard]] QString message() const { return message_; }
+
+    Q_INVOKABLE void seen();
+    /// Takes in a job, an order or a load list by what it says it is. A job that is here already and differs
+    /// comes in beside it, as a copy. True if something is shown now.
+    Q_INVOKABLE bool openFile(const QString& path);
+    /// An invented house, walked and closed, to try everything on; it is open then.
+    Q_INVOKABLE bool openSample();
+
+signals:
+    void messageChanged();
+    void opened();
+    void sampleOpened();
+
+private:
+    void say(const QString& message);
+    bool takeInJob(documents::JobDocument job);
+
+    const Tablet& tablet_;
+    Settings settings_;
+    JobList jobs_;
+    JobEditor editor_;
+    JobForm form_;
+    TakeOff takeOff_;
+    TrimModel trim_;
+    CheckList check_;
+    OrderModel order_;
+    DeliveryCheck delivery_;
+    bool openedDelivery_ = false;
+    QString message_;
+};
+
+} // namespace lapwright::field

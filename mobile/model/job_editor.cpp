@@ -1,0 +1,560 @@
+#include "model/job_editor.h"
+
+#include "model/words.h"
+#include "site/editing.h"
+#include "site/run_kind.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace lapwright::field {
+
+namespace {
+
+constexpr std::size_t mostSuspects = 4;
+
+std::vector<Choice> kindsOfChain()
+{
+    return {{"eave", JobEditor::tr("Eave line"), JobEditor::tr("round the roof, corner by corner"), false},
+            {"rake", JobEditor::tr("Rake"), JobEditor::tr("up a gable"), false},
+            {"ridge", JobEditor::tr("Ridge"), {}, false},
+            {"hip", JobEditor::tr("Hip"), {}, false},
+            {"valley", JobEditor::tr("Valley"), {}, false},
+            {"fascia", JobEditor::tr("Fascia"), {}, false},
+            {"wall_base", JobEditor::tr("Wall line"), JobEditor::tr("round the foot of the walls"), false},
+            {"outside_corner", JobEditor::tr("Wall corner"), JobEditor::tr("an upright edge"), false},
+            {"opening_head", JobEditor::tr("Opening"), JobEditor::tr("head, jambs and sill"), false},
+            {"headwall", JobEditor::tr("Headwall"), JobEditor::tr("a roof meets a wall above"), false},
+            {"sidewall", JobEditor::tr("Sidewall"), JobEditor::tr("a roof runs beside a wall"), false},
+            {"slope_change", JobEditor::tr("Slope change"), {}, false},
+            {"parapet", JobEditor::tr("Parapet"), {}, false},
+            {"gravel_edge", JobEditor::tr("Low-slope edge"), {}, false}};
+}
+
+} // namespace
+
+JobEditor::JobEditor(const Tablet& tablet, const Settings& settings, QObject* parent)
+    : QObject(parent), tablet_(tablet), settings_(settings)
+{
+    entry_.setStyle(settings.style());
+    chainKinds_.show(kindsOfChain());
+    connect(&entry_, &RunEntry::changed, this, &JobEditor::runChanged);
+    connect(&settings, &Settings::changed, this, [this] {
+        entry_.setStyle(settings_.style());
+        refresh();
+    });
+}
+
+QString JobEditor::jobId() const
+{
+    return shown(job().id);
+}
+
+QString JobEditor::name() const
+{
+    return shown(job().name);
+}
+
+QString JobEditor::undoWords() const
+{
+    return undo_.undo ? shown(*undo_.undo) : QString();
+}
+
+QString JobEditor::redoWords() const
+{
+    return undo_.redo ? shown(*undo_.redo) : QString();
+}
+
+const site::Chain* JobEditor::currentChain() const
+{
+    const bool there = chain_ >= 0 && static_cast<std::size_t>(chain_) < job().chains.size();
+    return there ? &job().chains[static_cast<std::size_t>(chain_)] : nullptr;
+}
+
+const site::Run* JobEditor::currentRun() const
+{
+    const site::Chain* chain = currentChain();
+    const bool there = chain != nullptr && run_ >= 0 && static_cast<std::size_t>(run_) < chain->runs.size();
+    return there ? &chain->runs[static_cast<std::size_t>(run_)] : nullptr;
+}
+
+QString JobEditor::runId() const
+{
+    const site::Run* run = currentRun();
+    return run == nullptr ? QString() : shown(run->id);
+}
+
+QString JobEditor::newRunId() const
+{
+    return shown(site::nextRunId(job(), *site::runKindNamed(kept(entry_.kind()))));
+}
+
+QString JobEditor::chainName() const
+{
+    const site::Chain* chain = currentChain();
+    return chain == nullptr ? QString() : shown(chain->name);
+}
+
+bool JobEditor::isClosed() const
+{
+    const site::Chain* chain = currentChain();
+    return chain != nullptr && chain->closed;
+}
+
+bool JobEditor::canClose() const
+{
+    const site::Chain* chain = currentChain();
+    return chain != nullptr && !chain->closed && chain->runs.size() >= 3;
+}
+
+QString JobEditor::spread() const
+{
+    const site::Run* run = currentRun();
+    const auto apart = run == nullptr ? std::nullopt : site::spread(*run);
+    return apart ? shown(write(*apart, settings_.style())) : QString();
+}
+
+JobEditor::Closure JobEditor::closure() const
+{
+    using Verdict = site::ClosureReport::Verdict;
+    switch (report_.verdict) {
+    case Verdict::Open:
+        return Closure::Open;
+    case Verdict::Closes:
+        return Closure::Closes;
+    case Verdict::AnglesOff:
+    case Verdict::LengthsOff:
+    case Verdict::Crosses:
+        return Closure::Off;
+    case Verdict::NotComputable:
+        break;
+    }
+    return Closure::Unknown;
+}
+
+QString JobEditor::closureWords() const
+{
+    const site::Chain* chain = currentChain();
+    if (chain == nullptr || !chain->closed)
+        return {};
+    if (!report_.findings.empty())
+        return said(report_.findings.front().statement, settings_.style());
+    if (closure() == Closure::Closes)
+        return tr("Closes to %1 around %2")
+            .arg(shown(write(report_.linearMisclosure, settings_.style())),
+                 shown(write(report_.perimeter, settings_.style())));
+    return tr("Something is missing before this chain can be checked");
+}
+
+site::Job JobEditor::freshJob() const
+{
+    site::Job fresh;
+    fresh.material = {"galvanised-steel", "24 ga", ""};
+    fresh.ruleSets = {"irc-flashing"};
+    const auto last = store::jobPage(tablet_.database(), {}, std::nullopt, 1);
+    const auto kept = last.empty() ? std::nullopt : store::keptJob(tablet_.database(), last.front().id);
+    const auto before = kept ? documents::readJob(kept->document) : Result<documents::JobDocument>(Error{});
+    if (before.ok()) {
+        fresh.material = before->value.material;
+        fresh.limits = before->value.limits;
+        fresh.ruleSets = before->value.ruleSets;
+        fresh.policy = before->value.policy;
+        fresh.tolerance = before->value.tolerance;
+    }
+    fresh.id = tablet_.newId();
+    fresh.measuredBy = field::kept(settings_.person());
+    return fresh;
+}
+
+bool JobEditor::newJob(const QString& name)
+{
+    try {
+        documents::JobDocument fresh{freshJob(), {}};
+        fresh.value.name = kept(name);
+        store::addJob(tablet_.database(), fresh.value,
+                      documents::writeJob(fresh, documents::Layout::Canonical),
+                      {"job.new", kept(tr("started")), tablet_.now()});
+        return openJob(shown(fresh.value.id));
+    } catch (const store::StoreFailure& failure) {
+        emit failed(QString::fromUtf8(failure.what()));
+        return false;
+    }
+}
+
+bool JobEditor::openJob(const QString& id)
+{
+    try {
+        auto found = store::keptJob(tablet_.database(), kept(id));
+        if (!found) {
+            emit failed(tr("This job is not on the tablet any more."));
+            return false;
+        }
+        auto read = documents::readJob(found->document);
+        if (!read.ok()) {
+            emit failed(tr("This job cannot be read: %1").arg(shown(read.errors().front().sentence())));
+            return false;
+        }
+        chain_ = read->value.chains.empty() ? -1 : 0;
+        run_ = -1;
+        const bool taken = take(*std::move(read), *std::move(found));
+        beginRun();
+        return taken;
+    } catch (const store::StoreFailure& failure) {
+        emit failed(QString::fromUtf8(failure.what()));
+        return false;
+    }
+}
+
+void JobEditor::closeJob()
+{
+    document_ = {};
+    kept_ = {};
+    undo_ = {};
+    chain_ = run_ = -1;
+    refresh();
+}
+
+void JobEditor::setChain(int chain)
+{
+    if (chain == chain_ || chain < 0 || static_cast<std::size_t>(chain) >= job().chains.size())
+        return;
+    chain_ = chain;
+    run_ = -1;
+    refresh();
+    beginRun();
+}
+
+void JobEditor::setRun(int run)
+{
+    const site::Chain* chain = currentChain();
+    if (run < 0 || chain == nullptr || static_cast<std::size_t>(run) >= chain->runs.size()) {
+        run_ = -1;
+        beginRun();
+        return;
+    }
+    run_ = run;
+    const auto index = static_cast<std::size_t>(run);
+    const site::Corner* before = index > 0       ? &chain->corners[index - 1]
+                                 : chain->closed ? &chain->corners.back()
+                                                 : nullptr;
+    entry_.load(chain->runs[index], before);
+    refreshPlan();
+    emit runChanged();
+}
+
+void JobEditor::beginRun()
+{
+    const site::Chain* chain = currentChain();
+    entry_.begin(chain == nullptr || chain->runs.empty() ? nullptr : &chain->runs.back());
+    refreshPlan();
+    emit runChanged();
+}
+
+void JobEditor::goTo(std::size_t chain, std::size_t run)
+{
+    setChain(static_cast<int>(chain));
+    setRun(static_cast<int>(run));
+}
+
+bool JobEditor::act(const char* kind, const QString& words, const std::function<void(site::Job&)>& change)
+{
+    return actOnDocument(kind, words,
+                         [&change](documents::JobDocument& document) { change(document.value); });
+}
+
+bool JobEditor::actOnDocument(const char* kind, const QString& words,
+                              const std::function<void(documents::JobDocument&)>& change)
+{
+    documents::JobDocument changed = document_;
+    change(changed);
+    if (changed == document_)
+        return true;
+    std::string text = documents::writeJob(changed, documents::Layout::Canonical);
+    try {
+        store::KeptJob now = store::commitAct(tablet_.database(), changed.value, kept_, std::move(text),
+                                              {kind, kept(words), tablet_.now()});
+        return take(std::move(changed), std::move(now));
+    } catch (const store::StoreFailure& failure) {
+        emit failed(QString::fromUtf8(failure.what()));
+        return false;
+    }
+}
+
+bool JobEditor::take(documents::JobDocument document, store::KeptJob kept)
+{
+    document_ = std::move(document);
+    kept_ = std::move(kept);
+    undo_ = store::undoState(tablet_.database(), document_.value.id);
+    if (chain_ >= static_cast<int>(job().chains.size()))
+        chain_ = static_cast<int>(job().chains.size()) - 1;
+    if (currentRun() == nullptr)
+        run_ = -1;
+    refresh();
+    return true;
+}
+
+bool JobEditor::step(store::Way way)
+{
+    if (!isOpen())
+        return false;
+    try {
+        const auto next = store::stepFrom(tablet_.database(), job().id, kept_, way);
+        if (!next)
+            return false;
+        auto read = documents::readJob(next->document);
+        if (!read.ok()) {
+            emit failed(shown(read.errors().front().sentence()));
+            return false;
+        }
+        store::KeptJob now =
+            store::commitStep(tablet_.database(), read->value, kept_, *next, way, tablet_.now());
+        const bool taken = take(*std::move(read), std::move(now));
+        setRun(run_);
+        return taken;
+    } catch (const store::StoreFailure& failure) {
+        emit failed(QString::fromUtf8(failure.what()));
+        return false;
+    }
+}
+
+bool JobEditor::undo()
+{
+    return step(store::Way::Undo);
+}
+
+bool JobEditor::redo()
+{
+    return step(store::Way::Redo);
+}
+
+QString JobEditor::freeChainName(const QString& wanted) const
+{
+    const auto taken = [this](const QString& name) {
+        return std::any_of(job().chains.begin(), job().chains.end(),
+                           [&name](const site::Chain& chain) { return shown(chain.name) == name; });
+    };
+    QString name = wanted;
+    for (int number = 2; taken(name); ++number)
+        name = tr("%1 %2", "name and number of a chain").arg(wanted).arg(number);
+    return name;
+}
+
+bool JobEditor::startChain(const QString& kind)
+{
+    const auto& kinds = chainKinds_.choices();
+    const auto wanted =
+        std::find_if(kinds.begin(), kinds.end(), [&](const Choice& one) { return one.key == kind; });
+    if (!isOpen() || wanted == kinds.end())
+        return false;
+    const QString name = freeChainName(wanted->words);
+    if (!act("chain.add", tr("%1 started").arg(name),
+             [&](site::Job& job) { site::addChain(job, field::kept(name)); }))
+        return false;
+    setChain(static_cast<int>(job().chains.size()) - 1);
+    entry_.setKind(kind);
+    emit runChanged();
+    return true;
+}
+
+bool JobEditor::renameChain(const QString& name)
+{
+    const site::Chain* chain = currentChain();
+    if (chain == nullptr || name.trimmed().isEmpty())
+        return false;
+    return act("chain.name", tr("%1 named %2").arg(shown(chain->name), name), [&](site::Job& job) {
+        job.chains[static_cast<std::size_t>(chain_)].name = kept(name.trimmed());
+    });
+}
+
+bool JobEditor::removeChain()
+{
+    const site::Chain* chain = currentChain();
+    if (chain == nullptr)
+        return false;
+    const bool removed = act("chain.remove", tr("%1 removed").arg(shown(chain->name)),
+                             [&](site::Job& job) { job.chains.erase(job.chains.begin() + chain_); });
+    if (removed)
+        setRun(-1);
+    return removed;
+}
+
+bool JobEditor::keepRun()
+{
+    const site::Chain* chain = currentChain();
+    if (chain == nullptr || !entry_.ready())
+        return false;
+    const auto at = static_cast<std::size_t>(chain_);
+    if (const site::Run* changed = currentRun()) {
+        const auto index = static_cast<std::size_t>(run_);
+        const std::size_t corner = index > 0 ? index - 1 : chain->runs.size() - 1;
+        const bool kept =
+            act("run.change", tr("run %1 changed").arg(shown(changed->id)), [&](site::Job& job) {
+                job.chains[at].runs[index] = entry_.run(job.chains[at].runs[index]);
+                if (entry_.hasCorner() && !(job.chains[at].corners[corner] == entry_.cornerGiven()))
+                    site::setCorner(job, at, corner, entry_.cornerGiven());
+            });
+        if (kept)
+            setRun(-1);
+        return kept;
+    }
+    if (chain->closed)
+        return false;
+    site::Run fresh = entry_.run({});
+    fresh.id = site::nextRunId(job(), fresh.kind);
+    const bool kept = act("run.add", tr("run %1 added").arg(shown(fresh.id)), [&](site::Job& job) {
+        site::addRun(job, at, fresh, entry_.hasCorner() ? entry_.cornerGiven() : site::SquareOutside{});
+    });
+    if (kept)
+        beginRun();
+    return kept;
+}
+
+bool JobEditor::removeRun()
+{
+    const site::Run* run = currentRun();
+    if (run == nullptr)
+        return false;
+    const bool removed = act("run.remove", tr("run %1 removed").arg(shown(run->id)), [&](site::Job& job) {
+        site::removeRun(job, static_cast<std::size_t>(chain_), static_cast<std::size_t>(run_));
+    });
+    if (removed)
+        setRun(-1);
+    return removed;
+}
+
+bool JobEditor::repeatMeasure()
+{
+    const site::Run* run = currentRun();
+    const auto measured = entry_.length()->measured();
+    if (run == nullptr || !measured)
+        return false;
+    const bool kept = act("run.repeat", tr("run %1 measured again").arg(shown(run->id)), [&](site::Job& job) {
+        job.chains[static_cast<std::size_t>(chain_)].runs[static_cast<std::size_t>(run_)].lengths.push_back(
+            *measured);
+    });
+    if (kept)
+        setRun(run_);
+    return kept;
+}
+
+bool JobEditor::countMeasure(int measure)
+{
+    const site::Run* run = currentRun();
+    if (run == nullptr || measure < 0 || static_cast<std::size_t>(measure) >= run->lengths.size())
+        return false;
+    const bool kept =
+        act("run.counts", tr("another measure of run %1 counts").arg(shown(run->id)), [&](site::Job& job) {
+            job.chains[static_cast<std::size_t>(chain_)].runs[static_cast<std::size_t>(run_)].counts =
+                static_cast<std::size_t>(measure);
+        });
+    if (kept)
+        setRun(run_);
+    return kept;
+}
+
+bool JobEditor::removeMeasure(int measure)
+{
+    const site::Run* run = currentRun();
+    if (run == nullptr || measure < 0 || static_cast<std::size_t>(measure) >= run->lengths.size() ||
+        run->lengths.size() < 2)
+        return false;
+    const bool kept =
+        act("run.measure.remove", tr("a measure of run %1 removed").arg(shown(run->id)), [&](site::Job& job) {
+            site::Run& changed =
+                job.chains[static_cast<std::size_t>(chain_)].runs[static_cast<std::size_t>(run_)];
+            changed.lengths.erase(changed.lengths.begin() + measure);
+            if (changed.counts >= static_cast<std::size_t>(measure) && changed.counts > 0)
+                --changed.counts;
+        });
+    if (kept)
+        setRun(run_);
+    return kept;
+}
+
+bool JobEditor::closeChain()
+{
+    if (!canClose() || run_ >= 0)
+        return false;
+    return act("chain.close", tr("%1 closed").arg(chainName()), [&](site::Job& job) {
+        site::closeChain(job, static_cast<std::size_t>(chain_), entry_.cornerGiven());
+    });
+}
+
+bool JobEditor::openChain()
+{
+    if (!isClosed())
+        return false;
+    return act("chain.open", tr("%1 opened").arg(chainName()),
+               [&](site::Job& job) { site::openChain(job, static_cast<std::size_t>(chain_)); });
+}
+
+bool JobEditor::setObstacle(const QString& width, bool cricket)
+{
+    if (currentChain() == nullptr)
+        return false;
+    std::optional<site::Obstacle> obstacle;
+    if (!width.trimmed().isEmpty()) {
+        MeasureEntry entry(MeasureEntry::What::Length);
+        entry.setStyle(settings_.style());
+        entry.setText(width);
+        if (!entry.exact()) {
+            emit failed(entry.problem());
+            return false;
+        }
+        obstacle = site::Obstacle{entry.measured(), cricket};
+    }
+    return act("chain.obstacle", tr("what %1 goes round").arg(chainName()),
+               [&](site::Job& job) { job.chains[static_cast<std::size_t>(chain_)].obstacle = obstacle; });
+}
+
+void JobEditor::refresh()
+{
+    std::vector<Choice> chains;
+    for (std::size_t i = 0; i < job().chains.size(); ++i) {
+        const site::Chain& chain = job().chains[i];
+        chains.push_back({shown(chain.id), shown(chain.name.empty() ? chain.id : chain.name),
+                          tr("%n runs", "", static_cast<int>(chain.runs.size())),
+                          static_cast<int>(i) == chain_});
+    }
+    chains_.show(std::move(chains));
+    const site::Chain* chain = currentChain();
+    report_ = chain == nullptr ? site::ClosureReport() : site::closureReport(*chain, job().tolerance);
+    runs_.show(chain == nullptr ? site::Chain() : *chain, settings_.style());
+    std::vector<Choice> suspects;
+    for (const site::Blame& blame : report_.blames) {
+        if (suspects.size() == mostSuspects || chain == nullptr)
+            break;
+        if (blame.length)
+            suspects.push_back(
+                {QString::number(blame.length->run),
+                 tr("Measure %1 again").arg(shown(chain->runs[blame.length->run].id)),
+                 tr("it would close at %1").arg(shown(write(blame.length->wouldBe, settings_.style()))),
+                 blame.telling});
+        else if (blame.corner)
+            suspects.push_back(
+                {QString::number((blame.corner->corner + 1) % chain->runs.size()),
+                 tr("Check the corner after %1").arg(shown(chain->runs[blame.corner->corner].id)),
+                 tr("it would close at %1").arg(shown(write(blame.corner->wouldBe))), blame.telling});
+    }
+    suspects_.show(std::move(suspects));
+    refreshPlan();
+    emit jobChanged();
+}
+
+void JobEditor::refreshPlan()
+{
+    std::vector<Choice> measures;
+    if (const site::Run* run = currentRun())
+        for (std::size_t i = 0; i < run->lengths.size(); ++i)
+            measures.push_back({QString::number(i), shown(write(run->lengths[i].value, settings_.style())),
+                                shown(run->lengths[i].entered), i == run->counts});
+    measures_.show(std::move(measures));
+    const site::Chain* chain = currentChain();
+    if (chain == nullptr)
+        plan_.clear();
+    else
+        plan_.show(*chain, report_, run_ < 0 ? std::nullopt : std::optional(static_cast<std::size_t>(run_)),
+                   settings_.style());
+}
+
+} // namespace lapwright::field

@@ -1,0 +1,246 @@
+#include "model/job_list.h"
+
+#include "documents/job.h"
+#include "model/words.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace lapwright::field {
+
+namespace {
+
+constexpr int page = 60;
+
+QString stateWords(store::JobState state)
+{
+    switch (state) {
+    case store::JobState::Measuring:
+        return JobList::tr("Measuring");
+    case store::JobState::Sent:
+        return JobList::tr("Sent");
+    case store::JobState::Changed:
+        break;
+    }
+    return JobList::tr("Changed since sent");
+}
+
+} // namespace
+
+JobList::JobList(const Tablet& tablet, QObject* parent) : QAbstractListModel(parent), tablet_(tablet)
+{
+    refresh();
+}
+
+int JobList::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(lines_.size());
+}
+
+QVariant JobList::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid))
+        return {};
+    const store::JobLine& line = lines_[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case IdRole:
+        return field::shown(line.id);
+    case Qt::DisplayRole:
+    case NameRole:
+        return line.name.empty() ? tr("Job without a name") : field::shown(line.name);
+    case CustomerRole:
+        return field::shown(line.customer);
+    case AddressRole:
+        return field::shown(line.address);
+    case WantedByRole:
+        return field::shown(line.wantedBy);
+    case RunsRole:
+        return static_cast<int>(line.runs);
+    case StateRole:
+        return static_cast<int>(line.state);
+    case StateWordsRole:
+        return stateWords(line.state);
+    case ChangedRole:
+        return field::shown(line.changedAt);
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> JobList::roleNames() const
+{
+    return {{IdRole, "jobId"},          {NameRole, "name"},
+            {CustomerRole, "customer"}, {AddressRole, "address"},
+            {WantedByRole, "wantedBy"}, {RunsRole, "runs"},
+            {StateRole, "jobState"},    {StateWordsRole, "stateWords"},
+            {ChangedRole, "changed"}};
+}
+
+bool JobList::canFetchMore(const QModelIndex& parent) const
+{
+    return !parent.isValid() && static_cast<int>(lines_.size()) < total_;
+}
+
+void JobList::fetchMore(const QModelIndex& parent)
+{
+    if (parent.isValid())
+        return;
+    try {
+        const auto last = lines_.empty() ? std::nullopt : std::optional(lines_.back());
+        std::vector<store::JobLine> more = store::jobPage(tablet_.database(), filter_, last, page);
+        if (more.empty()) {
+            total_ = static_cast<int>(lines_.size());
+            emit totalChanged();
+            return;
+        }
+        const int first = static_cast<int>(lines_.size());
+        beginInsertRows({}, first, first + static_cast<int>(more.size()) - 1);
+        std::move(more.begin(), more.end(), std::back_inserter(lines_));
+        endInsertRows();
+    } catch (const store::StoreFailure& failure) {
+        emit failed(QString::fromUtf8(failure.what()));
+    }
+}
+
+void JobList::setWords(const QString& words)
+{
+    if (words == filter_.words)
+        return;
+    filter_.words = words;
+    refresh();
+    emit filterChanged();
+}
+
+void JobList::setShown(Shown shown)
+{
+    if (shown == shown_)
+        return;
+    shown_ = shown;
+    filter_.shelf = shown == Shown::Archived  ? store::Shelf::Archived
+                    : shown == Shown::Deleted ? store::Shelf::Deleted
+                                              : store::Shelf::Open;
+    filter_.state = shown == Shown::Measuring ? std::optional(store::JobState::Measuring)
+                    : shown == Shown::Sent    ? std::optional(store::JobState::Sent)
+                    : shown == Shown::Changed ? std::optional(store::JobState::Changed)
+                                              : std::nullopt;
+    refresh();
+    emit filterChanged();
+}
+
+QString JobList::undoWords() const
+{
+    return lastMove_ ? lastMove_->words : QString();
+}
+
+void JobList::refresh()
+{
+    try {
+        std::vector<store::JobLine> lines = store::jobPage(tablet_.database(), filter_, std::nullopt, page);
+        const auto total = static_cast<int>(store::countJobs(tablet_.database(), filter_));
+        beginResetModel();
+        lines_ = std::move(lines);
+        endResetModel();
+        total_ = total;
+        emit totalChanged();
+    } catch (const store::StoreFailure& failure) {
+        emit failed(QString::fromUtf8(failure.what()));
+    }
+}
+
+QString JobList::duplicate(const QString& id)
+{
+    try {
+        const auto source = store::keptJob(tablet_.database(), kept(id));
+        auto read = source ? documents::readJob(source->document) : Result<documents::JobDocument>(Error{});
+        if (!read.ok()) {
+            emit failed(tr("This job cannot be read any more: restore a backup."));
+            return {};
+        }
+        documents::JobDocument& copy = read.value();
+        copy.value.id = tablet_.newId();
+        copy.value.name = kept(tr("%1 (copy)").arg(field::shown(copy.value.name)));
+        copy.value.acknowledgements.clear();
+        store::addJob(tablet_.database(), copy.value, documents::writeJob(copy, documents::Layout::Canonical),
+                      {"job.copy", kept(tr("copied")), tablet_.now()});
+        refresh();
+        return field::shown(copy.value.id);
+    } catch (const store::StoreFailure& failure) {
+        emit failed(QString::fromUtf8(failure.what()));
+        return {};
+    }
+}
+
+void JobList::archive(const QString& id)
+{
+    const store::JobLine* line = lineOf(id);
+    move(id, store::Shelf::Archived, "job.archive",
+         tr("%1 archived").arg(line ? field::shown(line->name) : id));
+}
+
+void JobList::remove(const QString& id)
+{
+    const store::JobLine* line = lineOf(id);
+    move(id, store::Shelf::Deleted, "job.delete", tr("%1 deleted").arg(line ? field::shown(line->name) : id));
+}
+
+void JobList::reopen(const QString& id)
+{
+    const store::JobLine* line = lineOf(id);
+    move(id, store::Shelf::Open, "job.reopen",
+         tr("%1 opened again").arg(line ? field::shown(line->name) : id));
+}
+
+void JobList::move(const QString& id, store::Shelf to, const char* kind, const QString& words)
+{
+    try {
+        store::moveJob(tablet_.database(), kept(id), to, {kind, kept(words), tablet_.now()});
+    } catch (const store::StoreFailure& failure) {
+        emit failed(QString::fromUtf8(failure.what()));
+        return;
+    }
+    lastMove_ = Move{kept(id), filter_.shelf, words};
+    const auto line = std::find_if(lines_.begin(), lines_.end(),
+                                   [&](const store::JobLine& one) { return one.id == kept(id); });
+    if (line != lines_.end() && to != filter_.shelf) {
+        const int row = static_cast<int>(line - lines_.begin());
+        beginRemoveRows({}, row, row);
+        lines_.erase(line);
+        endRemoveRows();
+        --total_;
+        emit totalChanged();
+    } else {
+        refresh();
+    }
+    emit undoChanged();
+}
+
+void JobList::undo()
+{
+    if (!lastMove_)
+        return;
+    const Move last = *lastMove_;
+    try {
+        store::moveJob(tablet_.database(), last.id, last.from, {"job.back", kept(last.words), tablet_.now()});
+    } catch (const store::StoreFailure& failure) {
+        emit failed(QString::fromUtf8(failure.what()));
+        return;
+    }
+    lastMove_.reset();
+    refresh();
+    emit undoChanged();
+}
+
+void JobList::forgetUndo()
+{
+    lastMove_.reset();
+    emit undoChanged();
+}
+
+const store::JobLine* JobList::lineOf(const QString& id) const
+{
+    const auto line = std::find_if(lines_.begin(), lines_.end(),
+                                   [&](const store::JobLine& one) { return one.id == kept(id); });
+    return line == lines_.end() ? nullptr : &*line;
+}
+
+} // namespace lapwright::field

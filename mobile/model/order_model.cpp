@@ -1,0 +1,154 @@
+#include "model/order_model.h"
+
+#include "documents/compare.h"
+#include "model/words.h"
+#include "pieces/why.h"
+#include "storage/document_file.h"
+
+#include <QDir>
+
+#include <algorithm>
+#include <utility>
+
+namespace lapwright::field {
+
+namespace {
+
+/// A name that every file system takes, of letters and digits.
+QString slug(const QString& name)
+{
+    QString made;
+    for (const QChar character : name.normalized(QString::NormalizationForm_KD).toLower()) {
+        const bool plain = character.unicode() < 128 && character.isLetterOrNumber();
+        if (plain)
+            made += character;
+        else if (!made.isEmpty() && !made.endsWith('-') && !character.isMark())
+            made += '-';
+    }
+    while (made.endsWith('-'))
+        made.chop(1);
+    return made.isEmpty() ? QString("job") : made.left(60);
+}
+
+} // namespace
+
+OrderModel::OrderModel(TakeOff& takeOff, Settings& settings, QObject* parent)
+    : QObject(parent), takeOff_(takeOff), settings_(settings)
+{
+}
+
+QString OrderModel::mass() const
+{
+    return massWords(totals_.kilograms, settings_.style());
+}
+
+int OrderModel::policy() const
+{
+    return static_cast<int>(takeOff_.editor().job().policy);
+}
+
+void OrderModel::setPolicy(int policy)
+{
+    if (policy < 0 || policy > static_cast<int>(site::PiecePolicy::StockLengths) || policy == this->policy())
+        return;
+    takeOff_.editor().act("job.policy-of-pieces", tr("how runs are divided"),
+                          [&](site::Job& job) { job.policy = static_cast<site::PiecePolicy>(policy); });
+    refresh();
+}
+
+int OrderModel::spares() const
+{
+    return static_cast<int>(takeOff_.editor().job().spares);
+}
+
+void OrderModel::setSpares(int spares)
+{
+    if (spares < 0 || spares > 99 || spares == this->spares())
+        return;
+    takeOff_.editor().act("order.spares", tr("spare pieces"), [&](site::Job& job) { job.spares = spares; });
+    refresh();
+}
+
+int OrderModel::photos() const
+{
+    return 0;
+}
+
+QString OrderModel::fileName() const
+{
+    return QString("%1-r%2.order.json").arg(slug(takeOff_.editor().name())).arg(revision_);
+}
+
+void OrderModel::refresh()
+{
+    if (!takeOff_.editor().isOpen())
+        return;
+    const pieces::Order& order = takeOff_.order();
+    const Style style = settings_.style();
+    pieces_.show(order, style);
+    profiles_.show(order, takeOff_.tablet().catalogue(), style);
+    totals_ = pieces::totalsOf(order);
+    revision_ = static_cast<int>(order.revision);
+    sent_ = takeOff_.isSent();
+    blocking_ = openWarnings_ = 0;
+    for (const rules::Finding& finding : order.findings) {
+        const bool acknowledged =
+            std::any_of(order.job.acknowledgements.begin(), order.job.acknowledgements.end(),
+                        [&finding](const site::Acknowledgement& given) {
+                            return given.code == finding.code && given.place == finding.place;
+                        });
+        blocking_ += finding.weight == rules::Weight::Blocks ? 1 : 0;
+        openWarnings_ += finding.weight == rules::Weight::Warns && !acknowledged ? 1 : 0;
+    }
+    std::vector<Choice> accessories;
+    for (const pieces::AccessoryTotal& total : pieces::accessoryTotals(order))
+        accessories.push_back(
+            {shown(total.name), capital(shown(total.name)),
+             total.length > Length() ? shown(write(total.length, style)) : QString::number(total.count),
+             false});
+    accessories_.show(std::move(accessories));
+    std::vector<Choice> changes;
+    if (takeOff_.sent() && !sent_)
+        for (const rules::Finding& change : documents::compareRevisions(takeOff_.sent()->value, order))
+            changes.push_back({QString::number(changes.size()), capital(shown(change.place)),
+                               said(change.statement, style), false});
+    changes_.show(std::move(changes));
+    emit changed();
+}
+
+QString OrderModel::why(const QString& mark)
+{
+    const auto derivation = pieces::explain(takeOff_.order(), kept(mark));
+    return derivation ? shown(pieces::writeDerivation(*derivation, settings_.style())) : QString();
+}
+
+bool OrderModel::send(const QString& folder)
+{
+    refresh();
+    if (blocking_ > 0) {
+        emit failed(tr("%n findings block this order; resolve them first.", "", blocking_));
+        return false;
+    }
+    const QString path = QDir(folder).filePath(fileName());
+    const documents::OrderDocument& order = takeOff_.document();
+    const auto written = storage::writeDocument(kept(path), documents::writeOrder(order));
+    if (!written.ok()) {
+        emit failed(tr("The order was not written: %1").arg(shown(written.errors().front().sentence())));
+        return false;
+    }
+    try {
+        store::keepSent(takeOff_.tablet().database(), kept(takeOff_.editor().jobId()),
+                        {order.value.revision, documents::revisionHash(order), takeOff_.tablet().now(),
+                         documents::writeOrder(order, documents::Layout::Canonical)});
+    } catch (const store::StoreFailure& failure) {
+        emit failed(QString::fromUtf8(failure.what()));
+        return false;
+    }
+    settings_.setFolder(folder);
+    writtenTo_ = path;
+    takeOff_.forget();
+    refresh();
+    return true;
+}
+
+} // namespace lapwright::field

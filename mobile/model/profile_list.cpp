@@ -1,0 +1,80 @@
+#include "drawing/profile_picture.h"
+#include "model/colours.h"
+#include "model/order_model.h"
+#include "model/words.h"
+
+namespace lapwright::field {
+
+int ProfileList::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
+
+QVariant ProfileList::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid))
+        return {};
+    const Row& row = rows_[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case IdRole:
+        return row.id;
+    case Qt::DisplayRole:
+    case TrimRole:
+        return row.trim;
+    case GirthRole:
+        return row.girth;
+    case MaterialRole:
+        return row.material;
+    case PiecesRole:
+        return static_cast<int>(row.pieces);
+    case LapRole:
+        return row.lap;
+    case ColourRole:
+        return row.colour;
+    case PictureRole:
+        return QVariant::fromValue(row.picture);
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> ProfileList::roleNames() const
+{
+    return {{IdRole, "profileId"},      {TrimRole, "trimName"},  {GirthRole, "girth"},
+            {MaterialRole, "material"}, {PiecesRole, "pieces"},  {LapRole, "lap"},
+            {ColourRole, "colour"},     {PictureRole, "picture"}};
+}
+
+void ProfileList::show(const pieces::Order& order, const pieces::Catalogue& catalogue, const Style& style)
+{
+    beginResetModel();
+    rows_.clear();
+    for (std::size_t i = 0; i < order.profiles.size(); ++i) {
+        const pieces::OrderedProfile& profile = order.profiles[i];
+        drawing::ProfilePicture wish;
+        wish.thickness = profile.thickness;
+        wish.colour = colourNamed(profile.material.colour);
+        wish.colourName = profile.material.colour;
+        wish.girth = profile.girth;
+        wish.style = style;
+        const auto metal = catalogue.metals.find(profile.material.metal);
+        const auto trim = catalogue.trims.find(profile.profile.trim);
+        wish.metal = (metal == catalogue.metals.end() ? profile.material.metal : metal->second.name) + ", " +
+                     profile.material.gauge;
+        Row row{field::shown(profile.id),
+                field::shown(profile.profile.name),
+                field::shown(write(profile.girth, style)),
+                field::shown(wish.metal),
+                trim == catalogue.trims.end() ? QString()
+                                              : field::shown(write(trim->second.installation.lap, style)),
+                0,
+                QColor(wish.colour.red, wish.colour.green, wish.colour.blue),
+                look::Picture(drawing::profilePicture(profile.profile, wish))};
+        for (const pieces::Piece& piece : order.pieces)
+            row.pieces += piece.profile == i ? piece.count : 0;
+        rows_.push_back(std::move(row));
+    }
+    endResetModel();
+}
+
+} // namespace lapwright::field

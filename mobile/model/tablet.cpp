@@ -1,0 +1,56 @@
+#include "model/tablet.h"
+
+#include "documents/catalogue.h"
+#include "storage/library.h"
+
+#include <QDateTime>
+#include <QUuid>
+
+#include <utility>
+
+namespace lapwright::field {
+
+namespace {
+
+Result<pieces::Catalogue> readCatalogue(const std::vector<std::string>& shopFolders)
+{
+    documents::CatalogueBuilder builder;
+    for (const auto kind :
+         {storage::LibraryKind::Metals, storage::LibraryKind::Trims, storage::LibraryKind::RuleSets}) {
+        const auto files = storage::libraryFiles(kind, shopFolders);
+        if (!files.ok())
+            return files.errors();
+        for (const storage::LibraryFile& file : *files)
+            builder.add(file.name, file.text);
+    }
+    return builder.build();
+}
+
+} // namespace
+
+Surroundings Surroundings::real()
+{
+    return {[] { return QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs).toStdString(); },
+            [] { return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString(); },
+            [] { return QDate::currentDate().toString(Qt::ISODate).toStdString(); }};
+}
+
+Result<Tablet> Tablet::open(const QString& databasePath, const std::vector<std::string>& shopFolders,
+                            Surroundings surroundings)
+{
+    auto catalogue = readCatalogue(shopFolders);
+    if (!catalogue.ok())
+        return catalogue.errors();
+    auto database = store::Connection::open(databasePath);
+    if (!database.ok())
+        return database.errors();
+    return Tablet(*std::move(database), *std::move(catalogue), std::move(surroundings));
+}
+
+Tablet::Tablet(store::Connection database, pieces::Catalogue catalogue, Surroundings surroundings)
+    : database_(std::move(database)), pictures_(database_.path()), catalogue_(std::move(catalogue)),
+      surroundings_(std::move(surroundings))
+{
+}
+
+} // namespace lapwright::field

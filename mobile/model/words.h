@@ -1,0 +1,31 @@
+#pragma once
+
+#include "measure/phrase.h"
+#include "measure/writing.h"
+#include "site/run_kind.h"
+
+#include <QString>
+
+#include <string>
+
+/// From what the core says to what a person reads, in their language and units.
+namespace lapwright::field {
+
+/// Core text and QString, as UTF-8.
+[[nodiscard]] QString shown(const std::string& text);
+[[nodiscard]] std::string kept(const QString& text);
+
+/// The sentence translated (context "core") with its values put in, first letter a capital; empty for an
+/// empty phrase.
+[[nodiscard]] QString said(const Phrase& phrase, const Style& style);
+
+/// "Eave", "Slope change", translated.
+[[nodiscard]] QString kindWords(site::RunKind kind);
+[[nodiscard]] QString endWords(site::EndKind kind);
+/// The name of `text` with its first letter a capital.
+[[nodiscard]] QString capital(QString text);
+
+/// 12.4 kg or 27 lb.
+[[nodiscard]] QString massWords(double kilograms, const Style& style);
+
+} // namespace lapwright::field

@@ -1,0 +1,115 @@
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Lapwright.Look
+import Lapwright.Model
+
+// What the next chain is: one tap begins it. The chain in hand can be named or taken out here too.
+ColumnLayout {
+    id: sheet
+
+    required property JobEditor editor
+
+    signal started
+    signal closed
+
+    spacing: Theme.gap
+
+    SectionHeader {
+        text: qsTr("Start a chain")
+        Layout.fillWidth: true
+    }
+
+    GridView {
+        id: kinds
+
+        readonly property int across: Math.max(1, Math.floor(width / 230))
+
+        clip: true
+        model: sheet.editor.chainKinds
+        cellWidth: width / across
+        cellHeight: Theme.touchTarget + Theme.space + Theme.gap
+        boundsBehavior: Flickable.StopAtBounds
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Kinds of chain")
+        T.ScrollBar.vertical: ScrollMark {}
+
+        delegate: T.Button {
+            id: kind
+
+            required property string key
+            required property string words
+            required property string detail
+
+            width: kinds.cellWidth - Theme.gap
+            height: kinds.cellHeight - Theme.gap
+            text: words
+            focusPolicy: Qt.StrongFocus
+            Accessible.name: detail !== "" ? qsTr("%1, %2").arg(words).arg(detail) : words
+            onClicked: if (sheet.editor.startChain(key)) sheet.started()
+
+            background: Plate {
+                notch: Theme.notch
+                colour: kind.down ? Theme.quietPressed : Theme.quiet
+                edge: Theme.edge
+                edgeWidth: Theme.outline
+
+                FocusRing {
+                    visible: kind.visualFocus
+                }
+            }
+
+            contentItem: Item {
+                Column {
+                    anchors.verticalCenter: parent.verticalCenter
+                    anchors.left: parent.left
+                    anchors.right: parent.right
+                    anchors.margins: Theme.space
+
+                    Words {
+                        width: parent.width
+                        text: kind.words
+                        font.bold: true
+                        maximumLineCount: 1
+                    }
+
+                    Words {
+                        width: parent.width
+                        visible: text !== ""
+                        text: kind.detail
+                        level: Words.Small
+                        muted: true
+                        maximumLineCount: 1
+                    }
+                }
+            }
+        }
+    }
+
+    RowLayout {
+        visible: sheet.editor.chain >= 0
+        spacing: Theme.gap
+        Layout.fillWidth: true
+
+        LabelledField {
+            label: qsTr("Name of the chain in hand")
+            text: sheet.editor.chainName
+            keepsLine: false
+            Layout.fillWidth: true
+            onLeftField: sheet.editor.renameChain(text)
+            onAccepted: sheet.editor.renameChain(text)
+        }
+
+        ActionButton {
+            text: qsTr("Remove it")
+            sign: "remove"
+            Layout.alignment: Qt.AlignBottom
+            onClicked: {
+                sheet.editor.removeChain();
+                sheet.closed();
+            }
+        }
+    }
+}

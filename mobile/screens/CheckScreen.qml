@@ -1,0 +1,144 @@
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Lapwright.Look
+import Lapwright.Model
+
+// What the program has to say before anyone leaves the house.
+Item {
+    id: screen
+
+    required property FieldApp app
+    property int inHand: -1
+    property string inHandText: ""
+    property string inHandReason: ""
+
+    signal wanted(string place)
+
+    Component.onCompleted: app.check.refresh()
+
+    Connections {
+        target: screen.app.editor
+
+        function onJobChanged() {
+            screen.app.check.refresh();
+        }
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        anchors.margins: Theme.space
+        spacing: Theme.gap
+
+        SectionHeader {
+            text: screen.app.check.blocking > 0 ? qsTr("%n must be put right", "", screen.app.check.blocking) : qsTr("Nothing blocks this order")
+            detail: screen.app.check.openWarnings > 0 ? qsTr("%n to look at", "", screen.app.check.openWarnings) : ""
+            Layout.fillWidth: true
+        }
+
+        ListView {
+            id: list
+
+            clip: true
+            model: screen.app.check
+            spacing: Theme.tight
+            boundsBehavior: Flickable.StopAtBounds
+            visible: count > 0
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Findings")
+            T.ScrollBar.vertical: ScrollMark {}
+
+            delegate: Rectangle {
+                id: row
+
+                required property int index
+                required property int weight
+                required property string place
+                required property string statement
+                required property string remedy
+                required property string clause
+                required property string reason
+                required property bool hasPlace
+
+                width: ListView.view.width
+                implicitHeight: column.implicitHeight
+                color: Theme.panel
+
+                ColumnLayout {
+                    id: column
+
+                    anchors.left: parent.left
+                    anchors.right: parent.right
+                    spacing: 0
+
+                    FindingRow {
+                        weight: row.weight
+                        text: row.remedy !== "" ? qsTr("%1. %2.").arg(row.statement).arg(row.remedy) : row.statement
+                        place: row.place
+                        clause: row.clause
+                        Layout.fillWidth: true
+                    }
+
+                    RowLayout {
+                        visible: row.hasPlace || row.weight === CheckList.Warns
+                        spacing: Theme.gap
+                        layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+                        Layout.fillWidth: true
+                        Layout.margins: Theme.gap
+
+                        Words {
+                            text: row.reason !== "" ? qsTr("Your reason: %1").arg(row.reason) : ""
+                            level: Words.Small
+                            maximumLineCount: 2
+                            elide: Text.ElideRight
+                            Layout.fillWidth: true
+                        }
+
+                        ActionButton {
+                            visible: row.weight === CheckList.Warns
+                            text: row.reason !== "" ? qsTr("Change the reason") : qsTr("Go on, with a reason")
+                            sign: "edit"
+                            onClicked: {
+                                screen.inHandText = row.statement;
+                                screen.inHandReason = row.reason;
+                                screen.inHand = row.index;
+                            }
+                        }
+
+                        ActionButton {
+                            visible: row.hasPlace
+                            text: qsTr("Show it")
+                            sign: "plan"
+                            onClicked: if (screen.app.check.goTo(row.index)) screen.wanted("house")
+                        }
+                    }
+                }
+            }
+        }
+
+        EmptyState {
+            visible: list.count === 0
+            sign: "done"
+            title: qsTr("Nothing to say")
+            text: qsTr("Every run has its length and trim, chains close, and the rules are met.")
+            actionText: qsTr("Look at the order")
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            onActed: screen.wanted("order")
+        }
+
+        ReasonSheet {
+            visible: screen.inHand >= 0
+            statement: screen.inHandText
+            reason: screen.inHandReason
+            Layout.fillWidth: true
+            onGiven: text => {
+                screen.app.check.acknowledge(screen.inHand, text);
+                screen.inHand = -1;
+            }
+            onClosed: screen.inHand = -1
+        }
+    }
+}

@@ -1,0 +1,84 @@
+import QtQuick
+import QtQuick.Layouts
+import Lapwright.Look
+import Lapwright.Model
+
+// Whether a closed chain comes back to where it began, and if not, what to measure again.
+Rectangle {
+    id: bar
+
+    required property JobEditor editor
+    readonly property bool off: editor.closure === JobEditor.Off
+    readonly property bool closes: editor.closure === JobEditor.Closes
+
+    visible: editor.closed
+    implicitHeight: visible ? column.implicitHeight + 2 * Theme.gap : 0
+    color: Theme.panel
+
+    Accessible.role: Accessible.AlertMessage
+    Accessible.name: editor.closureWords
+
+    Rectangle {
+        anchors.left: parent.left
+        anchors.top: parent.top
+        anchors.bottom: parent.bottom
+        width: 8
+        color: bar.off ? Theme.blocks : bar.closes ? Theme.done : Theme.warns
+    }
+
+    ColumnLayout {
+        id: column
+
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.leftMargin: Theme.space
+        anchors.rightMargin: Theme.gap
+        anchors.topMargin: Theme.gap
+        spacing: Theme.gap
+
+        RowLayout {
+            spacing: Theme.gap
+            Layout.fillWidth: true
+
+            Icon {
+                name: bar.off ? "blocks" : bar.closes ? "done" : "warns"
+                colour: bar.off ? Theme.blocks : bar.closes ? Theme.done : Theme.warns
+                Layout.preferredWidth: Theme.iconSize
+                Layout.preferredHeight: Theme.iconSize
+            }
+
+            Words {
+                text: bar.editor.closureWords
+                maximumLineCount: 3
+                elide: Text.ElideRight
+                Layout.fillWidth: true
+            }
+
+            ActionButton {
+                text: qsTr("Open the chain")
+                onClicked: bar.editor.openChain()
+            }
+        }
+
+        Flow {
+            visible: bar.off
+            spacing: Theme.gap
+            Layout.fillWidth: true
+
+            Repeater {
+                model: bar.editor.suspects
+
+                ActionButton {
+                    required property string key
+                    required property string words
+                    required property string detail
+
+                    text: qsTr("%1: %2").arg(words).arg(detail)
+                    sign: "measure"
+                    onClicked: bar.editor.run = Number(key)
+                }
+            }
+        }
+    }
+}

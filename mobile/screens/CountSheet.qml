@@ -1,0 +1,103 @@
+import QtQuick
+import QtQuick.Layouts
+import Lapwright.Look
+import Lapwright.Model
+
+// How many of the mark in hand came, and how.
+ColumnLayout {
+    id: sheet
+
+    required property DeliveryCheck delivery
+    property int row: -1
+    property int many: 1
+
+    signal done
+
+    function count(found: int) {
+        if (delivery.count(row, found, many, note.text)) {
+            note.text = "";
+            many = 1;
+            done();
+        }
+    }
+
+    spacing: Theme.gap
+
+    Words {
+        text: sheet.row >= 0 ? sheet.delivery.placeWords : qsTr("Tap a mark, or scan its label")
+        level: Words.Heading
+        Layout.fillWidth: true
+    }
+
+    ActionButton {
+        visible: sheet.delivery.undoWords !== "" && sheet.row < 0
+        text: qsTr("Undo: %1").arg(sheet.delivery.undoWords)
+        sign: "undo"
+        Layout.fillWidth: true
+        onClicked: sheet.delivery.undo()
+    }
+
+    RowLayout {
+        visible: sheet.row >= 0
+        spacing: Theme.gap
+        Layout.fillWidth: true
+
+        Words {
+            text: qsTr("How many")
+            Layout.fillWidth: true
+        }
+
+        NumberStepper {
+            name: qsTr("How many")
+            value: sheet.many
+            from: 1
+            onChangedByPerson: value => sheet.many = value
+        }
+    }
+
+    GridLayout {
+        visible: sheet.row >= 0
+        columns: 2
+        columnSpacing: Theme.gap
+        rowSpacing: Theme.gap
+        Layout.fillWidth: true
+
+        ActionButton {
+            text: qsTr("Came")
+            sign: "done"
+            kind: ActionButton.Primary
+            Layout.fillWidth: true
+            onClicked: sheet.count(DeliveryCheck.Received)
+        }
+
+        ActionButton {
+            text: qsTr("Short")
+            sign: "short"
+            Layout.fillWidth: true
+            onClicked: sheet.count(DeliveryCheck.Short)
+        }
+
+        ActionButton {
+            text: qsTr("Damaged")
+            sign: "damaged"
+            Layout.fillWidth: true
+            onClicked: sheet.count(DeliveryCheck.Damaged)
+        }
+
+        ActionButton {
+            text: qsTr("Wrong")
+            sign: "wrong"
+            Layout.fillWidth: true
+            onClicked: sheet.count(DeliveryCheck.Wrong)
+        }
+    }
+
+    LabelledField {
+        id: note
+
+        visible: sheet.row >= 0
+        label: qsTr("Note for what is damaged or wrong")
+        keepsLine: false
+        Layout.fillWidth: true
+    }
+}

@@ -1,0 +1,277 @@
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Lapwright.Look
+import Lapwright.Model
+
+// At the truck: what should have come, counted in mark by mark; where each piece goes.
+Item {
+    id: screen
+
+    required property FieldApp app
+    property bool portrait: false
+    property string browsing: ""
+    property int inHand: -1
+    readonly property DeliveryCheck delivery: app.delivery
+    readonly property real pixelsPerMillimetre: 5.4 * Theme.textFactor
+
+    function take(row: int) {
+        inHand = row;
+        delivery.showPlace(row);
+    }
+
+    Component.onCompleted: delivery.refresh()
+
+    EmptyState {
+        anchors.fill: parent
+        visible: screen.browsing === "" && screen.delivery.load === ""
+        sign: "arrivals"
+        title: qsTr("No load list yet")
+        text: qsTr("Open the load list that came with the truck; then count the bundles in.")
+        actionText: qsTr("Open a load list")
+        onActed: screen.browsing = "open"
+    }
+
+    GridLayout {
+        anchors.fill: parent
+        visible: screen.browsing === "" && screen.delivery.load !== ""
+        columns: screen.portrait ? 1 : 2
+        columnSpacing: 0
+        rowSpacing: 0
+        layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+
+        ColumnLayout {
+            spacing: Theme.gap
+            Layout.margins: Theme.space * 0.75
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+
+            RowLayout {
+                spacing: Theme.wide
+                Layout.fillWidth: true
+
+                Repeater {
+                    model: [
+                        {figure: screen.delivery.missing, words: qsTr("still missing"), tone: screen.delivery.missing > 0 ? Theme.warns : Theme.done},
+                        {figure: screen.delivery.received, words: qsTr("received"), tone: Theme.ink},
+                        {figure: screen.delivery.faulty, words: qsTr("short, damaged, wrong"), tone: screen.delivery.faulty > 0 ? Theme.blocks : Theme.ink}
+                    ]
+
+                    ColumnLayout {
+                        id: figure
+
+                        required property var modelData
+
+                        spacing: 0
+                        Accessible.role: Accessible.StaticText
+                        Accessible.name: qsTr("%1 %2").arg(modelData.figure).arg(modelData.words)
+
+                        Words {
+                            text: figure.modelData.figure
+                            level: Words.Title
+                            color: figure.modelData.tone
+                        }
+
+                        Words {
+                            text: figure.modelData.words
+                            level: Words.Small
+                            muted: true
+                        }
+                    }
+                }
+
+                Item {
+                    Layout.fillWidth: true
+                }
+            }
+
+            RowLayout {
+                spacing: Theme.gap
+                layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+                Layout.fillWidth: true
+
+                SearchField {
+                    id: code
+
+                    hint: qsTr("Mark or bundle, typed or scanned")
+                    Layout.fillWidth: true
+                    onAccepted: {
+                        const row = screen.delivery.rowOf(text);
+                        if (row >= 0) {
+                            list.positionViewAtIndex(row, ListView.Contain);
+                            screen.take(row);
+                        }
+                        selectAll();
+                    }
+                }
+
+                ActionButton {
+                    text: screen.delivery.onlyMissing ? qsTr("All") : qsTr("Missing")
+                    sign: "filter"
+                    Accessible.name: screen.delivery.onlyMissing ? qsTr("Show all pieces") : qsTr("Show only what is missing")
+                    onClicked: screen.delivery.onlyMissing = !screen.delivery.onlyMissing
+                }
+            }
+
+            ListView {
+                id: list
+
+                clip: true
+                model: screen.delivery
+                boundsBehavior: Flickable.StopAtBounds
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Accessible.role: Accessible.List
+                Accessible.name: qsTr("Pieces on the load")
+                T.ScrollBar.vertical: ScrollMark {}
+
+                section.property: "bundle"
+                section.delegate: SectionHeader {
+                    id: bundle
+
+                    required property string section
+
+                    width: ListView.view.width
+                    text: qsTr("Bundle %1").arg(section)
+
+                    ActionButton {
+                        text: qsTr("All came")
+                        sign: "done"
+                        Accessible.name: qsTr("All of bundle %1 came").arg(bundle.section)
+                        onClicked: screen.delivery.countBundle(bundle.section)
+                    }
+                }
+
+                delegate: ListRow {
+                    required property int index
+                    required property string mark
+                    required property string job
+                    required property string length
+                    required property int expected
+                    required property int received
+                    required property int missing
+                    required property int damaged
+                    required property int wrong
+                    required property int left
+                    required property string note
+                    required property bool heavy
+
+                    width: ListView.view.width
+                    title: mark
+                    detail: [length, job, heavy ? qsTr("two people") : "", note].filter(part => part !== "").join(", ")
+                    trailing: left === 0 ? qsTr("%1 of %2").arg(received).arg(expected) : qsTr("%1 of %2 left").arg(left).arg(expected)
+                    trailingDetail: [missing > 0 ? qsTr("%1 short").arg(missing) : "", damaged > 0 ? qsTr("%1 damaged").arg(damaged) : "", wrong > 0 ? qsTr("%1 wrong").arg(wrong) : ""].filter(part => part !== "").join(", ")
+                    sign: left > 0 ? "stock" : missing + damaged + wrong > 0 ? "warns" : "done"
+                    signColour: left > 0 ? Theme.inkMuted : missing + damaged + wrong > 0 ? Theme.blocks : Theme.done
+                    current: screen.inHand === index
+                    onClicked: screen.take(index)
+                }
+            }
+        }
+
+        Rectangle {
+            color: Theme.panel
+            Layout.fillWidth: screen.portrait
+            Layout.fillHeight: !screen.portrait
+            Layout.preferredWidth: screen.portrait ? screen.width : Math.min(480, screen.width * 0.44)
+            Layout.preferredHeight: screen.portrait ? screen.height * 0.46 : screen.height
+
+            Rectangle {
+                x: !screen.portrait && Theme.leftHanded ? parent.width - width : 0
+                width: screen.portrait ? parent.width : Theme.outline
+                height: screen.portrait ? Theme.outline : parent.height
+                color: Theme.edge
+            }
+
+            ColumnLayout {
+                anchors.fill: parent
+                anchors.margins: Theme.space
+                spacing: Theme.gap
+
+                CountSheet {
+                    delivery: screen.delivery
+                    row: screen.inHand
+                    Layout.fillWidth: true
+                    onDone: screen.take(-1)
+                }
+
+                PictureView {
+                    id: plan
+
+                    picture: screen.delivery.plan.picture
+                    visible: screen.inHand >= 0
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    Layout.minimumHeight: 100
+                    onWidthChanged: screen.delivery.plan.setPage(width / screen.pixelsPerMillimetre, height / screen.pixelsPerMillimetre)
+                    onHeightChanged: screen.delivery.plan.setPage(width / screen.pixelsPerMillimetre, height / screen.pixelsPerMillimetre)
+
+                    Words {
+                        anchors.centerIn: parent
+                        width: parent.width - 2 * Theme.space
+                        visible: screen.delivery.plan.picture.empty
+                        text: qsTr("Take the order of this job in to see where the piece goes.")
+                        horizontalAlignment: Text.AlignHCenter
+                        muted: true
+                    }
+                }
+
+                Item {
+                    visible: screen.inHand < 0
+                    Layout.fillHeight: true
+                }
+
+                Picker {
+                    visible: count > 1
+                    name: qsTr("Load")
+                    model: screen.delivery.loads
+                    textRole: "words"
+                    valueRole: "key"
+                    displayText: screen.delivery.truck !== "" ? screen.delivery.truck : qsTr("Load")
+                    Layout.fillWidth: true
+                    onActivated: screen.delivery.load = currentValue
+                }
+
+                RowLayout {
+                    spacing: Theme.gap
+                    layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+                    Layout.fillWidth: true
+
+                    ActionButton {
+                        text: qsTr("Take in")
+                        sign: "open"
+                        Accessible.name: qsTr("Take in a load list, or another tablet's receipt")
+                        onClicked: screen.browsing = "open"
+                    }
+
+                    ActionButton {
+                        text: qsTr("Write the receipt")
+                        sign: "receipts"
+                        kind: ActionButton.Primary
+                        Layout.fillWidth: true
+                        onClicked: screen.browsing = "write"
+                    }
+                }
+            }
+        }
+    }
+
+    FileBrowser {
+        anchors.fill: parent
+        visible: screen.browsing !== ""
+        title: screen.browsing === "write" ? qsTr("Where the receipt goes") : qsTr("Load list, order or another tablet's receipt")
+        folder: screen.app.settings.folder
+        endings: screen.browsing === "open" ? [".json", ".zip"] : []
+        forFolder: screen.browsing === "write"
+        fileName: qsTr("the receipt")
+        onClosed: screen.browsing = ""
+        onChosen: path => {
+            const writes = screen.browsing === "write";
+            screen.browsing = "";
+            if (writes)
+                screen.delivery.writeReceipt(path);
+            else
+                screen.app.openFile(path);
+        }
+    }
+}

@@ -1,0 +1,108 @@
+import QtQuick
+import QtQuick.Layouts
+import Lapwright.Look
+import Lapwright.Model
+
+// The house, chain by chain: the plan as it grows, and the run in hand beside it.
+Item {
+    id: screen
+
+    required property FieldApp app
+    property bool portrait: false
+    property bool starting: app.editor.chain < 0
+    readonly property JobEditor editor: app.editor
+    /// Screen pixels in a millimetre of the plan's page: text there is as large as on other screens.
+    readonly property real pixelsPerMillimetre: 5.4 * Theme.textFactor
+
+    function fitPage() {
+        editor.plan.setPage(plan.width / pixelsPerMillimetre, plan.height / pixelsPerMillimetre);
+    }
+
+    GridLayout {
+        anchors.fill: parent
+        columns: screen.portrait ? 1 : 2
+        rowSpacing: 0
+        columnSpacing: 0
+        layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+
+        ColumnLayout {
+            spacing: 0
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+
+            ChainBar {
+                editor: screen.editor
+                starting: screen.starting
+                Layout.fillWidth: true
+                onStartWanted: screen.starting = !screen.starting
+            }
+
+            PictureView {
+                id: plan
+
+                picture: screen.editor.plan.picture
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.minimumHeight: 120
+                onWidthChanged: screen.fitPage()
+                onHeightChanged: screen.fitPage()
+                onTapped: at => {
+                    const run = screen.editor.plan.runAt(at, zoom);
+                    if (run >= 0)
+                        screen.editor.run = run;
+                }
+
+                EmptyState {
+                    anchors.fill: parent
+                    visible: screen.editor.plan.picture.empty && !screen.starting
+                    sign: "measure"
+                    title: qsTr("Walk with the building on your left")
+                    text: qsTr("Type the first run on the keypad. The plan grows as you go.")
+                }
+            }
+
+            ClosureBar {
+                editor: screen.editor
+                Layout.fillWidth: true
+            }
+
+            RunStrip {
+                editor: screen.editor
+                Layout.fillWidth: true
+            }
+        }
+
+        Rectangle {
+            color: Theme.panel
+            Layout.fillWidth: screen.portrait
+            Layout.fillHeight: true
+            Layout.preferredWidth: screen.portrait ? screen.width : Math.min(560, screen.width * 0.52)
+            Layout.maximumHeight: screen.portrait ? screen.height * 0.62 : screen.height
+            Layout.preferredHeight: screen.portrait ? screen.height * 0.62 : screen.height
+
+            Rectangle {
+                x: !screen.portrait && Theme.leftHanded ? parent.width - width : 0
+                width: screen.portrait ? parent.width : Theme.outline
+                height: screen.portrait ? Theme.outline : parent.height
+                color: Theme.edge
+            }
+
+            RunPanel {
+                anchors.fill: parent
+                anchors.margins: Theme.space * 0.75
+                visible: !screen.starting && screen.editor.chain >= 0
+                editor: screen.editor
+                portrait: screen.portrait
+            }
+
+            ChainStart {
+                anchors.fill: parent
+                anchors.margins: Theme.space * 0.75
+                visible: screen.starting || screen.editor.chain < 0
+                editor: screen.editor
+                onStarted: screen.starting = false
+                onClosed: screen.starting = false
+            }
+        }
+    }
+}

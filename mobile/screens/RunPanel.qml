@@ -1,0 +1,317 @@
+import QtQuick
+import QtQuick.Layouts
+import Lapwright.Look
+import Lapwright.Model
+
+// The run in hand, or the next one: its length on the keypad, and what else it needs a tap away. What is set stays
+// for the next run.
+FocusScope {
+    id: panel
+
+    required property JobEditor editor
+    property bool portrait: false
+    property string field: "length"
+    readonly property RunEntry entry: editor.entry
+    readonly property bool editing: editor.run >= 0
+    readonly property bool isPad: !["kind", "corner", "ends"].includes(field) || (field === "corner" && entry.corner >= RunEntry.Angle)
+    property MeasureEntry measure: measureOf(field)
+
+    function measureOf(name: string): MeasureEntry {
+        switch (name) {
+        case "slope":
+            return entry.slope;
+        case "otherSlope":
+            return entry.otherSlope;
+        case "levelRun":
+            return entry.levelRun;
+        case "planCorner":
+            return entry.planCorner;
+        case "exposure":
+            return entry.exposure;
+        case "angle":
+            return entry.angle;
+        case "sideBefore":
+            return entry.sideBefore;
+        case "sideAfter":
+            return entry.sideAfter;
+        case "diagonal":
+            return entry.diagonal;
+        }
+        return entry.length;
+    }
+
+    function keep() {
+        if (editor.keepRun())
+            field = "length";
+    }
+
+    focus: true
+    Accessible.role: Accessible.Pane
+    Accessible.name: editing ? qsTr("Run in hand") : qsTr("New run")
+    Keys.onReturnPressed: keep()
+    Keys.onEnterPressed: keep()
+    Keys.onEscapePressed: editor.run = -1
+    Keys.onPressed: event => {
+        if (event.key === Qt.Key_Backspace)
+            measure.back();
+        else if (event.text !== "" && event.text >= " " && !(event.modifiers & Qt.ControlModifier))
+            measure.type(event.text);
+        else
+            return;
+        event.accepted = true;
+    }
+
+    Connections {
+        target: panel.editor
+
+        function onRunChanged() {
+            if (panel.field !== "length" && panel.editor.run >= 0 && !panel.editing)
+                panel.field = "length";
+        }
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: Theme.gap
+
+        RowLayout {
+            spacing: Theme.gap
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+            Layout.fillWidth: true
+
+            Words {
+                text: panel.editing ? qsTr("Run %1").arg(panel.editor.runId) : panel.editor.closed ? qsTr("The chain is closed") : qsTr("New run %1").arg(panel.editor.newRunId)
+                level: Words.Heading
+                maximumLineCount: 1
+                Layout.fillWidth: true
+            }
+
+            ActionButton {
+                visible: panel.editing
+                text: qsTr("Remove")
+                sign: "remove"
+                onClicked: panel.editor.removeRun()
+            }
+
+            IconButton {
+                visible: panel.editing
+                sign: "close"
+                text: qsTr("Leave the run as it was")
+                onClicked: panel.editor.run = -1
+            }
+        }
+
+        EmptyState {
+            visible: panel.editor.closed && !panel.editing
+            sign: "done"
+            title: panel.editor.closure === JobEditor.Off ? qsTr("It does not come back to its start") : qsTr("This chain is done")
+            text: panel.editor.closure === JobEditor.Off ? qsTr("Measure again what stands under the plan, or tap a run to change it.")
+                : qsTr("Tap a run in the plan to change it, or start another chain with the plus sign.")
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+        }
+
+        Flow {
+            visible: panel.editing || !panel.editor.closed
+            spacing: Theme.tight
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+            Layout.fillWidth: true
+
+            FieldChip {
+                label: qsTr("Length")
+                value: panel.entry.length.text
+                reading: panel.entry.length.reading
+                current: panel.field === "length"
+                onClicked: panel.field = "length"
+            }
+
+            FieldChip {
+                visible: panel.entry.asksForLevelRun
+                label: qsTr("Level run")
+                value: panel.entry.levelRun.text
+                reading: panel.entry.levelRun.reading
+                current: panel.field === "levelRun"
+                onClicked: panel.field = "levelRun"
+            }
+
+            FieldChip {
+                label: qsTr("Kind")
+                value: panel.entry.kindWords
+                current: panel.field === "kind"
+                onClicked: panel.field = "kind"
+            }
+
+            FieldChip {
+                visible: panel.entry.asksForSlope
+                label: qsTr("Slope")
+                value: panel.entry.slope.text
+                reading: panel.entry.slope.reading
+                current: panel.field === "slope"
+                onClicked: panel.field = "slope"
+            }
+
+            FieldChip {
+                visible: panel.entry.asksForOtherSlope
+                label: qsTr("Other slope")
+                value: panel.entry.otherSlope.text
+                reading: panel.entry.otherSlope.reading
+                current: panel.field === "otherSlope"
+                onClicked: panel.field = "otherSlope"
+            }
+
+            FieldChip {
+                visible: panel.entry.asksForPlanCorner
+                label: qsTr("Plan corner")
+                value: panel.entry.planCorner.empty ? qsTr("square") : panel.entry.planCorner.text
+                current: panel.field === "planCorner"
+                onClicked: panel.field = "planCorner"
+            }
+
+            FieldChip {
+                visible: panel.entry.asksForExposure
+                label: qsTr("Exposure")
+                value: panel.entry.exposure.text
+                reading: panel.entry.exposure.reading
+                current: panel.field === "exposure"
+                onClicked: panel.field = "exposure"
+            }
+
+            FieldChip {
+                visible: panel.entry.hasCorner
+                label: qsTr("Corner before it")
+                value: panel.entry.cornerWords
+                current: ["corner", "angle", "sideBefore", "sideAfter", "diagonal"].includes(panel.field)
+                onClicked: panel.field = "corner"
+            }
+
+            FieldChip {
+                visible: panel.editing
+                label: qsTr("Ends, note")
+                value: panel.entry.note !== "" ? panel.entry.note : qsTr("ends")
+                current: panel.field === "ends"
+                onClicked: panel.field = "ends"
+            }
+        }
+
+        KindChoice {
+            visible: panel.field === "kind" && (panel.editing || !panel.editor.closed)
+            entry: panel.entry
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            onChosen: panel.field = "length"
+        }
+
+        CornerChoice {
+            visible: panel.field === "corner"
+            entry: panel.entry
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            onChosen: next => panel.field = next
+        }
+
+        EndChoice {
+            visible: panel.field === "ends" && panel.editing
+            entry: panel.entry
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+        }
+
+        RowLayout {
+            visible: ["sideBefore", "sideAfter", "diagonal"].includes(panel.field)
+            spacing: Theme.tight
+            Layout.fillWidth: true
+
+            FieldChip {
+                label: qsTr("Side before")
+                value: panel.entry.sideBefore.text
+                current: panel.field === "sideBefore"
+                Layout.fillWidth: true
+                onClicked: panel.field = "sideBefore"
+            }
+
+            FieldChip {
+                label: qsTr("Side after")
+                value: panel.entry.sideAfter.text
+                current: panel.field === "sideAfter"
+                Layout.fillWidth: true
+                onClicked: panel.field = "sideAfter"
+            }
+
+            FieldChip {
+                label: qsTr("Diagonal")
+                value: panel.entry.diagonal.text
+                current: panel.field === "diagonal"
+                Layout.fillWidth: true
+                onClicked: panel.field = "diagonal"
+            }
+        }
+
+        MeasurePad {
+            visible: !["kind", "corner", "ends"].includes(panel.field) && (panel.editing || !panel.editor.closed)
+            entry: panel.measure
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+        }
+
+        RowLayout {
+            visible: panel.editing && measures.count > 1 && panel.field === "length"
+            spacing: Theme.tight
+            Layout.fillWidth: true
+
+            Words {
+                text: qsTr("%1 apart").arg(panel.editor.spread)
+                level: Words.Small
+            }
+
+            Repeater {
+                id: measures
+
+                model: panel.editor.measures
+
+                ActionButton {
+                    required property int index
+                    required property string words
+                    required property bool chosen
+
+                    text: words
+                    sign: chosen ? "done" : ""
+                    Accessible.name: chosen ? qsTr("%1 counts").arg(words) : qsTr("Let %1 count").arg(words)
+                    onClicked: panel.editor.countMeasure(index)
+                }
+            }
+        }
+
+        RowLayout {
+            visible: panel.editing || !panel.editor.closed
+            spacing: Theme.gap
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+            Layout.fillWidth: true
+
+            ActionButton {
+                visible: panel.editor.canClose && !panel.editing
+                text: qsTr("Close the chain")
+                sign: "flip"
+                onClicked: panel.editor.closeChain()
+            }
+
+            ActionButton {
+                visible: panel.editing
+                text: qsTr("Measured again")
+                sign: "measure"
+                enabled: panel.entry.length.exact
+                onClicked: panel.editor.repeatMeasure()
+            }
+
+            ActionButton {
+                text: panel.editing ? qsTr("Keep") : qsTr("Add run")
+                sign: panel.editing ? "done" : "add"
+                kind: ActionButton.Primary
+                enabled: panel.entry.ready
+                implicitHeight: Theme.keypadKey
+                Accessible.description: panel.entry.problem
+                Layout.fillWidth: true
+                onClicked: panel.keep()
+            }
+        }
+    }
+}
