@@ -25,7 +25,7 @@ constexpr std::array<Size, 5> sizes{{{"landscape", 1280, 800},
                                      {"small-landscape", 1024, 600},
                                      {"small-portrait", 600, 1024},
                                      {"large", 1920, 1200}}};
-constexpr std::array<const char*, 8> places{"jobs",  "form",  "house",    "trim",
+constexpr std::array<const char*, 9> places{"jobs",  "form",  "house",    "keypad",  "trim",
                                             "check", "order", "delivery", "settings"};
 
 /// Lets layouts, bindings and one frame happen.
@@ -88,8 +88,7 @@ private:
         window_.resize(size.width, size.height);
         settle(window_);
         for (const char* place : places) {
-            window_.setProperty("place", place);
-            settle(window_);
+            show(place);
             const QImage image = window_.grabWindow();
             const QString name = QString("%1-%2-%3").arg(place, QString(size.name), variant);
             if (image.isNull() || isBlank(image))
@@ -97,6 +96,18 @@ private:
             if (!folder_.isEmpty() && !image.save(QDir(folder_).filePath(name + ".png")))
                 wrong_ << "cannot write " + name + ".png";
         }
+    }
+
+    /// "keypad" is the house with an open chain and a measure half typed.
+    void show(const QString& place)
+    {
+        JobEditor& editor = *app_.editor();
+        const bool typing = place == "keypad";
+        editor.setChain(typing ? 1 : 0);
+        if (typing)
+            editor.entry()->length()->setText("18' 4 3/8");
+        window_.setProperty("place", typing ? "house" : place);
+        settle(window_);
     }
 
     FieldApp& app_;

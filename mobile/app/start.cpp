@@ -58,7 +58,7 @@ int show(const QCommandLineParser& options, const Tablet& tablet)
     QQmlApplicationEngine engine;
     engine.addImportPath("qrc:/qt/qml");
     engine.setInitialProperties({{"app", QVariant::fromValue(&app)}});
-    engine.load(QUrl("qrc:/qt/qml/Lapwright/Field/Main.qml"));
+    engine.load(qEnvironmentVariableIsSet("LW_QML") ? QUrl::fromLocalFile(qEnvironmentVariable("LW_QML")) : QUrl("qrc:/qt/qml/Lapwright/Field/Main.qml"));
     auto* window =
         engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().front());
     if (window == nullptr) {

@@ -101,7 +101,7 @@ QHash<int, QByteArray> DeliveryCheck::roleNames() const
     return {{MarkRole, "mark"},         {BundleRole, "bundle"}, {JobRole, "job"},
             {RunRole, "run"},           {LengthRole, "length"}, {ExpectedRole, "expected"},
             {ReceivedRole, "received"}, {ShortRole, "missing"}, {DamagedRole, "damaged"},
-            {WrongRole, "wrong"},       {LeftRole, "left"},     {NoteRole, "note"},
+            {WrongRole, "wrong"},       {LeftRole, "uncounted"},     {NoteRole, "note"},
             {HeavyRole, "heavy"}};
 }
 

@@ -112,6 +112,19 @@ QString TrimModel::note() const
     return trim == nullptr ? QString() : shown(trim->note);
 }
 
+void TrimModel::setPage(double widthMillimetres, double heightMillimetres)
+{
+    constexpr double least = 60.0, most = 600.0;
+    const Length width = nearestFromMillimetres(std::clamp(widthMillimetres, least, most));
+    const Length height = nearestFromMillimetres(std::clamp(heightMillimetres, least, most));
+    if (width == pageWidth_ && height == pageHeight_)
+        return;
+    pageWidth_ = width;
+    pageHeight_ = height;
+    showSection();
+    emit changed();
+}
+
 bool TrimModel::inHand(const site::Run& run) const
 {
     return run.kind == kind_ && (run_.empty() || run.id == run_);
@@ -272,6 +285,8 @@ void TrimModel::showSection()
         wish.colourName = profile->material.colour;
         wish.girth = profile->girth;
         wish.style = style;
+        wish.width = pageWidth_;
+        wish.height = pageHeight_;
         section_ = look::Picture(drawing::profilePicture(profile->profile, wish));
         girth_ = shown(write(profile->girth, style));
         for (const Derivation& derivation : profile->derivations)

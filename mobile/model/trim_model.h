@@ -108,6 +108,8 @@ public:
     [[nodiscard]] int bare() const { return bare_; }
 
     Q_INVOKABLE void refresh();
+    /// The page the section is drawn on: the room on the screen in millimetres at its usual size.
+    Q_INVOKABLE void setPage(double widthMillimetres, double heightMillimetres);
     /// Puts the trim in hand on the runs in hand, or takes it off where all have it.
     Q_INVOKABLE bool toggle();
     /// The first trim that suits, on every run that has none.
@@ -144,6 +146,8 @@ private:
     ChoiceList trims_;
     TrimSizes sizes_;
     look::Picture section_;
+    Length pageWidth_ = Length::millimetres(150);
+    Length pageHeight_ = Length::millimetres(115);
     QString girth_;
     QString why_;
     QString problem_;

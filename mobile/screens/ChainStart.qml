@@ -16,7 +16,8 @@ ColumnLayout {
     spacing: Theme.gap
 
     SectionHeader {
-        text: qsTr("Start a chain")
+        text: sheet.editor.closed ? qsTr("Start another chain") : qsTr("Start a chain")
+        detail: sheet.editor.closed ? qsTr("or tap a run to change it") : ""
         Layout.fillWidth: true
     }
 

@@ -66,35 +66,30 @@ Item {
                 implicitHeight: column.implicitHeight
                 color: Theme.panel
 
-                ColumnLayout {
+                GridLayout {
                     id: column
 
                     anchors.left: parent.left
                     anchors.right: parent.right
-                    spacing: 0
+                    columns: screen.width > 760 ? 2 : 1
+                    rowSpacing: 0
+                    columnSpacing: 0
+                    layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
 
                     FindingRow {
                         weight: row.weight
-                        text: row.remedy !== "" ? qsTr("%1. %2.").arg(row.statement).arg(row.remedy) : row.statement
+                        text: [row.statement, row.remedy].filter(part => part !== "").join(". ") + (row.reason !== "" ? qsTr(". Your reason: %1").arg(row.reason) : "")
                         place: row.place
                         clause: row.clause
                         Layout.fillWidth: true
+                        Layout.fillHeight: true
                     }
 
                     RowLayout {
                         visible: row.hasPlace || row.weight === CheckList.Warns
                         spacing: Theme.gap
-                        layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
-                        Layout.fillWidth: true
-                        Layout.margins: Theme.gap
-
-                        Words {
-                            text: row.reason !== "" ? qsTr("Your reason: %1").arg(row.reason) : ""
-                            level: Words.Small
-                            maximumLineCount: 2
-                            elide: Text.ElideRight
-                            Layout.fillWidth: true
-                        }
+                        Layout.margins: Theme.tight
+                        Layout.alignment: Theme.leftHanded ? Qt.AlignLeft : Qt.AlignRight
 
                         ActionButton {
                             visible: row.weight === CheckList.Warns

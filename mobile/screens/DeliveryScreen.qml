@@ -118,6 +118,7 @@ Item {
 
                 clip: true
                 model: screen.delivery
+                currentIndex: -1
                 boundsBehavior: Flickable.StopAtBounds
                 Layout.fillWidth: true
                 Layout.fillHeight: true
@@ -152,17 +153,17 @@ Item {
                     required property int missing
                     required property int damaged
                     required property int wrong
-                    required property int left
+                    required property int uncounted
                     required property string note
                     required property bool heavy
 
                     width: ListView.view.width
                     title: mark
                     detail: [length, job, heavy ? qsTr("two people") : "", note].filter(part => part !== "").join(", ")
-                    trailing: left === 0 ? qsTr("%1 of %2").arg(received).arg(expected) : qsTr("%1 of %2 left").arg(left).arg(expected)
+                    trailing: uncounted === 0 ? qsTr("%1 of %2").arg(received).arg(expected) : qsTr("%1 of %2 left").arg(uncounted).arg(expected)
                     trailingDetail: [missing > 0 ? qsTr("%1 short").arg(missing) : "", damaged > 0 ? qsTr("%1 damaged").arg(damaged) : "", wrong > 0 ? qsTr("%1 wrong").arg(wrong) : ""].filter(part => part !== "").join(", ")
-                    sign: left > 0 ? "stock" : missing + damaged + wrong > 0 ? "warns" : "done"
-                    signColour: left > 0 ? Theme.inkMuted : missing + damaged + wrong > 0 ? Theme.blocks : Theme.done
+                    sign: uncounted > 0 ? "stock" : missing + damaged + wrong > 0 ? "warns" : "done"
+                    signColour: uncounted > 0 ? Theme.inkMuted : missing + damaged + wrong > 0 ? Theme.blocks : Theme.done
                     current: screen.inHand === index
                     onClicked: screen.take(index)
                 }

@@ -32,7 +32,8 @@ Plate {
     }
 
     visible: running
-    implicitHeight: visible ? Math.max(Theme.touchTarget, row.implicitHeight + 2 * Theme.gap) : 0
+    implicitWidth: 480
+    implicitHeight: Math.max(Theme.touchTarget, row.implicitHeight + 2 * Theme.gap)
     notch: Theme.notch
     colour: Theme.rail
 

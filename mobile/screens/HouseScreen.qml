@@ -9,7 +9,10 @@ Item {
 
     required property FieldApp app
     property bool portrait: false
-    property bool starting: app.editor.chain < 0
+    property bool starting: false
+    /// The chain in hand is done: what is left is to start another.
+    readonly property bool done: editor.closed && editor.closure === JobEditor.Closes && editor.run < 0
+    readonly property bool choosing: starting || done || editor.chain < 0
     readonly property JobEditor editor: app.editor
     /// Screen pixels in a millimetre of the plan's page: text there is as large as on other screens.
     readonly property real pixelsPerMillimetre: 5.4 * Theme.textFactor
@@ -54,7 +57,7 @@ Item {
 
                 EmptyState {
                     anchors.fill: parent
-                    visible: screen.editor.plan.picture.empty && !screen.starting
+                    visible: screen.editor.plan.picture.empty && !screen.choosing
                     sign: "measure"
                     title: qsTr("Walk with the building on your left")
                     text: qsTr("Type the first run on the keypad. The plan grows as you go.")
@@ -77,8 +80,8 @@ Item {
             Layout.fillWidth: screen.portrait
             Layout.fillHeight: true
             Layout.preferredWidth: screen.portrait ? screen.width : Math.min(560, screen.width * 0.52)
-            Layout.maximumHeight: screen.portrait ? screen.height * 0.62 : screen.height
-            Layout.preferredHeight: screen.portrait ? screen.height * 0.62 : screen.height
+            Layout.maximumHeight: screen.portrait ? screen.height * 0.6 : screen.height
+            Layout.preferredHeight: screen.portrait ? screen.height * 0.6 : screen.height
 
             Rectangle {
                 x: !screen.portrait && Theme.leftHanded ? parent.width - width : 0
@@ -90,7 +93,7 @@ Item {
             RunPanel {
                 anchors.fill: parent
                 anchors.margins: Theme.space * 0.75
-                visible: !screen.starting && screen.editor.chain >= 0
+                visible: !screen.choosing
                 editor: screen.editor
                 portrait: screen.portrait
             }
@@ -98,7 +101,7 @@ Item {
             ChainStart {
                 anchors.fill: parent
                 anchors.margins: Theme.space * 0.75
-                visible: screen.starting || screen.editor.chain < 0
+                visible: screen.choosing
                 editor: screen.editor
                 onStarted: screen.starting = false
                 onClosed: screen.starting = false

@@ -84,6 +84,7 @@ Item {
 
             clip: true
             model: screen.app.jobs
+            currentIndex: -1
             reuseItems: true
             boundsBehavior: Flickable.StopAtBounds
             visible: count > 0

@@ -26,11 +26,27 @@ Window {
     color: Theme.ground
 
     Binding {
-        Theme.scheme: window.app.settings.theme === "dark" ? Theme.Dark
-            : window.app.settings.theme === "light" ? Theme.Light : Theme.Sunlight
-        Theme.textFactor: window.app.settings.textScale
-        Theme.leftHanded: window.app.settings.leftHanded
-        Theme.touch: true
+        target: Theme
+        property: "scheme"
+        value: window.app.settings.theme === "dark" ? Theme.Dark : window.app.settings.theme === "light" ? Theme.Light : Theme.Sunlight
+    }
+
+    Binding {
+        target: Theme
+        property: "textFactor"
+        value: window.app.settings.textScale
+    }
+
+    Binding {
+        target: Theme
+        property: "leftHanded"
+        value: window.app.settings.leftHanded
+    }
+
+    Binding {
+        target: Theme
+        property: "touch"
+        value: true
     }
 
     GridLayout {
@@ -107,7 +123,7 @@ Window {
                 app: window.app
                 place: window.place
                 Layout.fillWidth: true
-                Layout.margins: visible ? Theme.gap : 0
+                Layout.margins: Theme.gap
                 onWanted: to => window.go(to)
             }
 
@@ -115,7 +131,7 @@ Window {
                 trouble: true
                 text: window.app.message
                 Layout.fillWidth: true
-                Layout.margins: visible ? Theme.gap : 0
+                Layout.margins: Theme.gap
                 onClosed: window.app.seen()
             }
         }

@@ -110,6 +110,7 @@ Item {
 
                 clip: true
                 model: screen.order.pieces
+                currentIndex: -1
                 boundsBehavior: Flickable.StopAtBounds
                 visible: count > 0
                 Layout.fillWidth: true

@@ -77,10 +77,11 @@ FocusScope {
         RowLayout {
             spacing: Theme.gap
             layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+            visible: panel.editing || panel.editor.closed
             Layout.fillWidth: true
 
             Words {
-                text: panel.editing ? qsTr("Run %1").arg(panel.editor.runId) : panel.editor.closed ? qsTr("The chain is closed") : qsTr("New run %1").arg(panel.editor.newRunId)
+                text: panel.editing ? qsTr("Run %1").arg(panel.editor.runId) : qsTr("The chain is closed")
                 level: Words.Heading
                 maximumLineCount: 1
                 Layout.fillWidth: true
@@ -303,7 +304,7 @@ FocusScope {
             }
 
             ActionButton {
-                text: panel.editing ? qsTr("Keep") : qsTr("Add run")
+                text: panel.editing ? qsTr("Keep") : qsTr("Add run %1").arg(panel.editor.newRunId)
                 sign: panel.editing ? "done" : "add"
                 kind: ActionButton.Primary
                 enabled: panel.entry.ready

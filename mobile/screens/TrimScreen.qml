@@ -13,6 +13,13 @@ Item {
     property bool showsWhy: false
     readonly property TrimModel trim: app.trim
 
+    /// As large as on the plan: screen pixels in a millimetre of the drawing's page.
+    readonly property real pixelsPerMillimetre: 5.4 * Theme.textFactor
+
+    function fitPage() {
+        trim.setPage(section.width / pixelsPerMillimetre, section.height / pixelsPerMillimetre);
+    }
+
     Component.onCompleted: trim.refresh()
 
     Connections {
@@ -44,7 +51,8 @@ Item {
             Layout.margins: Theme.space * 0.75
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.preferredWidth: screen.portrait ? screen.width : screen.width * 0.42
+            Layout.preferredWidth: screen.portrait ? screen.width : screen.width * 0.4
+            Layout.maximumWidth: screen.portrait ? screen.width : screen.width * 0.4
             Layout.maximumHeight: screen.portrait ? screen.height * 0.4 : screen.height
 
             ListView {
@@ -140,6 +148,7 @@ Item {
             color: Theme.panel
             Layout.fillWidth: true
             Layout.fillHeight: true
+            Layout.preferredWidth: screen.width * 0.6
 
             Rectangle {
                 x: !screen.portrait && Theme.leftHanded ? parent.width - width : 0
@@ -194,7 +203,11 @@ Item {
                 }
 
                 PictureView {
+                    id: section
+
                     picture: screen.trim.section
+                    onWidthChanged: screen.fitPage()
+                    onHeightChanged: screen.fitPage()
                     Layout.fillWidth: true
                     Layout.fillHeight: true
                     Layout.minimumHeight: 160

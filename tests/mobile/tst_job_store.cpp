@@ -1,0 +1,269 @@
+#include "documents/job.h"
+#include "site/editing.h"
+#include "store/jobs.h"
+#include "store/orders.h"
+
+#include <QFile>
+#include <QTemporaryDir>
+#include <QtTest>
+
+using namespace lapwright;
+using namespace lapwright::store;
+
+namespace {
+
+std::string idOf(int number)
+{
+    return QString("00000000-0000-4000-8000-%1").arg(number, 12, 10, QChar('0')).toStdString();
+}
+
+site::Job invented(int number)
+{
+    site::Job job;
+    job.id = idOf(number);
+    job.name = "House " + std::to_string(number);
+    job.customer = number % 2 == 0 ? "Even Builders" : "Odd Builders";
+    job.material = {"galvanised-steel", "24 ga", "Slate"};
+    return job;
+}
+
+std::string textOf(const site::Job& job)
+{
+    return documents::writeJob({job, {}}, documents::Layout::Canonical);
+}
+
+std::string timeOf(int number)
+{
+    return QString("2026-11-25T10:00:%1.%2Z")
+        .arg(number / 1000 % 60, 2, 10, QChar('0'))
+        .arg(number % 1000, 3, 10, QChar('0'))
+        .toStdString();
+}
+
+/// A person at work on one job of a database in a folder of its own.
+struct Desk {
+    QTemporaryDir folder;
+    QString path = folder.filePath("tablet.db");
+    Connection connection = *Connection::open(path);
+    site::Job job = invented(1);
+    KeptJob kept;
+    int acts = 0;
+
+    Desk()
+    {
+        addJob(connection, job, textOf(job), {"job.new", "started", timeOf(0)});
+        kept = *keptJob(connection, job.id);
+    }
+    void act(const std::string& name)
+    {
+        job.name = name;
+        kept = commitAct(connection, job, kept, textOf(job), {"head.name", "name", timeOf(++acts)});
+    }
+    bool step(Way way)
+    {
+        const auto next = stepFrom(connection, job.id, kept, way);
+        if (!next)
+            return false;
+        job = documents::readJob(next->document)->value;
+        kept = commitStep(connection, job, kept, *next, way, timeOf(++acts));
+        return true;
+    }
+};
+
+} // namespace
+
+/// Guards: the tablet's database keeps every act, takes them back and makes them again over restarts, and tells what is
+/// wrong with it in words.
+class JobStore : public QObject {
+    Q_OBJECT
+
+private slots:
+    void undoAndRedoAreByteForByte();
+    void undoLivesOverARestart();
+    void aNewActForgetsWhatWasUndone();
+    void theJournalAloneMakesTheDocument();
+    void anotherWindowDoesNotOverwrite();
+    void pagesThroughThousands();
+    void searchTakesEveryWord();
+    void shelvesAndStates();
+    void aNewerFileIsRefused();
+    void noDatabaseIsSaidSo();
+    void aReadOnlyFolderKeepsTheData();
+    void aFullDiskKeepsTheData();
+};
+
+void JobStore::undoAndRedoAreByteForByte()
+{
+    Desk desk;
+    std::vector<std::string> states{desk.kept.document};
+    for (const char* name : {"Ä house", "A longer name", "B"}) {
+        desk.act(name);
+        states.push_back(desk.kept.document);
+    }
+    for (std::size_t back = states.size() - 1; back > 0; --back) {
+        QVERIFY(desk.step(Way::Undo));
+        QCOMPARE(desk.kept.document, states[back - 1]);
+    }
+    QVERIFY(!desk.step(Way::Undo));
+    for (std::size_t on = 1; on < states.size(); ++on) {
+        QVERIFY(desk.step(Way::Redo));
+        QCOMPARE(desk.kept.document, states[on]);
+    }
+    QVERIFY(!desk.step(Way::Redo));
+}
+
+void JobStore::undoLivesOverARestart()
+{
+    Desk desk;
+    const std::string before = desk.kept.document;
+    desk.act("changed");
+    desk.connection = *Connection::open(desk.path);
+    desk.kept = *keptJob(desk.connection, desk.job.id);
+    QCOMPARE(undoState(desk.connection, desk.job.id).undo.value(), std::string("name"));
+    QVERIFY(desk.step(Way::Undo));
+    QCOMPARE(desk.kept.document, before);
+    desk.connection = *Connection::open(desk.path);
+    QVERIFY(undoState(desk.connection, desk.job.id).redo);
+}
+
+void JobStore::aNewActForgetsWhatWasUndone()
+{
+    Desk desk;
+    desk.act("one");
+    QVERIFY(desk.step(Way::Undo));
+    desk.act("another");
+    QVERIFY(!undoState(desk.connection, desk.job.id).redo);
+}
+
+void JobStore::theJournalAloneMakesTheDocument()
+{
+    Desk desk;
+    desk.act("one");
+    desk.act("two");
+    QVERIFY(desk.step(Way::Undo));
+    desk.act("three");
+    QCOMPARE(documentFromJournal(desk.connection, desk.job.id), desk.kept.document);
+}
+
+void JobStore::anotherWindowDoesNotOverwrite()
+{
+    Desk desk;
+    const KeptJob stale = desk.kept;
+    desk.act("mine");
+    site::Job theirs = desk.job;
+    theirs.name = "theirs";
+    QVERIFY_EXCEPTION_THROWN(
+        commitAct(desk.connection, theirs, stale, textOf(theirs), {"head.name", "name", timeOf(9)}), StoreFailure);
+    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, desk.kept.document);
+}
+
+void JobStore::pagesThroughThousands()
+{
+    const QTemporaryDir folder;
+    const Connection connection = *Connection::open(folder.filePath("tablet.db"));
+    constexpr int jobs = 3'000;
+    connection.run("PRAGMA synchronous = OFF"); // only here: the rows are made up and wanted quickly
+    for (int number = 0; number < jobs; ++number)
+        addJob(connection, invented(number), textOf(invented(number)), {"job.new", "started", timeOf(number / 2)});
+    QCOMPARE(countJobs(connection, {}), jobs);
+    std::optional<JobLine> last;
+    std::set<std::string> seen;
+    std::string before = "9";
+    for (;;) {
+        const std::vector<JobLine> page = jobPage(connection, {}, last, 250);
+        if (page.empty())
+            break;
+        for (const JobLine& line : page) {
+            QVERIFY(seen.insert(line.id).second);
+            QVERIFY(line.changedAt <= before);
+            before = line.changedAt;
+        }
+        last = page.back();
+    }
+    QCOMPARE(seen.size(), std::size_t{jobs});
+}
+
+void JobStore::searchTakesEveryWord()
+{
+    const QTemporaryDir folder;
+    const Connection connection = *Connection::open(folder.filePath("tablet.db"));
+    for (int number = 0; number < 20; ++number)
+        addJob(connection, invented(number), textOf(invented(number)), {"job.new", "started", timeOf(number)});
+    QCOMPARE(countJobs(connection, {"even builders", Shelf::Open, {}}), 10);
+    QCOMPARE(countJobs(connection, {"HOUSE 13", Shelf::Open, {}}), 1);
+    QCOMPARE(countJobs(connection, {"even 13", Shelf::Open, {}}), 0);
+    QCOMPARE(countJobs(connection, {"100%", Shelf::Open, {}}), 0);
+}
+
+void JobStore::shelvesAndStates()
+{
+    Desk desk;
+    keepSent(desk.connection, desk.job.id, {1, "hash", timeOf(1), "{}"});
+    QCOMPARE(countJobs(desk.connection, {"", Shelf::Open, JobState::Sent}), 1);
+    desk.act("changed after");
+    QCOMPARE(countJobs(desk.connection, {"", Shelf::Open, JobState::Changed}), 1);
+    moveJob(desk.connection, desk.job.id, Shelf::Deleted, {"job.delete", "deleted", timeOf(3)});
+    QCOMPARE(countJobs(desk.connection, {}), 0);
+    QVERIFY(keptJob(desk.connection, desk.job.id));
+    moveJob(desk.connection, desk.job.id, Shelf::Open, {"job.reopen", "back", timeOf(4)});
+    QCOMPARE(countJobs(desk.connection, {}), 1);
+    QCOMPARE(undoState(desk.connection, desk.job.id).undo.value(), std::string("name"));
+}
+
+void JobStore::aNewerFileIsRefused()
+{
+    Desk desk;
+    desk.connection.run("PRAGMA user_version = 99");
+    const auto opened = Connection::open(desk.path);
+    QVERIFY(!opened.ok());
+    QVERIFY(opened.errors().front().sentence().find("newer") != std::string::npos);
+}
+
+void JobStore::noDatabaseIsSaidSo()
+{
+    const QTemporaryDir folder;
+    QFile file(folder.filePath("tablet.db"));
+    QVERIFY(file.open(QIODevice::WriteOnly));
+    file.write(QByteArray(4096, 'x'));
+    file.close();
+    const auto opened = Connection::open(file.fileName());
+    QVERIFY(!opened.ok());
+    QVERIFY(opened.errors().front().sentence().find("no database") != std::string::npos);
+}
+
+void JobStore::aReadOnlyFolderKeepsTheData()
+{
+    Desk desk;
+    const std::string before = desk.kept.document;
+    desk.connection.run("PRAGMA query_only = ON"); // root may write anywhere: SQLite itself refuses here
+    QVERIFY_EXCEPTION_THROWN(desk.act("not kept"), StoreFailure);
+    desk.connection.run("PRAGMA query_only = OFF");
+    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, before);
+    QVERIFY(desk.connection.damage().isEmpty());
+}
+
+void JobStore::aFullDiskKeepsTheData()
+{
+    Desk desk;
+    const std::string before = desk.kept.document;
+    QSqlQuery pages = desk.connection.query("PRAGMA page_count");
+    pages.next();
+    const int count = pages.value(0).toInt();
+    pages.finish();
+    desk.connection.run(QString("PRAGMA max_page_count = %1").arg(count)); // SQLITE_FULL, as on a full disk
+    std::string said;
+    try {
+        desk.act(std::string(100'000, 'n'));
+    } catch (const StoreFailure& failure) {
+        said = failure.what();
+    }
+    QVERIFY2(said.find("no room") != std::string::npos, said.c_str());
+    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, before);
+    desk.connection.run("PRAGMA max_page_count = 1073741823");
+    desk.job.name = "room again";
+    desk.act("room again");
+    QVERIFY(desk.connection.damage().isEmpty());
+}
+
+QTEST_GUILESS_MAIN(JobStore)
+#include "tst_job_store.moc"
