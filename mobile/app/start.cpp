@@ -1,13 +1,14 @@
 #include "app/start.h"
 
+#include "app/language.h"
 #include "app/message_count.h"
 #include "app/self_test.h"
+#include "app/window.h"
 #include "model/field_app.h"
 
 #include <QCommandLineParser>
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
-#include <QQuickWindow>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 
@@ -55,12 +56,9 @@ int reportSelfTest(const QStringList& wrong)
 int show(const QCommandLineParser& options, const Tablet& tablet)
 {
     FieldApp app(tablet);
+    speak(app.settings()->language());
     QQmlApplicationEngine engine;
-    engine.addImportPath("qrc:/qt/qml");
-    engine.setInitialProperties({{"app", QVariant::fromValue(&app)}});
-    engine.load(qEnvironmentVariableIsSet("LW_QML") ? QUrl::fromLocalFile(qEnvironmentVariable("LW_QML")) : QUrl("qrc:/qt/qml/Lapwright/Field/Main.qml"));
-    auto* window =
-        engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().front());
+    QQuickWindow* window = openWindow(engine, app);
     if (window == nullptr) {
         tell("lapwright-field: the screens do not load");
         return 1;

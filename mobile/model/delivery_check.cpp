@@ -98,10 +98,10 @@ QVariant DeliveryCheck::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> DeliveryCheck::roleNames() const
 {
-    return {{MarkRole, "mark"},         {BundleRole, "bundle"}, {JobRole, "job"},
-            {RunRole, "run"},           {LengthRole, "length"}, {ExpectedRole, "expected"},
-            {ReceivedRole, "received"}, {ShortRole, "missing"}, {DamagedRole, "damaged"},
-            {WrongRole, "wrong"},       {LeftRole, "uncounted"},     {NoteRole, "note"},
+    return {{MarkRole, "mark"},         {BundleRole, "bundle"},  {JobRole, "job"},
+            {RunRole, "run"},           {LengthRole, "length"},  {ExpectedRole, "expected"},
+            {ReceivedRole, "received"}, {ShortRole, "missing"},  {DamagedRole, "damaged"},
+            {WrongRole, "wrong"},       {LeftRole, "uncounted"}, {NoteRole, "note"},
             {HeavyRole, "heavy"}};
 }
 

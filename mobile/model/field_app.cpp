@@ -5,6 +5,7 @@
 #include "model/sample_house.h"
 #include "model/words.h"
 #include "storage/document_file.h"
+#include "store/safekeeping.h"
 
 #include <utility>
 
@@ -22,6 +23,37 @@ FieldApp::FieldApp(const Tablet& tablet, QObject* parent)
     connect(&trim_, &TrimModel::failed, this, &FieldApp::say);
     connect(&order_, &OrderModel::failed, this, &FieldApp::say);
     connect(&delivery_, &DeliveryCheck::failed, this, &FieldApp::say);
+    const QStringList damage = tablet.database().damage();
+    if (!damage.isEmpty())
+        say(tr("The file of this tablet is damaged: restore a backup under Settings. (%1)")
+                .arg(damage.front()));
+}
+
+QString FieldApp::backUp(const QString& folder)
+{
+    try {
+        const QString stamp = shown(tablet_.now()).left(19).remove(':').replace('T', '-');
+        const QString path = store::backUp(tablet_.database(), folder, stamp);
+        settings_.setFolder(folder);
+        return path;
+    } catch (const store::StoreFailure& failure) {
+        say(tr("No backup was made: %1").arg(QString::fromUtf8(failure.what())));
+        return {};
+    }
+}
+
+bool FieldApp::restore(const QString& path)
+{
+    try {
+        store::restore(tablet_.database(), path);
+    } catch (const store::StoreFailure& failure) {
+        say(tr("Nothing was restored: %1").arg(QString::fromUtf8(failure.what())));
+        return false;
+    }
+    editor_.closeJob();
+    jobs_.refresh();
+    delivery_.refresh();
+    return true;
 }
 
 void FieldApp::say(const QString& message)

@@ -52,6 +52,10 @@ public:
     /// Takes in a job, an order or a load list by what it says it is. A job that is here already and differs
     /// comes in beside it, as a copy. True if something is shown now.
     Q_INVOKABLE bool openFile(const QString& path);
+    /// Everything on this tablet in one file in `folder`; its path, empty if it could not be written.
+    Q_INVOKABLE QString backUp(const QString& folder);
+    /// Everything as the backup has it; what was here is kept beside the database.
+    Q_INVOKABLE bool restore(const QString& path);
     /// An invented house, walked and closed, to try everything on; it is open then.
     Q_INVOKABLE bool openSample();
 

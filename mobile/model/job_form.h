@@ -27,6 +27,8 @@ class JobForm : public QObject {
     Q_PROPERTY(int gauge READ gauge WRITE setGauge NOTIFY changed FINAL)
     Q_PROPERTY(QStringList colours READ colours CONSTANT FINAL)
     Q_PROPERTY(QString colour READ colour WRITE setColour NOTIFY changed FINAL)
+    /// Place of the colour among those offered; -1 for a shop's own.
+    Q_PROPERTY(int colourIndex READ colourIndex NOTIFY changed FINAL)
     Q_PROPERTY(lapwright::field::ChoiceList* ruleSets READ ruleSets CONSTANT FINAL)
     Q_PROPERTY(QString foldingLength READ foldingLength WRITE setFoldingLength NOTIFY changed FINAL)
     Q_PROPERTY(QString stockLength READ stockLength WRITE setStockLength NOTIFY changed FINAL)
@@ -57,6 +59,7 @@ public:
     [[nodiscard]] QStringList colours() const;
     [[nodiscard]] QString colour() const;
     void setColour(const QString& colour);
+    [[nodiscard]] int colourIndex() const { return static_cast<int>(colours().indexOf(colour())); }
     [[nodiscard]] ChoiceList* ruleSets() { return &ruleSets_; }
     [[nodiscard]] QString foldingLength() const;
     void setFoldingLength(const QString& length);

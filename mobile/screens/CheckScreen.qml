@@ -78,7 +78,7 @@ Item {
 
                     FindingRow {
                         weight: row.weight
-                        text: [row.statement, row.remedy].filter(part => part !== "").join(". ") + (row.reason !== "" ? qsTr(". Your reason: %1").arg(row.reason) : "")
+                        text: (row.remedy !== "" ? qsTr("%1. %2").arg(row.statement).arg(row.remedy) : row.statement) + (row.reason !== "" ? qsTr(". Your reason: %1").arg(row.reason) : "")
                         place: row.place
                         clause: row.clause
                         Layout.fillWidth: true

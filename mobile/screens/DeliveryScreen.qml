@@ -3,6 +3,7 @@ import QtQuick.Layouts
 import QtQuick.Templates as T
 import Lapwright.Look
 import Lapwright.Model
+import "parts.js" as Parts
 
 // At the truck: what should have come, counted in mark by mark; where each piece goes.
 Item {
@@ -159,9 +160,9 @@ Item {
 
                     width: ListView.view.width
                     title: mark
-                    detail: [length, job, heavy ? qsTr("two people") : "", note].filter(part => part !== "").join(", ")
+                    detail: Parts.joined([length, job, heavy ? qsTr("two people") : "", note])
                     trailing: uncounted === 0 ? qsTr("%1 of %2").arg(received).arg(expected) : qsTr("%1 of %2 left").arg(uncounted).arg(expected)
-                    trailingDetail: [missing > 0 ? qsTr("%1 short").arg(missing) : "", damaged > 0 ? qsTr("%1 damaged").arg(damaged) : "", wrong > 0 ? qsTr("%1 wrong").arg(wrong) : ""].filter(part => part !== "").join(", ")
+                    trailingDetail: Parts.joined([missing > 0 ? qsTr("%1 short").arg(missing) : "", damaged > 0 ? qsTr("%1 damaged").arg(damaged) : "", wrong > 0 ? qsTr("%1 wrong").arg(wrong) : ""])
                     sign: uncounted > 0 ? "stock" : missing + damaged + wrong > 0 ? "warns" : "done"
                     signColour: uncounted > 0 ? Theme.inkMuted : missing + damaged + wrong > 0 ? Theme.blocks : Theme.done
                     current: screen.inHand === index

@@ -10,7 +10,7 @@ Rectangle {
 
     property string title: ""
     property string folder: ""
-    property list<string> endings
+    property var endings: []
     /// A folder is wanted, to write `fileName` into.
     property bool forFolder: false
     property string fileName: ""

@@ -140,7 +140,7 @@ Flickable {
             Picker {
                 name: qsTr("Colour")
                 model: screen.form.colours
-                currentIndex: screen.form.colours.indexOf(screen.form.colour)
+                currentIndex: screen.form.colourIndex
                 displayText: currentIndex < 0 ? qsTr("Choose") : currentText
                 Layout.fillWidth: true
                 onActivated: index => screen.form.colour = screen.form.colours[index]

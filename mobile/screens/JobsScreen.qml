@@ -3,6 +3,7 @@ import QtQuick.Layouts
 import QtQuick.Templates as T
 import Lapwright.Look
 import Lapwright.Model
+import "parts.js" as Parts
 
 // All jobs on the tablet: find one, open it, put it away.
 Item {
@@ -109,7 +110,7 @@ Item {
                 width: ListView.view.width
                 implicitHeight: Theme.touchTarget + Theme.space
                 title: name
-                detail: [customer, address].filter(part => part !== "").join(", ")
+                detail: Parts.joined([customer, address])
                 trailing: stateWords
                 trailingDetail: wantedBy !== "" ? qsTr("wanted %1").arg(wantedBy) : qsTr("%n runs", "", runs)
                 sign: ["measure", "done", "edit"][jobState]

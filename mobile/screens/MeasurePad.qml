@@ -8,6 +8,7 @@ ColumnLayout {
     id: pad
 
     required property MeasureEntry entry
+    property bool compact: false
     readonly property bool isLength: entry.what === MeasureEntry.Length
     readonly property bool isSlope: entry.what === MeasureEntry.Slope
     readonly property bool fractions: isLength && !entry.metric
@@ -33,7 +34,7 @@ ColumnLayout {
             anchors.leftMargin: Theme.space
             anchors.rightMargin: Theme.space
             text: pad.entry.empty ? (pad.isLength ? qsTr("Length") : pad.isSlope ? qsTr("Rise in 12") : qsTr("Angle")) : pad.entry.text
-            level: Words.Display
+            level: pad.compact ? Words.Title : Words.Display
             muted: pad.entry.empty
             font.bold: !pad.entry.empty
             fontSizeMode: Text.HorizontalFit

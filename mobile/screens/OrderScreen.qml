@@ -3,6 +3,7 @@ import QtQuick.Layouts
 import QtQuick.Templates as T
 import Lapwright.Look
 import Lapwright.Model
+import "parts.js" as Parts
 
 // The order: what it comes to, every piece, and the way to the shop.
 Item {
@@ -137,7 +138,7 @@ Item {
 
                     width: ListView.view.width
                     title: marks
-                    detail: [profile, hand].filter(part => part !== "").join(", ")
+                    detail: Parts.joined([profile, hand])
                     trailing: qsTr("%1 × %2").arg(pieces).arg(length)
                     trailingDetail: mass
                     onClicked: screen.whyMark = marks.split(" ")[0]

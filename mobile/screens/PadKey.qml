@@ -37,6 +37,8 @@ T.Button {
         font.family: Theme.family
         font.bold: key.strong
         font.pixelSize: key.strong ? Theme.titleText : Theme.headingText
+        fontSizeMode: Text.HorizontalFit
+        minimumPixelSize: Theme.smallText
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter
         textFormat: Text.PlainText

@@ -2,6 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import Lapwright.Look
 import Lapwright.Model
+import "parts.js" as Parts
 
 // The run in hand, or the next one: its length on the keypad, and what else it needs a tap away. What is set stays
 // for the next run.
@@ -11,9 +12,13 @@ FocusScope {
     required property JobEditor editor
     property bool portrait: false
     property string field: "length"
+    /// Somebody wanted to keep a run that is not ready: say what is missing.
+    property bool asked: false
+    readonly property int shownRun: editor.run
+    /// On a 7 inch tablet everything but the keys is smaller.
+    readonly property bool compact: height < 560
     readonly property RunEntry entry: editor.entry
     readonly property bool editing: editor.run >= 0
-    readonly property bool isPad: !["kind", "corner", "ends"].includes(field) || (field === "corner" && entry.corner >= RunEntry.Angle)
     property MeasureEntry measure: measureOf(field)
 
     function measureOf(name: string): MeasureEntry {
@@ -41,11 +46,16 @@ FocusScope {
     }
 
     function keep() {
-        if (editor.keepRun())
+        asked = !entry.ready;
+        if (!asked && editor.keepRun())
             field = "length";
     }
 
     focus: true
+    onShownRunChanged: {
+        field = "length";
+        asked = false;
+    }
     Accessible.role: Accessible.Pane
     Accessible.name: editing ? qsTr("Run in hand") : qsTr("New run")
     Keys.onReturnPressed: keep()
@@ -59,15 +69,6 @@ FocusScope {
         else
             return;
         event.accepted = true;
-    }
-
-    Connections {
-        target: panel.editor
-
-        function onRunChanged() {
-            if (panel.field !== "length" && panel.editor.run >= 0 && !panel.editing)
-                panel.field = "length";
-        }
     }
 
     ColumnLayout {
@@ -112,85 +113,94 @@ FocusScope {
             Layout.fillHeight: true
         }
 
-        Flow {
+        Flickable {
             visible: panel.editing || !panel.editor.closed
-            spacing: Theme.tight
-            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+            implicitHeight: chips.implicitHeight
+            contentWidth: chips.implicitWidth
+            flickableDirection: Flickable.HorizontalFlick
+            boundsBehavior: Flickable.StopAtBounds
+            clip: true
             Layout.fillWidth: true
 
-            FieldChip {
-                label: qsTr("Length")
-                value: panel.entry.length.text
-                reading: panel.entry.length.reading
-                current: panel.field === "length"
-                onClicked: panel.field = "length"
-            }
+            Row {
+                id: chips
 
-            FieldChip {
-                visible: panel.entry.asksForLevelRun
-                label: qsTr("Level run")
-                value: panel.entry.levelRun.text
-                reading: panel.entry.levelRun.reading
-                current: panel.field === "levelRun"
-                onClicked: panel.field = "levelRun"
-            }
+                spacing: Theme.tight
 
-            FieldChip {
-                label: qsTr("Kind")
-                value: panel.entry.kindWords
-                current: panel.field === "kind"
-                onClicked: panel.field = "kind"
-            }
+                FieldChip {
+                    label: qsTr("Length")
+                    value: panel.entry.length.text
+                    reading: panel.entry.length.reading
+                    current: panel.field === "length"
+                    onClicked: panel.field = "length"
+                }
 
-            FieldChip {
-                visible: panel.entry.asksForSlope
-                label: qsTr("Slope")
-                value: panel.entry.slope.text
-                reading: panel.entry.slope.reading
-                current: panel.field === "slope"
-                onClicked: panel.field = "slope"
-            }
+                FieldChip {
+                    visible: panel.entry.asksForLevelRun
+                    label: qsTr("Level run")
+                    value: panel.entry.levelRun.text
+                    reading: panel.entry.levelRun.reading
+                    current: panel.field === "levelRun"
+                    onClicked: panel.field = "levelRun"
+                }
 
-            FieldChip {
-                visible: panel.entry.asksForOtherSlope
-                label: qsTr("Other slope")
-                value: panel.entry.otherSlope.text
-                reading: panel.entry.otherSlope.reading
-                current: panel.field === "otherSlope"
-                onClicked: panel.field = "otherSlope"
-            }
+                FieldChip {
+                    label: qsTr("Kind")
+                    value: panel.entry.kindWords
+                    current: panel.field === "kind"
+                    onClicked: panel.field = "kind"
+                }
 
-            FieldChip {
-                visible: panel.entry.asksForPlanCorner
-                label: qsTr("Plan corner")
-                value: panel.entry.planCorner.empty ? qsTr("square") : panel.entry.planCorner.text
-                current: panel.field === "planCorner"
-                onClicked: panel.field = "planCorner"
-            }
+                FieldChip {
+                    visible: panel.entry.asksForSlope
+                    label: qsTr("Slope")
+                    value: panel.entry.slope.text
+                    reading: panel.entry.slope.reading
+                    current: panel.field === "slope"
+                    onClicked: panel.field = "slope"
+                }
 
-            FieldChip {
-                visible: panel.entry.asksForExposure
-                label: qsTr("Exposure")
-                value: panel.entry.exposure.text
-                reading: panel.entry.exposure.reading
-                current: panel.field === "exposure"
-                onClicked: panel.field = "exposure"
-            }
+                FieldChip {
+                    visible: panel.entry.asksForOtherSlope
+                    label: qsTr("Other slope")
+                    value: panel.entry.otherSlope.text
+                    reading: panel.entry.otherSlope.reading
+                    current: panel.field === "otherSlope"
+                    onClicked: panel.field = "otherSlope"
+                }
 
-            FieldChip {
-                visible: panel.entry.hasCorner
-                label: qsTr("Corner before it")
-                value: panel.entry.cornerWords
-                current: ["corner", "angle", "sideBefore", "sideAfter", "diagonal"].includes(panel.field)
-                onClicked: panel.field = "corner"
-            }
+                FieldChip {
+                    visible: panel.entry.asksForPlanCorner
+                    label: qsTr("Plan corner")
+                    value: panel.entry.planCorner.empty ? qsTr("square") : panel.entry.planCorner.text
+                    current: panel.field === "planCorner"
+                    onClicked: panel.field = "planCorner"
+                }
 
-            FieldChip {
-                visible: panel.editing
-                label: qsTr("Ends, note")
-                value: panel.entry.note !== "" ? panel.entry.note : qsTr("ends")
-                current: panel.field === "ends"
-                onClicked: panel.field = "ends"
+                FieldChip {
+                    visible: panel.entry.asksForExposure
+                    label: qsTr("Exposure")
+                    value: panel.entry.exposure.text
+                    reading: panel.entry.exposure.reading
+                    current: panel.field === "exposure"
+                    onClicked: panel.field = "exposure"
+                }
+
+                FieldChip {
+                    visible: panel.entry.hasCorner
+                    label: qsTr("Corner before it")
+                    value: panel.entry.cornerWords
+                    current: Parts.has(["corner", "angle", "sideBefore", "sideAfter", "diagonal"], panel.field)
+                    onClicked: panel.field = "corner"
+                }
+
+                FieldChip {
+                    visible: panel.editing
+                    label: qsTr("Ends, note")
+                    value: panel.entry.note !== "" ? panel.entry.note : qsTr("ends")
+                    current: panel.field === "ends"
+                    onClicked: panel.field = "ends"
+                }
             }
         }
 
@@ -218,7 +228,7 @@ FocusScope {
         }
 
         RowLayout {
-            visible: ["sideBefore", "sideAfter", "diagonal"].includes(panel.field)
+            visible: Parts.has(["sideBefore", "sideAfter", "diagonal"], panel.field)
             spacing: Theme.tight
             Layout.fillWidth: true
 
@@ -248,10 +258,19 @@ FocusScope {
         }
 
         MeasurePad {
-            visible: !["kind", "corner", "ends"].includes(panel.field) && (panel.editing || !panel.editor.closed)
+            visible: !Parts.has(["kind", "corner", "ends"], panel.field) && (panel.editing || !panel.editor.closed)
             entry: panel.measure
+            compact: panel.compact
             Layout.fillWidth: true
             Layout.fillHeight: true
+        }
+
+        Words {
+            visible: panel.asked && text !== ""
+            text: panel.entry.problem
+            color: Theme.blocks
+            font.bold: true
+            Layout.fillWidth: true
         }
 
         RowLayout {
@@ -306,9 +325,8 @@ FocusScope {
             ActionButton {
                 text: panel.editing ? qsTr("Keep") : qsTr("Add run %1").arg(panel.editor.newRunId)
                 sign: panel.editing ? "done" : "add"
-                kind: ActionButton.Primary
-                enabled: panel.entry.ready
-                implicitHeight: Theme.keypadKey
+                kind: panel.entry.ready ? ActionButton.Primary : ActionButton.Quiet
+                implicitHeight: panel.compact ? Theme.touchTarget : Theme.keypadKey
                 Accessible.description: panel.entry.problem
                 Layout.fillWidth: true
                 onClicked: panel.keep()

@@ -3,6 +3,7 @@ import QtQuick.Layouts
 import QtQuick.Templates as T
 import Lapwright.Look
 import Lapwright.Model
+import "parts.js" as Parts
 
 // The runs of the chain in the order of the walk; the last field begins a new one.
 Rectangle {
@@ -52,7 +53,7 @@ Rectangle {
             text: runId
             focusPolicy: Qt.StrongFocus
             Accessible.role: Accessible.ListItem
-            Accessible.name: [runId, kind, lengthWords, spread, corner !== "" ? qsTr("then a corner %1").arg(corner) : ""].filter(part => part !== "").join(", ")
+            Accessible.name: Parts.joined([runId, kind, lengthWords, spread, corner !== "" ? qsTr("then a corner %1").arg(corner) : ""])
             Accessible.selected: current
             onClicked: strip.editor.run = current ? -1 : index
 

@@ -2,6 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import Lapwright.Look
 import Lapwright.Model
+import "parts.js" as Parts
 
 // What is open, and the way back: undo and redo of the job in hand.
 Rectangle {
@@ -9,7 +10,7 @@ Rectangle {
 
     required property FieldApp app
     required property string place
-    readonly property bool ofJob: ["form", "house", "trim", "check", "order"].includes(place) && app.editor.open
+    readonly property bool ofJob: Parts.has(["form", "house", "trim", "check", "order"], place) && app.editor.open
 
     signal wanted(string place)
 
@@ -95,13 +96,13 @@ Rectangle {
     }
 
     Shortcut {
-        sequences: [StandardKey.Undo]
+        sequences: ["Ctrl+Z"]
         enabled: bar.ofJob
         onActivated: bar.app.editor.undo()
     }
 
     Shortcut {
-        sequences: [StandardKey.Redo]
+        sequences: ["Ctrl+Y", "Ctrl+Shift+Z"]
         enabled: bar.ofJob
         onActivated: bar.app.editor.redo()
     }

@@ -62,7 +62,9 @@ Item {
             keepsLine: false
             inputItem.horizontalAlignment: Text.AlignHCenter
             inputItem.Accessible.name: row.label
+            Layout.fillWidth: false
             Layout.preferredWidth: 130
+            Layout.maximumWidth: 130
             onAccepted: row.typed(text)
             onLeftField: if (text !== row.value) row.typed(text)
         }

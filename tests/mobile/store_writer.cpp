@@ -11,8 +11,8 @@ using namespace lapwright;
 
 namespace {
 
-/// A scripted person who works on one job until somebody kills them: changes, undoes, does again. After every act that
-/// the store has acknowledged, one line goes out: "kept SEQ SIZE".
+/// A scripted person who works on one job until somebody kills them: changes, undoes, does again. After every
+/// act that the store has acknowledged, one line goes out: "kept SEQ SIZE".
 class Person {
 public:
     Person(const store::Connection& connection, const std::string& id, unsigned seed)
@@ -40,7 +40,8 @@ private:
     void rename()
     {
         job_.name = std::string(random_() % 300, static_cast<char>('a' + random_() % 26));
-        kept_ = store::commitAct(connection_, job_, kept_, documents::writeJob({job_, {}}, documents::Layout::Canonical),
+        kept_ = store::commitAct(connection_, job_, kept_,
+                                 documents::writeJob({job_, {}}, documents::Layout::Canonical),
                                  {"head.name", "name", "2026-11-25T10:00:00.000Z"});
     }
     void step(store::Way way)

@@ -2,6 +2,7 @@
 #include "site/editing.h"
 #include "store/jobs.h"
 #include "store/orders.h"
+#include "store/safekeeping.h"
 
 #include <QFile>
 #include <QTemporaryDir>
@@ -72,8 +73,8 @@ struct Desk {
 
 } // namespace
 
-/// Guards: the tablet's database keeps every act, takes them back and makes them again over restarts, and tells what is
-/// wrong with it in words.
+/// Guards: the tablet's database keeps every act, takes them back and makes them again over restarts, and
+/// tells what is wrong with it in words.
 class JobStore : public QObject {
     Q_OBJECT
 
@@ -90,6 +91,8 @@ private slots:
     void noDatabaseIsSaidSo();
     void aReadOnlyFolderKeepsTheData();
     void aFullDiskKeepsTheData();
+    void aBackupBringsEverythingBack();
+    void aDamagedBackupChangesNothing();
 };
 
 void JobStore::undoAndRedoAreByteForByte()
@@ -153,7 +156,8 @@ void JobStore::anotherWindowDoesNotOverwrite()
     site::Job theirs = desk.job;
     theirs.name = "theirs";
     QVERIFY_EXCEPTION_THROWN(
-        commitAct(desk.connection, theirs, stale, textOf(theirs), {"head.name", "name", timeOf(9)}), StoreFailure);
+        commitAct(desk.connection, theirs, stale, textOf(theirs), {"head.name", "name", timeOf(9)}),
+        StoreFailure);
     QCOMPARE(keptJob(desk.connection, desk.job.id)->document, desk.kept.document);
 }
 
@@ -164,7 +168,8 @@ void JobStore::pagesThroughThousands()
     constexpr int jobs = 3'000;
     connection.run("PRAGMA synchronous = OFF"); // only here: the rows are made up and wanted quickly
     for (int number = 0; number < jobs; ++number)
-        addJob(connection, invented(number), textOf(invented(number)), {"job.new", "started", timeOf(number / 2)});
+        addJob(connection, invented(number), textOf(invented(number)),
+               {"job.new", "started", timeOf(number / 2)});
     QCOMPARE(countJobs(connection, {}), jobs);
     std::optional<JobLine> last;
     std::set<std::string> seen;
@@ -188,7 +193,8 @@ void JobStore::searchTakesEveryWord()
     const QTemporaryDir folder;
     const Connection connection = *Connection::open(folder.filePath("tablet.db"));
     for (int number = 0; number < 20; ++number)
-        addJob(connection, invented(number), textOf(invented(number)), {"job.new", "started", timeOf(number)});
+        addJob(connection, invented(number), textOf(invented(number)),
+               {"job.new", "started", timeOf(number)});
     QCOMPARE(countJobs(connection, {"even builders", Shelf::Open, {}}), 10);
     QCOMPARE(countJobs(connection, {"HOUSE 13", Shelf::Open, {}}), 1);
     QCOMPARE(countJobs(connection, {"even 13", Shelf::Open, {}}), 0);
@@ -263,6 +269,40 @@ void JobStore::aFullDiskKeepsTheData()
     desk.job.name = "room again";
     desk.act("room again");
     QVERIFY(desk.connection.damage().isEmpty());
+}
+
+void JobStore::aBackupBringsEverythingBack()
+{
+    Desk desk;
+    desk.act("before the backup");
+    const std::string before = desk.kept.document;
+    const QString backup = backUp(desk.connection, desk.folder.path(), "2026-11-25");
+    desk.act("after it");
+    const std::string after = desk.kept.document;
+    site::Job other = invented(2);
+    addJob(desk.connection, other, textOf(other), {"job.new", "started", timeOf(9)});
+
+    restore(desk.connection, backup);
+    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, before);
+    QCOMPARE(countJobs(desk.connection, {}), 1);
+    QCOMPARE(documentFromJournal(desk.connection, desk.job.id), before);
+    QVERIFY(desk.connection.damage().isEmpty());
+    QCOMPARE(keptJob(*Connection::open(desk.path + ".before-restore"), desk.job.id)->document, after);
+}
+
+void JobStore::aDamagedBackupChangesNothing()
+{
+    Desk desk;
+    const QString backup = backUp(desk.connection, desk.folder.path(), "2026-11-25");
+    desk.act("after it");
+    QFile file(backup);
+    QVERIFY(file.open(QIODevice::ReadWrite));
+    file.seek(4096);
+    file.write(QByteArray(8192, 'x'));
+    file.close();
+    QVERIFY_EXCEPTION_THROWN(restore(desk.connection, backup), StoreFailure);
+    QVERIFY_EXCEPTION_THROWN(restore(desk.connection, desk.folder.filePath("nothing.db")), StoreFailure);
+    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, desk.kept.document);
 }
 
 QTEST_GUILESS_MAIN(JobStore)

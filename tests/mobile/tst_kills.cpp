@@ -11,9 +11,9 @@
 using namespace lapwright;
 using namespace lapwright::store;
 
-/// Guards: nothing acknowledged is lost. A scripted person works in a process of its own and is killed at a random
-/// moment, 200 times; each time the database is whole, holds the last act that was acknowledged or a later one, and
-/// its journal alone gives the same document.
+/// Guards: nothing acknowledged is lost. A scripted person works in a process of its own and is killed at a
+/// random moment, 200 times; each time the database is whole, holds the last act that was acknowledged or a
+/// later one, and its journal alone gives the same document.
 class Kills : public QObject {
     Q_OBJECT
 

@@ -7,8 +7,8 @@
 
 using namespace lapwright::store;
 
-/// Guards: the journal's idea of a change. Any two texts are told apart by one splice, which makes the second of the
-/// first and, reversed, the first of the second.
+/// Guards: the journal's idea of a change. Any two texts are told apart by one splice, which makes the second
+/// of the first and, reversed, the first of the second.
 class Splices : public QObject {
     Q_OBJECT
 

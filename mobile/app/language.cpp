@@ -1,0 +1,20 @@
+#include "app/language.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QTranslator>
+
+namespace lapwright::field {
+
+void speak(const QString& language)
+{
+    static QTranslator translator;
+    QCoreApplication::removeTranslator(&translator);
+    const QLocale locale = language.isEmpty() ? QLocale::system() : QLocale(language);
+    const bool spoken = translator.load(locale, "lapwright", "_", ":/lapwright/languages") ||
+                        translator.load(":/lapwright/languages/lapwright_en.qm");
+    if (spoken)
+        QCoreApplication::installTranslator(&translator);
+}
+
+} // namespace lapwright::field

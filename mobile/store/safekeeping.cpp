@@ -1,0 +1,90 @@
+#include "store/safekeeping.h"
+
+#include <QDir>
+#include <QFile>
+#include <QTemporaryDir>
+
+namespace lapwright::store {
+
+namespace {
+
+/// Parents before children, as foreign keys want it.
+const QStringList tables = {"settings", "jobs", "job_documents", "acts", "orders", "loads", "receipt_events"};
+
+void refuseDamaged(const Connection& connection)
+{
+    const QStringList damage = connection.damage();
+    if (!damage.isEmpty())
+        throw StoreFailure("this backup is damaged: " + damage.front().toStdString());
+}
+
+/// Takes the attached database away again however the work ends.
+class Attached {
+public:
+    Attached(const Connection& connection, const QString& path) : connection_(connection)
+    {
+        connection_.run("ATTACH DATABASE ? AS backup", {path});
+    }
+    Attached(const Attached&) = delete;
+    Attached& operator=(const Attached&) = delete;
+    Attached(Attached&&) = delete;
+    Attached& operator=(Attached&&) = delete;
+    ~Attached()
+    {
+        try {
+            connection_.run("DETACH DATABASE backup");
+        } catch (const StoreFailure&) {
+            // It goes with the connection; what was restored is committed already.
+            return;
+        }
+    }
+
+private:
+    const Connection& connection_;
+};
+
+void copyAll(const Connection& connection)
+{
+    connection.write([&] {
+        for (auto table = tables.crbegin(); table != tables.crend(); ++table)
+            connection.run("DELETE FROM main." + *table);
+        for (const QString& table : tables)
+            connection.run(QString("INSERT INTO main.%1 SELECT * FROM backup.%1").arg(table));
+    });
+}
+
+} // namespace
+
+QString backUp(const Connection& connection, const QString& folder, const QString& stamp)
+{
+    const QString path = QDir(folder).filePath("lapwright-backup-" + stamp + ".db");
+    QFile::remove(path);
+    connection.copyTo(path);
+    const auto written = Connection::open(path);
+    if (!written.ok())
+        throw StoreFailure(written.errors().front().sentence());
+    refuseDamaged(*written);
+    return path;
+}
+
+void restore(const Connection& connection, const QString& backup)
+{
+    const QTemporaryDir scratch;
+    const QString copy = scratch.filePath("backup.db");
+    if (!QFile::copy(backup, copy))
+        throw StoreFailure("the backup cannot be read");
+    QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+    {
+        const auto opened = Connection::open(copy);
+        if (!opened.ok())
+            throw StoreFailure(opened.errors().front().sentence());
+        refuseDamaged(*opened);
+    }
+    const QString before = connection.path() + ".before-restore";
+    QFile::remove(before);
+    connection.copyTo(before);
+    const Attached attached(connection, copy);
+    copyAll(connection);
+}
+
+} // namespace lapwright::store

@@ -1,0 +1,404 @@
+#include "documents/order.h"
+#include "documents/shop.h"
+#include "mobile/tablet_at.h"
+#include "model/field_app.h"
+#include "storage/document_file.h"
+#include "store/jobs.h"
+
+#include <QAbstractItemModelTester>
+#include <QTemporaryDir>
+#include <QtTest>
+
+using namespace lapwright;
+using namespace lapwright::field;
+
+namespace {
+
+/// The field app without a window, in a folder of its own, and every list in it watched.
+struct Bench {
+    QTemporaryDir folder;
+    QString path = folder.filePath("tablet.db");
+    std::unique_ptr<Tablet> tablet = std::make_unique<Tablet>(tabletAt(path));
+    std::unique_ptr<FieldApp> app = std::make_unique<FieldApp>(*tablet);
+    std::vector<std::unique_ptr<QAbstractItemModelTester>> testers;
+
+    Bench() { watch(); }
+    void watch()
+    {
+        const std::vector<QAbstractItemModel*> lists = {app->jobs(),
+                                                        app->editor()->chains(),
+                                                        app->editor()->runs(),
+                                                        app->editor()->suspects(),
+                                                        app->trim()->kinds(),
+                                                        app->trim()->trims(),
+                                                        app->trim()->sizes(),
+                                                        app->trim()->runs(),
+                                                        app->check(),
+                                                        app->order()->pieces(),
+                                                        app->order()->profiles(),
+                                                        app->order()->changes(),
+                                                        app->delivery()};
+        for (QAbstractItemModel* list : lists)
+            testers.push_back(std::make_unique<QAbstractItemModelTester>(
+                list, QAbstractItemModelTester::FailureReportingMode::QtTest));
+    }
+    void restart()
+    {
+        testers.clear();
+        app.reset();
+        tablet.reset();
+        tablet = std::make_unique<Tablet>(tabletAt(path));
+        app = std::make_unique<FieldApp>(*tablet);
+        watch();
+    }
+    JobEditor& editor() { return *app->editor(); }
+    bool add(const QString& length)
+    {
+        editor().entry()->length()->setText(length);
+        return editor().keepRun();
+    }
+    /// 40' by 24', closed, with the usual trim.
+    void house()
+    {
+        QVERIFY(editor().newJob("Alder"));
+        QVERIFY(editor().startChain("eave"));
+        editor().entry()->slope()->setText("6");
+        for (const char* length : {"40'", "24'", "40'", "24'"})
+            QVERIFY(add(length));
+        QVERIFY(editor().closeChain());
+        app->trim()->refresh();
+        QVERIFY(app->trim()->suggestAll());
+    }
+};
+
+schedule::Load inventedLoad()
+{
+    schedule::Load load;
+    load.id = "00000000-0000-4000-8000-00000000aaaa";
+    load.truck = "White truck";
+    load.madeAt = "2026-11-25T08:00:00Z";
+    const auto piece = [](const char* mark, std::int64_t count) {
+        return schedule::LoadedPiece{mark, count, "E1", "P1", Length::feet(10)};
+    };
+    load.bundles = {{"B1",
+                     "00000000-0000-4000-8000-00000000bbbb",
+                     "Alder",
+                     {"galvanised-steel", "24 ga", "Slate"},
+                     {piece("E1.1", 4), piece("E1.2", 1)},
+                     20.0,
+                     false},
+                    {"B2",
+                     "00000000-0000-4000-8000-00000000bbbb",
+                     "Alder",
+                     {"galvanised-steel", "24 ga", "Slate"},
+                     {piece("E2.1", 2)},
+                     9.0,
+                     true}};
+    return load;
+}
+
+} // namespace
+
+/// Guards: the view models, without a window: what is typed becomes what is kept, every number comes from the
+/// core, and lists tell their views exactly what changed.
+class FieldModels : public QObject {
+    Q_OBJECT
+
+private slots:
+    void keysMakeALength();
+    void whatIsAmbiguousIsAsked();
+    void aHouseGrowsAndCloses();
+    void aRunAFootWrongIsNamed();
+    void undoAndRedoOverARestart();
+    void measuredAgain();
+    void aTapedCorner();
+    void aReasonTravelsWithTheOrder();
+    void revisionsSayWhatChanged();
+    void whatBlocksIsNotSent();
+    void trimForAllRunsAndOne();
+    void aJobFileTwiceIsOneJob();
+    void deletingIsTakenBack();
+    void countingALoadIn();
+    void twoTabletsCountOnce();
+};
+
+void FieldModels::keysMakeALength()
+{
+    MeasureEntry entry(MeasureEntry::What::Length);
+    entry.press("1");
+    entry.press("2");
+    entry.feet();
+    entry.press("6");
+    entry.sixteenths(6);
+    QCOMPARE(entry.text(), "12' 6 3/8");
+    QCOMPARE(entry.length().value(), Length::feet(12) + Length::inches(6) + Length::sixtyFourths(24));
+    entry.oneSixteenthMore();
+    QCOMPARE(entry.text(), "12' 6 7/16");
+    entry.press("9");
+    QCOMPARE(entry.text(), "12' 6 7/16");
+    entry.back();
+    QCOMPARE(entry.text(), "12' 6");
+    entry.back();
+    entry.back();
+    QCOMPARE(entry.text(), "12");
+    entry.clear();
+    entry.sixteenths(8);
+    QCOMPARE(entry.length().value(), Length::sixtyFourths(32));
+    entry.oneSixteenthMore();
+    entry.setMetric(true);
+    entry.setText("3820");
+    QCOMPARE(entry.length().value(), Length::millimetres(3820));
+    QCOMPARE(entry.measured()->entered, std::string("3820 mm"));
+}
+
+void FieldModels::whatIsAmbiguousIsAsked()
+{
+    MeasureEntry entry(MeasureEntry::What::Length);
+    entry.setText("12");
+    QVERIFY(!entry.exact());
+    QVERIFY(!entry.problem().isEmpty());
+    entry.feet();
+    QVERIFY(entry.exact());
+}
+
+void FieldModels::aHouseGrowsAndCloses()
+{
+    Bench bench;
+    bench.house();
+    QCOMPARE(bench.editor().closure(), JobEditor::Closure::Closes);
+    QCOMPARE(bench.editor().runs()->count(), 4);
+    const site::Chain& chain = bench.editor().job().chains.front();
+    QCOMPARE(chain.corners.size(), std::size_t{4});
+    QCOMPARE(chain.runs[1].slope.value(), Slope::twelfths(6));
+    QCOMPARE(chain.runs[0].lengths[0].entered, std::string("40'"));
+    QCOMPARE(chain.runs[0].start, site::EndKind::Mitre);
+    QVERIFY(!bench.editor().plan()->picture().empty());
+}
+
+void FieldModels::aRunAFootWrongIsNamed()
+{
+    Bench bench;
+    bench.house();
+    bench.editor().setRun(2);
+    QVERIFY(bench.add("41'"));
+    QCOMPARE(bench.editor().closure(), JobEditor::Closure::Off);
+    QVERIFY(bench.editor().suspects()->count() >= 1);
+    const Choice& first = bench.editor().suspects()->choices().front();
+    QVERIFY2(first.key == "0" || first.key == "2", "a run of the pair that is a foot apart");
+}
+
+void FieldModels::undoAndRedoOverARestart()
+{
+    Bench bench;
+    bench.house();
+    const site::Job whole = bench.editor().job();
+    const QString id = bench.editor().jobId();
+    bench.restart();
+    QVERIFY(bench.editor().openJob(id));
+    QVERIFY(bench.editor().job() == whole);
+    int steps = 0;
+    while (bench.editor().undo())
+        ++steps;
+    QCOMPARE(steps, 7); // a chain, four runs, closed, trim
+    QVERIFY(bench.editor().job().chains.empty());
+    bench.restart();
+    QVERIFY(bench.editor().openJob(id));
+    while (bench.editor().redo())
+        --steps;
+    QCOMPARE(steps, 0);
+    QVERIFY(bench.editor().job() == whole);
+}
+
+void FieldModels::measuredAgain()
+{
+    Bench bench;
+    bench.house();
+    bench.editor().setRun(0);
+    bench.editor().entry()->length()->setText("40' 1/2\"");
+    QVERIFY(bench.editor().repeatMeasure());
+    QCOMPARE(bench.editor().spread(), "1/2\"");
+    QCOMPARE(bench.editor().job().chains[0].runs[0].counts, std::size_t{0});
+    QVERIFY(bench.editor().countMeasure(1));
+    QVERIFY(bench.editor().removeMeasure(0));
+    QCOMPARE(bench.editor().job().chains[0].runs[0].lengths.size(), std::size_t{1});
+    QCOMPARE(bench.editor().job().chains[0].runs[0].lengths[0].entered, std::string("40' 1/2\""));
+}
+
+void FieldModels::aTapedCorner()
+{
+    Bench bench;
+    QVERIFY(bench.editor().newJob("Taped"));
+    QVERIFY(bench.editor().startChain("eave"));
+    QVERIFY(bench.add("10'"));
+    RunEntry& entry = *bench.editor().entry();
+    entry.setCorner(RunEntry::Corner::Taped);
+    entry.length()->setText("12'");
+    QVERIFY(!entry.ready());
+    entry.sideBefore()->setText("3'");
+    entry.sideAfter()->setText("4'");
+    entry.diagonal()->setText("9'");
+    QVERIFY2(!entry.ready(), "no triangle");
+    entry.diagonal()->setText("5'"); // 3, 4, 5: square
+    QVERIFY(entry.ready());
+    QCOMPARE(entry.cornerWords(), "90°");
+    QVERIFY(bench.editor().keepRun());
+    QVERIFY(std::holds_alternative<site::TapedTriangle>(bench.editor().job().chains[0].corners[0]));
+}
+
+void FieldModels::aReasonTravelsWithTheOrder()
+{
+    Bench bench;
+    bench.house();
+    bench.editor().setRun(0);
+    bench.editor().entry()->length()->setText("40' 2\"");
+    QVERIFY(bench.editor().repeatMeasure()); // spreads over half an inch: a warning
+    CheckList& check = *bench.app->check();
+    check.refresh();
+    int row = 0;
+    while (row < check.rowCount() && check.index(row).data(CheckList::WeightRole).toInt() != 1)
+        ++row;
+    QVERIFY2(row < check.rowCount(), "a warning to acknowledge");
+    const int open = check.openWarnings();
+    QVERIFY(check.acknowledge(row, "gutter in the way"));
+    QCOMPARE(check.openWarnings(), open - 1);
+    bench.app->order()->refresh();
+    QVERIFY(bench.app->order()->send(bench.folder.path()));
+    const auto order =
+        documents::readOrder(*storage::readDocument(bench.app->order()->writtenTo().toStdString()));
+    QVERIFY(order.ok());
+    QCOMPARE(order->value.job.acknowledgements.front().reason, std::string("gutter in the way"));
+}
+
+void FieldModels::revisionsSayWhatChanged()
+{
+    Bench bench;
+    bench.house();
+    OrderModel& order = *bench.app->order();
+    QVERIFY(order.send(bench.folder.path()));
+    QCOMPARE(order.revision(), 1);
+    QVERIFY(order.isSent());
+    const QString first = order.writtenTo();
+    QVERIFY2(order.send(bench.folder.path()), "the same again is the same revision");
+    QCOMPARE(order.revision(), 1);
+    bench.app->form()->setColour("Copper");
+    order.refresh();
+    QVERIFY(!order.isSent());
+    QCOMPARE(order.revision(), 2);
+    QVERIFY(order.changes()->count() >= 1);
+    QVERIFY(order.send(bench.folder.path()));
+    const auto before = documents::readOrder(*storage::readDocument(first.toStdString()));
+    const auto now = documents::readOrder(*storage::readDocument(order.writtenTo().toStdString()));
+    QCOMPARE(now->value.previousHash, documents::revisionHash(*before));
+}
+
+void FieldModels::whatBlocksIsNotSent()
+{
+    Bench bench;
+    bench.house();
+    bench.editor().setRun(2);
+    QVERIFY(bench.add("31'"));
+    OrderModel& order = *bench.app->order();
+    QVERIFY(!order.send(bench.folder.path()));
+    QVERIFY(!bench.app->message().isEmpty());
+    QVERIFY(!order.isSent());
+}
+
+void FieldModels::trimForAllRunsAndOne()
+{
+    Bench bench;
+    bench.house();
+    TrimModel& trim = *bench.app->trim();
+    QCOMPARE(trim.bare(), 0);
+    trim.setTrim("fascia-cover");
+    QVERIFY(trim.toggle());
+    for (const site::Run& run : bench.editor().job().chains[0].runs)
+        QCOMPARE(run.trims.size(), std::size_t{2});
+    QVERIFY2(trim.sizes()->index(0).data(TrimSizes::MissingRole).toBool(), "the fascia must be measured");
+    QVERIFY(trim.setSize(0, "7 1/4"));
+    QCOMPARE(bench.editor().job().chains[0].runs[3].trims[1].measures.at("fascia_height").value,
+             Length::inches(7) + Length::sixtyFourths(16));
+    QVERIFY(!trim.girth().isEmpty());
+    trim.setRun("E2");
+    QVERIFY(trim.toggle());
+    QCOMPARE(bench.editor().job().chains[0].runs[1].trims.size(), std::size_t{1});
+    QCOMPARE(bench.editor().job().chains[0].runs[0].trims.size(), std::size_t{2});
+}
+
+void FieldModels::aJobFileTwiceIsOneJob()
+{
+    Bench bench;
+    const QString demo = QString(LAPWRIGHT_SOURCE_DIR) + "/demo/larkfield.job.json";
+    QVERIFY(bench.app->openFile(demo));
+    QVERIFY(bench.app->openFile(demo));
+    QCOMPARE(bench.app->jobs()->total(), 1);
+    bench.app->form()->setCustomer("Somebody else");
+    QVERIFY(bench.app->openFile(demo));
+    bench.app->jobs()->refresh();
+    QCOMPARE(bench.app->jobs()->total(), 2);
+}
+
+void FieldModels::deletingIsTakenBack()
+{
+    Bench bench;
+    bench.house();
+    JobList& jobs = *bench.app->jobs();
+    jobs.refresh();
+    const QString id = bench.editor().jobId();
+    jobs.remove(id);
+    QCOMPARE(jobs.total(), 0);
+    jobs.setShown(JobList::Shown::Deleted);
+    QCOMPARE(jobs.total(), 1);
+    jobs.setShown(JobList::Shown::Open);
+    jobs.undo();
+    QCOMPARE(jobs.total(), 1);
+    QVERIFY(!jobs.duplicate(id).isEmpty());
+    QCOMPARE(jobs.total(), 2);
+}
+
+void FieldModels::countingALoadIn()
+{
+    Bench bench;
+    const QString path = bench.folder.filePath("load.json");
+    QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({inventedLoad(), {}})).ok());
+    DeliveryCheck& delivery = *bench.app->delivery();
+    QVERIFY(delivery.openFile(path));
+    QCOMPARE(delivery.expected(), 7);
+    QVERIFY(delivery.count(0, DeliveryCheck::Found::Received, 3, ""));
+    QVERIFY(delivery.count(0, DeliveryCheck::Found::Damaged, 1, "bent"));
+    QVERIFY2(!delivery.count(0, DeliveryCheck::Found::Received, 1, ""), "all four are counted");
+    QVERIFY(delivery.countBundle("B2"));
+    QCOMPARE(delivery.missing(), 1);
+    QVERIFY(delivery.undo());
+    QCOMPARE(delivery.missing(), 2);
+    bench.restart();
+    bench.app->delivery()->refresh();
+    QCOMPARE(bench.app->delivery()->missing(), 2);
+    const QString receipt = bench.app->delivery()->writeReceipt(bench.folder.path());
+    const auto read = documents::readReceipt(*storage::readDocument(receipt.toStdString()));
+    QVERIFY(read.ok());
+    QCOMPARE(read->value.events.size(), std::size_t{2});
+    QCOMPARE(read->value.events[1].note, std::string("bent"));
+    QVERIFY2(!bench.app->delivery()->undo(), "what a receipt carried away stays");
+}
+
+void FieldModels::twoTabletsCountOnce()
+{
+    Bench bench;
+    const QString path = bench.folder.filePath("load.json");
+    QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({inventedLoad(), {}})).ok());
+    DeliveryCheck& delivery = *bench.app->delivery();
+    QVERIFY(delivery.openFile(path));
+    const schedule::Receipt other{
+        "00000000-0000-4000-8000-00000000cccc",
+        inventedLoad().id,
+        {{"00000000-0000-4000-8000-00000000dddd", inventedLoad().bundles[0].order, "E1.1",
+          schedule::PieceState::Received, 2, "2026-11-25T09:00:00Z", "other", ""}}};
+    const QString receipt = bench.folder.filePath("receipt.json");
+    QVERIFY(storage::writeDocument(receipt.toStdString(), documents::writeReceipt({other, {}})).ok());
+    QVERIFY(bench.app->openFile(receipt));
+    QVERIFY(bench.app->openFile(receipt));
+    QCOMPARE(delivery.received(), 2);
+}
+
+QTEST_MAIN(FieldModels)
+#include "tst_field_models.moc"
