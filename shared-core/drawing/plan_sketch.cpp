@@ -57,18 +57,19 @@ std::vector<Point> pointsOf(const site::Chain& chain, const site::ClosureReport&
 }
 
 /// Upright runs side by side, each from the ground up.
-std::vector<Segment> standing(const site::Chain& chain)
+std::vector<SketchedRun> standing(const site::Chain& chain)
 {
-    std::vector<Segment> lines;
+    std::vector<SketchedRun> lines;
     double highest = 0.0;
-    for (const site::Run& run : chain.runs)
-        if (const auto length = site::effectiveLength(run))
-            highest = std::max(highest, inMillimetres(length->value));
-    for (std::size_t i = 0; i < chain.runs.size(); ++i)
-        if (const auto length = site::effectiveLength(chain.runs[i])) {
-            const double x = static_cast<double>(i) * highest * 0.5;
-            lines.push_back({{x, 0.0}, {x, inMillimetres(length->value)}});
-        }
+    for (std::size_t i = 0; i < chain.runs.size(); ++i) {
+        const auto length = site::effectiveLength(chain.runs[i]);
+        if (!length || site::lieOf(chain.runs[i].kind) != site::Lie::Upright)
+            continue;
+        lines.push_back({i, {{0.0, 0.0}, {0.0, inMillimetres(length->value)}}});
+        highest = std::max(highest, inMillimetres(length->value));
+    }
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        lines[i].line.from.x = lines[i].line.to.x = static_cast<double>(i) * highest * 0.5;
     return lines;
 }
 
@@ -109,12 +110,12 @@ public:
 private:
     void layOut()
     {
-        std::vector<Segment> lines;
+        std::vector<SketchedRun> lines;
         const std::vector<Point> points = pointsOf(chain_, report_);
         for (std::size_t i = 1; i < points.size(); ++i)
-            lines.push_back({points[i - 1], points[i]});
+            lines.push_back({i - 1, {points[i - 1], points[i]}});
         isPlan_ = std::any_of(lines.begin(), lines.end(),
-                              [](const Segment& line) { return norm(line.to - line.from) > 1.0; });
+                              [](const SketchedRun& run) { return norm(run.line.to - run.line.from) > 1.0; });
         if (!isPlan_)
             lines = standing(chain_);
         if (lines.empty())
@@ -123,12 +124,12 @@ private:
     }
 
     /// To the page: y down, centred, at the largest scale that leaves room for labels.
-    void place(const std::vector<Segment>& lines)
+    void place(const std::vector<SketchedRun>& lines)
     {
         std::vector<Point> ends;
-        for (const Segment& line : lines) {
-            ends.push_back(line.from);
-            ends.push_back(line.to);
+        for (const SketchedRun& run : lines) {
+            ends.push_back(run.line.from);
+            ends.push_back(run.line.to);
         }
         const Rectangle reach = bounds(ends);
         const double scale = std::min((page_.width() - 2.0 * sideRoom) / std::max(reach.width(), 1.0),
@@ -137,15 +138,16 @@ private:
             const Point off = point - reach.centre();
             return page_.centre() + Point{off.x * scale, -off.y * scale};
         };
-        for (std::size_t i = 0; i < lines.size(); ++i)
-            made_.runs.push_back({i, {onPage(lines[i].from), onPage(lines[i].to)}});
+        for (const SketchedRun& run : lines)
+            made_.runs.push_back({run.run, {onPage(run.line.from), onPage(run.line.to)}});
     }
 
     [[nodiscard]] std::optional<SketchedRun> chosenLine() const
     {
-        if (!wish_.chosen || *wish_.chosen >= made_.runs.size())
-            return std::nullopt;
-        return made_.runs[*wish_.chosen];
+        for (const SketchedRun& run : made_.runs)
+            if (run.run == wish_.chosen)
+                return run;
+        return std::nullopt;
     }
 
     [[nodiscard]] bool isSuspect(std::size_t run) const

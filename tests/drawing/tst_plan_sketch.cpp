@@ -5,6 +5,8 @@
 
 #include <QtTest>
 
+#include <algorithm>
+
 using namespace lapwright;
 using namespace lapwright::drawing;
 

@@ -95,7 +95,11 @@ struct Hand {
                 return false;
         return true;
     }
-    void typeKeys(const QString& keys) { QTest::keyClicks(window, keys); }
+    void typeKeys(const QString& keys)
+    {
+        for (const QChar key : keys)
+            QTest::keyClick(window, key.toLatin1());
+    }
     bool isOn() const { return window != nullptr; }
 };
 

@@ -8,6 +8,8 @@
 #include <QTemporaryDir>
 #include <QtTest>
 
+#include <set>
+
 using namespace lapwright;
 using namespace lapwright::store;
 

@@ -3,6 +3,8 @@
 
 #include <QtTest>
 
+#include <algorithm>
+
 #include <random>
 
 using namespace lapwright::store;
