@@ -26,6 +26,7 @@ void hear(QtMsgType type, const QMessageLogContext& context, const QString& mess
 
 MessageCount::MessageCount()
 {
+    heard.clear();
     passedOn = qInstallMessageHandler(hear);
 }
 

@@ -3,8 +3,9 @@ import QtQuick.Layouts
 import Lapwright.Look
 import Lapwright.Model
 
-// The house, chain by chain: the plan as it grows, and the run in hand beside it.
-Item {
+// The house, chain by chain: the plan as it grows, and the run in hand beside it. A keyboard types into the run
+// wherever it was tapped last.
+FocusScope {
     id: screen
 
     required property FieldApp app
@@ -16,6 +17,9 @@ Item {
     readonly property JobEditor editor: app.editor
     /// Screen pixels in a millimetre of the plan's page: text there is as large as on other screens.
     readonly property real pixelsPerMillimetre: 5.4 * Theme.textFactor
+
+    focus: true
+    Keys.forwardTo: [panel]
 
     function fitPage() {
         editor.plan.setPage(plan.width / pixelsPerMillimetre, plan.height / pixelsPerMillimetre);
@@ -91,6 +95,8 @@ Item {
             }
 
             RunPanel {
+                id: panel
+
                 anchors.fill: parent
                 anchors.margins: Theme.space * 0.75
                 visible: !screen.choosing

@@ -14,6 +14,8 @@ Window {
     property string place: "jobs"
 
     function go(to: string) {
+        // A field that is being typed in is left first, so that what was typed is kept.
+        contentItem.forceActiveFocus();
         place = to;
     }
 
@@ -91,6 +93,7 @@ Window {
             Loader {
                 id: screen
 
+                focus: true
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 sourceComponent: {

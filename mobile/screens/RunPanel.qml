@@ -51,7 +51,7 @@ FocusScope {
             field = "length";
     }
 
-    focus: true
+    onVisibleChanged: if (visible) forceActiveFocus()
     onShownRunChanged: {
         field = "length";
         asked = false;

@@ -135,7 +135,7 @@ void FieldDay::theInstallersDay()
     QVERIFY(hand.tap("New job"));
     QVERIFY(hand.tap("Name of the job"));
     hand.typeKeys("Alder Cottage");
-    QVERIFY(hand.tapAll({"Measure the house", "Eave line*"}));
+    QVERIFY(hand.tapAll({"House", "Eave line*"}));
     QCOMPARE(hand.app.editor()->name(), "Alder Cottage");
     QVERIFY(hand.tapAll({"4", "0", "Feet", "Slope*", "6 in 12", "Add run E1"}));
     QVERIFY(hand.tapAll(
@@ -177,6 +177,7 @@ void FieldDay::theKeyboardDoesTheSame()
     hand.window->setProperty("place", "house");
     QVERIFY(hand.tap("Ridge"));
     hand.window->requestActivate();
+    QVERIFY(QTest::qWaitForWindowActive(hand.window));
     hand.typeKeys("12' 6 3/8");
     QTRY_COMPARE(hand.app.editor()->entry()->length()->text(), "12' 6 3/8");
     QTest::keyClick(hand.window, Qt::Key_Backspace);

@@ -1,0 +1,190 @@
+#include "model/job_editor.h"
+#include "model/words.h"
+#include "site/editing.h"
+
+#include <algorithm>
+
+// What a person does to chains and runs: each one act of the journal.
+namespace lapwright::field {
+
+QString JobEditor::freeChainName(const QString& wanted) const
+{
+    const auto taken = [this](const QString& name) {
+        return std::any_of(job().chains.begin(), job().chains.end(),
+                           [&name](const site::Chain& chain) { return shown(chain.name) == name; });
+    };
+    QString name = wanted;
+    for (int number = 2; taken(name); ++number)
+        name = tr("%1 %2", "name and number of a chain").arg(wanted).arg(number);
+    return name;
+}
+
+bool JobEditor::startChain(const QString& kind)
+{
+    const auto& kinds = chainKinds_.choices();
+    const auto wanted =
+        std::find_if(kinds.begin(), kinds.end(), [&](const Choice& one) { return one.key == kind; });
+    if (!isOpen() || wanted == kinds.end())
+        return false;
+    const QString name = freeChainName(wanted->words);
+    if (!act("chain.add", tr("%1 started").arg(name),
+             [&](site::Job& job) { site::addChain(job, field::kept(name)); }))
+        return false;
+    setChain(static_cast<int>(job().chains.size()) - 1);
+    entry_.setKind(kind);
+    emit runChanged();
+    return true;
+}
+
+bool JobEditor::renameChain(const QString& name)
+{
+    const site::Chain* chain = currentChain();
+    if (chain == nullptr || name.trimmed().isEmpty())
+        return false;
+    return act("chain.name", tr("%1 named %2").arg(shown(chain->name), name), [&](site::Job& job) {
+        job.chains[static_cast<std::size_t>(chain_)].name = kept(name.trimmed());
+    });
+}
+
+bool JobEditor::removeChain()
+{
+    const site::Chain* chain = currentChain();
+    if (chain == nullptr)
+        return false;
+    const bool removed = act("chain.remove", tr("%1 removed").arg(shown(chain->name)),
+                             [&](site::Job& job) { job.chains.erase(job.chains.begin() + chain_); });
+    if (removed)
+        setRun(-1);
+    return removed;
+}
+
+bool JobEditor::keepRun()
+{
+    const site::Chain* chain = currentChain();
+    if (chain == nullptr || !entry_.ready())
+        return false;
+    const auto at = static_cast<std::size_t>(chain_);
+    if (const site::Run* changed = currentRun()) {
+        const auto index = static_cast<std::size_t>(run_);
+        const std::size_t corner = index > 0 ? index - 1 : chain->runs.size() - 1;
+        const bool kept =
+            act("run.change", tr("run %1 changed").arg(shown(changed->id)), [&](site::Job& job) {
+                job.chains[at].runs[index] = entry_.run(job.chains[at].runs[index]);
+                if (entry_.hasCorner() && !(job.chains[at].corners[corner] == entry_.cornerGiven()))
+                    site::setCorner(job, at, corner, entry_.cornerGiven());
+            });
+        if (kept)
+            setRun(-1);
+        return kept;
+    }
+    if (chain->closed)
+        return false;
+    site::Run fresh = entry_.run({});
+    fresh.id = site::nextRunId(job(), fresh.kind);
+    const bool kept = act("run.add", tr("run %1 added").arg(shown(fresh.id)), [&](site::Job& job) {
+        site::addRun(job, at, fresh, entry_.hasCorner() ? entry_.cornerGiven() : site::SquareOutside{});
+    });
+    if (kept)
+        beginRun();
+    return kept;
+}
+
+bool JobEditor::removeRun()
+{
+    const site::Run* run = currentRun();
+    if (run == nullptr)
+        return false;
+    const bool removed = act("run.remove", tr("run %1 removed").arg(shown(run->id)), [&](site::Job& job) {
+        site::removeRun(job, static_cast<std::size_t>(chain_), static_cast<std::size_t>(run_));
+    });
+    if (removed)
+        setRun(-1);
+    return removed;
+}
+
+bool JobEditor::repeatMeasure()
+{
+    const site::Run* run = currentRun();
+    const auto measured = entry_.length()->measured();
+    if (run == nullptr || !measured)
+        return false;
+    const bool kept = act("run.repeat", tr("run %1 measured again").arg(shown(run->id)), [&](site::Job& job) {
+        job.chains[static_cast<std::size_t>(chain_)].runs[static_cast<std::size_t>(run_)].lengths.push_back(
+            *measured);
+    });
+    if (kept)
+        setRun(run_);
+    return kept;
+}
+
+bool JobEditor::countMeasure(int measure)
+{
+    const site::Run* run = currentRun();
+    if (run == nullptr || measure < 0 || static_cast<std::size_t>(measure) >= run->lengths.size())
+        return false;
+    const bool kept =
+        act("run.counts", tr("another measure of run %1 counts").arg(shown(run->id)), [&](site::Job& job) {
+            job.chains[static_cast<std::size_t>(chain_)].runs[static_cast<std::size_t>(run_)].counts =
+                static_cast<std::size_t>(measure);
+        });
+    if (kept)
+        setRun(run_);
+    return kept;
+}
+
+bool JobEditor::removeMeasure(int measure)
+{
+    const site::Run* run = currentRun();
+    if (run == nullptr || measure < 0 || static_cast<std::size_t>(measure) >= run->lengths.size() ||
+        run->lengths.size() < 2)
+        return false;
+    const bool kept =
+        act("run.measure.remove", tr("a measure of run %1 removed").arg(shown(run->id)), [&](site::Job& job) {
+            site::Run& changed =
+                job.chains[static_cast<std::size_t>(chain_)].runs[static_cast<std::size_t>(run_)];
+            changed.lengths.erase(changed.lengths.begin() + measure);
+            if (changed.counts >= static_cast<std::size_t>(measure) && changed.counts > 0)
+                --changed.counts;
+        });
+    if (kept)
+        setRun(run_);
+    return kept;
+}
+
+bool JobEditor::closeChain()
+{
+    if (!canClose() || run_ >= 0)
+        return false;
+    return act("chain.close", tr("%1 closed").arg(chainName()), [&](site::Job& job) {
+        site::closeChain(job, static_cast<std::size_t>(chain_), entry_.cornerGiven());
+    });
+}
+
+bool JobEditor::openChain()
+{
+    if (!isClosed())
+        return false;
+    return act("chain.open", tr("%1 opened").arg(chainName()),
+               [&](site::Job& job) { site::openChain(job, static_cast<std::size_t>(chain_)); });
+}
+
+bool JobEditor::setObstacle(const QString& width, bool cricket)
+{
+    if (currentChain() == nullptr)
+        return false;
+    std::optional<site::Obstacle> obstacle;
+    if (!width.trimmed().isEmpty()) {
+        MeasureEntry entry(MeasureEntry::What::Length);
+        entry.setStyle(settings_.style());
+        entry.setText(width);
+        if (!entry.exact()) {
+            emit failed(entry.problem());
+            return false;
+        }
+        obstacle = site::Obstacle{entry.measured(), cricket};
+    }
+    return act("chain.obstacle", tr("what %1 goes round").arg(chainName()),
+               [&](site::Job& job) { job.chains[static_cast<std::size_t>(chain_)].obstacle = obstacle; });
+}
+
+} // namespace lapwright::field
