@@ -51,6 +51,7 @@ FocusScope {
             field = "length";
     }
 
+    Keys.enabled: visible
     onVisibleChanged: if (visible) forceActiveFocus()
     onShownRunChanged: {
         field = "length";
