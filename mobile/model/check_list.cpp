@@ -86,7 +86,7 @@ bool CheckList::acknowledge(int row, const QString& reason)
     const rules::Finding finding = findings_[static_cast<std::size_t>(row)];
     if (finding.weight != rules::Weight::Warns)
         return false;
-    const std::string given = kept(reason.simplified());
+    const std::string given = kept(reason.simplified(), longestAddress);
     const QString words = given.empty() ? tr("reason taken back") : tr("warning acknowledged");
     const bool done = takeOff_.editor().act("finding.acknowledge", words, [&](site::Job& job) {
         const auto same = [&finding](const site::Acknowledgement& one) {

@@ -76,7 +76,7 @@ bool FieldApp::takeInJob(documents::JobDocument job)
             return editor_.openJob(shown(job.value.id));
         if (here) {
             job.value.id = tablet_.newId();
-            job.value.name = kept(tr("%1 (from another tablet)").arg(shown(job.value.name)));
+            job.value.name = kept(tr("%1 (from another tablet)").arg(shown(job.value.name)), longestName);
         }
         store::addJob(tablet_.database(), job.value, documents::writeJob(job, documents::Layout::Canonical),
                       {"job.import", kept(tr("taken in")), tablet_.now()});

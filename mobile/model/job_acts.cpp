@@ -42,7 +42,7 @@ bool JobEditor::renameChain(const QString& name)
     if (chain == nullptr || name.trimmed().isEmpty())
         return false;
     return act("chain.name", tr("%1 named %2").arg(shown(chain->name), name), [&](site::Job& job) {
-        job.chains[static_cast<std::size_t>(chain_)].name = kept(name.trimmed());
+        job.chains[static_cast<std::size_t>(chain_)].name = kept(name, longestName);
     });
 }
 

@@ -162,7 +162,7 @@ site::Job JobEditor::freshJob() const
         fresh.tolerance = before->value.tolerance;
     }
     fresh.id = tablet_.newId();
-    fresh.measuredBy = field::kept(settings_.person());
+    fresh.measuredBy = field::kept(settings_.person(), longestName);
     return fresh;
 }
 
@@ -170,7 +170,7 @@ bool JobEditor::newJob(const QString& name)
 {
     try {
         documents::JobDocument fresh{freshJob(), {}};
-        fresh.value.name = kept(name);
+        fresh.value.name = kept(name, longestName);
         store::addJob(tablet_.database(), fresh.value,
                       documents::writeJob(fresh, documents::Layout::Canonical),
                       {"job.new", kept(tr("started")), tablet_.now()});

@@ -31,7 +31,7 @@ void JobForm::refresh()
 void JobForm::setText(const char* kind, const QString& words, std::string site::Job::*field,
                       const QString& text)
 {
-    const std::string given = kept(text.trimmed());
+    const std::string given = kept(text, field == &site::Job::address ? longestAddress : longestName);
     if (!editor_.isOpen() || editor_.job().*field == given)
         return;
     editor_.act(kind, words, [&](site::Job& job) { job.*field = given; });
@@ -170,7 +170,7 @@ QString JobForm::colour() const
 
 void JobForm::setColour(const QString& colour)
 {
-    const std::string given = kept(colour.trimmed());
+    const std::string given = kept(colour, longestColour);
     if (given != editor_.job().material.colour)
         editor_.act("head.colour", tr("colour"), [&](site::Job& job) { job.material.colour = given; });
 }

@@ -83,7 +83,7 @@ bool JobList::canFetchMore(const QModelIndex& parent) const
 
 void JobList::fetchMore(const QModelIndex& parent)
 {
-    if (parent.isValid())
+    if (!canFetchMore(parent))
         return;
     try {
         const auto last = lines_.empty() ? std::nullopt : std::optional(lines_.back());
@@ -158,7 +158,7 @@ QString JobList::duplicate(const QString& id)
         }
         documents::JobDocument& copy = read.value();
         copy.value.id = tablet_.newId();
-        copy.value.name = kept(tr("%1 (copy)").arg(field::shown(copy.value.name)));
+        copy.value.name = kept(tr("%1 (copy)").arg(field::shown(copy.value.name)), longestName);
         copy.value.acknowledgements.clear();
         store::addJob(tablet_.database(), copy.value, documents::writeJob(copy, documents::Layout::Canonical),
                       {"job.copy", kept(tr("copied")), tablet_.now()});
@@ -203,10 +203,10 @@ void JobList::move(const QString& id, store::Shelf to, const char* kind, const Q
                                    [&](const store::JobLine& one) { return one.id == kept(id); });
     if (line != lines_.end() && to != filter_.shelf) {
         const int row = static_cast<int>(line - lines_.begin());
+        --total_;
         beginRemoveRows({}, row, row);
         lines_.erase(line);
         endRemoveRows();
-        --total_;
         emit totalChanged();
     } else {
         refresh();

@@ -279,7 +279,7 @@ site::Run RunEntry::run(site::Run base) const
     base.courseExposure = asksForExposure() ? exposure_.length() : std::nullopt;
     base.start = start_;
     base.end = end_;
-    base.note = kept(note_);
+    base.note = kept(note_, longestAddress);
     return base;
 }
 

@@ -27,6 +27,11 @@ std::string kept(const QString& text)
     return text.toStdString();
 }
 
+std::string kept(const QString& text, qsizetype most)
+{
+    return kept(text.trimmed().left(most));
+}
+
 QString capital(QString text)
 {
     if (!text.isEmpty())

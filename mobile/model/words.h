@@ -14,6 +14,11 @@ namespace lapwright::field {
 /// Core text and QString, as UTF-8.
 [[nodiscard]] QString shown(const std::string& text);
 [[nodiscard]] std::string kept(const QString& text);
+/// The same, cut to what a document takes in its place (schemas/job.schema.json).
+[[nodiscard]] std::string kept(const QString& text, qsizetype most);
+inline constexpr qsizetype longestName = 200;
+inline constexpr qsizetype longestAddress = 1000;
+inline constexpr qsizetype longestColour = 100;
 
 /// The sentence translated (context "core") with its values put in, first letter a capital; empty for an
 /// empty phrase.

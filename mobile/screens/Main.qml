@@ -15,8 +15,9 @@ Window {
 
     function go(to: string) {
         // A field that is being typed in is left first, so that what was typed is kept.
-        contentItem.forceActiveFocus();
+        nowhere.forceActiveFocus();
         place = to;
+        screen.forceActiveFocus();
     }
 
     width: 1280
@@ -49,6 +50,10 @@ Window {
         target: Theme
         property: "touch"
         value: true
+    }
+
+    Item {
+        id: nowhere
     }
 
     GridLayout {

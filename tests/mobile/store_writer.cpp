@@ -39,7 +39,7 @@ public:
 private:
     void rename()
     {
-        job_.name = std::string(random_() % 300, static_cast<char>('a' + random_() % 26));
+        job_.name = std::string(random_() % 200, static_cast<char>('a' + random_() % 26));
         kept_ = store::commitAct(connection_, job_, kept_,
                                  documents::writeJob({job_, {}}, documents::Layout::Canonical),
                                  {"head.name", "name", "2026-11-25T10:00:00.000Z"});
