@@ -5,14 +5,6 @@
 
 namespace lapwright::field {
 
-namespace {
-
-/// Small enough that its words can be read in a list.
-constexpr Length thumbnailWidth = Length::millimetres(84);
-constexpr Length thumbnailHeight = Length::millimetres(62);
-
-} // namespace
-
 int ProfileList::rowCount(const QModelIndex& parent) const
 {
     return parent.isValid() ? 0 : static_cast<int>(rows_.size());
@@ -65,8 +57,6 @@ void ProfileList::show(const pieces::Order& order, const pieces::Catalogue& cata
         wish.colourName = profile.material.colour;
         wish.girth = profile.girth;
         wish.style = style;
-        wish.width = thumbnailWidth;
-        wish.height = thumbnailHeight;
         const auto metal = catalogue.metals.find(profile.material.metal);
         const auto trim = catalogue.trims.find(profile.profile.trim);
         wish.metal = (metal == catalogue.metals.end() ? profile.material.metal : metal->second.name) + ", " +

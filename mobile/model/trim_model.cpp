@@ -114,9 +114,13 @@ QString TrimModel::note() const
 
 void TrimModel::setPage(double widthMillimetres, double heightMillimetres)
 {
-    constexpr double least = 60.0, most = 600.0;
-    const Length width = nearestFromMillimetres(std::clamp(widthMillimetres, least, most));
-    const Length height = nearestFromMillimetres(std::clamp(heightMillimetres, least, most));
+    // A section with its labels needs so much paper; a smaller view shows it smaller.
+    constexpr double leastWidth = 150.0, leastHeight = 115.0, most = 1000.0;
+    const double wide = std::clamp(widthMillimetres, 1.0, most),
+                 high = std::clamp(heightMillimetres, 1.0, most);
+    const double larger = std::max({1.0, leastWidth / wide, leastHeight / high});
+    const Length width = nearestFromMillimetres(std::min(wide * larger, most));
+    const Length height = nearestFromMillimetres(std::min(high * larger, most));
     if (width == pageWidth_ && height == pageHeight_)
         return;
     pageWidth_ = width;
