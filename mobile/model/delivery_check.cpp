@@ -4,6 +4,7 @@
 #include "documents/job.h"
 #include "documents/order.h"
 #include "model/words.h"
+#include "schedule/label_text.h"
 #include "site/closure.h"
 #include "storage/document_file.h"
 #include "store/deliveries.h"
@@ -335,13 +336,23 @@ bool DeliveryCheck::countBundle(const QString& label)
 
 int DeliveryCheck::rowOf(const QString& code) const
 {
-    const std::string wanted = kept(code.trimmed());
+    const QString typed = code.trimmed();
+    const auto label = schedule::readLabelText(kept(typed));
+    const auto same = [](const std::string& own, const QString& wanted) {
+        return !own.empty() && field::shown(own).compare(wanted, Qt::CaseInsensitive) == 0;
+    };
+    const auto means = [&](const Row& row) {
+        const schedule::Bundle& bundle = load_.bundles[row.bundle];
+        if (!label.ok())
+            return same(row.piece.mark, typed) || same(bundle.label, typed);
+        return label->order == bundle.order &&
+               (label->mark.empty() ? label->bundle == bundle.label : label->mark == row.piece.mark);
+    };
+    int found = -1;
     for (int row = 0; row < rowCount(); ++row)
-        if (field::shown(at(row).piece.mark).compare(code.trimmed(), Qt::CaseInsensitive) == 0 ||
-            field::shown(load_.bundles[at(row).bundle].label).compare(code.trimmed(), Qt::CaseInsensitive) ==
-                0)
-            return row;
-    return -1;
+        if (means(at(row)) && (found < 0 || (at(found).left() == 0 && at(row).left() > 0)))
+            found = row;
+    return found;
 }
 
 bool DeliveryCheck::undo()

@@ -90,8 +90,8 @@ public:
                            const QString& note);
     /// Everything of a bundle that is not counted yet came.
     Q_INVOKABLE bool countBundle(const QString& label);
-    /// The row of a mark or a bundle's first row, as a label's code or a person gives it; −1 if it is not on
-    /// the load.
+    /// The row of a mark, or a bundle's first row, as a label's code (schedule/label_text.h) or a person
+    /// gives it, one that is still to count before others; −1 if it is not on the load.
     Q_INVOKABLE [[nodiscard]] int rowOf(const QString& code) const;
     Q_INVOKABLE bool undo();
     /// Shows where the row's pieces go.

@@ -2,6 +2,7 @@
 #include "documents/shop.h"
 #include "mobile/tablet_at.h"
 #include "model/field_app.h"
+#include "schedule/label_text.h"
 #include "storage/document_file.h"
 #include "store/jobs.h"
 
@@ -390,6 +391,13 @@ void FieldModels::countingALoadIn()
     DeliveryCheck& delivery = *bench.app->delivery();
     QVERIFY(delivery.openFile(path));
     QCOMPARE(delivery.expected(), 7);
+    QCOMPARE(delivery.rowOf(" e1.2 "), 1);
+    QCOMPARE(delivery.rowOf("b2"), 2);
+    QCOMPARE(delivery.rowOf("E9.9"), -1);
+    const auto label = schedule::labelText({inventedLoad().bundles[0].order, 1, "E2.1", "", 2});
+    QCOMPARE(delivery.rowOf(QString::fromStdString(*label)), 2);
+    const auto stranger = schedule::labelText({"00000000-0000-4000-8000-00000000eeee", 1, "E2.1", "", 2});
+    QCOMPARE(delivery.rowOf(QString::fromStdString(*stranger)), -1);
     QVERIFY(delivery.count(0, DeliveryCheck::Found::Received, 3, ""));
     QVERIFY(delivery.count(0, DeliveryCheck::Found::Damaged, 1, "bent"));
     QVERIFY2(!delivery.count(0, DeliveryCheck::Found::Received, 1, ""), "all four are counted");
