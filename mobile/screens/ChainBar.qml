@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import QtQuick.Templates as T
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // The chains of the house, the one in hand marked, and the way to another.
 Rectangle {

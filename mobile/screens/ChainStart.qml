@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import QtQuick.Templates as T
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // What the next chain is: one tap begins it. The chain in hand can be named or taken out here too.
 ColumnLayout {

@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import QtQuick.Templates as T
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // What the program has to say before anyone leaves the house.
 Item {

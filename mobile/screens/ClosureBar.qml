@@ -1,7 +1,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // Whether a closed chain comes back to where it began, and if not, what to measure again.
 Rectangle {

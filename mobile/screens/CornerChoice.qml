@@ -1,7 +1,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // How the run meets the one before it. Square corners are one tap; others are measured.
 ColumnLayout {

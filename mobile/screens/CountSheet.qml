@@ -1,7 +1,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // How many of the mark in hand came, and how.
 ColumnLayout {

@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import QtQuick.Templates as T
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 import "parts.js" as Parts
 
 // At the truck: what should have come, counted in mark by mark; where each piece goes.

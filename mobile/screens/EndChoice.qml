@@ -1,7 +1,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // What happens at the two ends of the run, and a word about it.
 Flickable {

@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import QtQuick.Templates as T
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // Chooses a file, or a folder to write into. It takes the place of what is behind it and gives it back as it was.
 Rectangle {

@@ -1,7 +1,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // The two-minute guide through the sample house: says what is here and what to try, and goes on when it was tried.
 Plate {

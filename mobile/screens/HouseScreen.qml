@@ -1,7 +1,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // The house, chain by chain: the plan as it grows, and the run in hand beside it. A keyboard types into the run
 // wherever it was tapped last.

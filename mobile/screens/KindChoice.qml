@@ -1,7 +1,7 @@
 import QtQuick
 import QtQuick.Templates as T
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // What kind of edge the run is.
 GridView {

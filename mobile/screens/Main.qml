@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import QtQuick.Window
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // The window: places at the side or at the foot, one of them in view.
 Window {

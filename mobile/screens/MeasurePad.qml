@@ -1,7 +1,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 
 // The keypad: digits under the thumb, feet and inches as keys, every sixteenth in two taps at most.
 ColumnLayout {

@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import QtQuick.Templates as T
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 import "parts.js" as Parts
 
 // The order: what it comes to, every piece, and the way to the shop.

@@ -1,7 +1,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 import "parts.js" as Parts
 
 // The run in hand, or the next one: its length on the keypad, and what else it needs a tap away. What is set stays

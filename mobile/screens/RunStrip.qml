@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import QtQuick.Templates as T
 import Lapwright.Look
-import Lapwright.Model
+import Lapwright.FieldModel
 import "parts.js" as Parts
 
 // The runs of the chain in the order of the walk; the last field begins a new one.
