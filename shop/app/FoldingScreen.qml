@@ -8,7 +8,8 @@ ScreenFrame {
     id: screen
 
     readonly property FoldingDesk desk: shop.folding
-    property bool queueShown: true
+    /// On a touch panel the whole width belongs to the lot at the machine.
+    property bool queueShown: !Theme.touch
 
     title: desk.title === "" ? qsTr("Folding") : desk.title
     detail: Theme.spoken([desk.material, desk.machine], " · ")
@@ -43,7 +44,7 @@ ScreenFrame {
     ]
 
     RowsList {
-        visible: screen.queueShown
+        visible: screen.queueShown || screen.desk.current === ""
         name: qsTr("Lots to fold")
         model: screen.desk.lots
         current: screen.desk.current
@@ -171,7 +172,9 @@ ScreenFrame {
             Words {
                 text: screen.desk.counter
                 level: Words.Title
+                maximumLineCount: 1
                 Layout.fillWidth: true
+                Layout.minimumWidth: implicitWidth
             }
 
             ActionButton {
