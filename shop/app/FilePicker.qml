@@ -13,7 +13,7 @@ Loader {
 
     function open() {
         active = true;
-        item.open();
+        (item as FileDialog).open();
     }
 
     active: false

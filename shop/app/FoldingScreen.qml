@@ -76,13 +76,13 @@ ScreenFrame {
             spacing: Theme.wide
             Layout.fillWidth: true
 
-            Figure {
+            Setting {
                 label: qsTr("Gauge")
                 value: screen.desk.gauge
                 Layout.fillWidth: true
             }
 
-            Figure {
+            Setting {
                 label: screen.desk.action
                 value: screen.desk.angle
                 Layout.fillWidth: true
@@ -221,7 +221,7 @@ ScreenFrame {
         }
     }
 
-    component Figure: ColumnLayout {
+    component Setting: ColumnLayout {
         id: figure
 
         property string label: ""

@@ -84,10 +84,11 @@ Window {
     }
 
     Shortcut {
-        sequences: [StandardKey.Find]
+        sequence: "Ctrl+F"
         onActivated: {
-            if (screen.item)
-                screen.item.focusSearch();
+            const frame = screen.item as ScreenFrame;
+            if (frame)
+                frame.focusSearch();
         }
     }
 
