@@ -355,7 +355,8 @@ void FoldingDesk::move()
         draw();
     } else if (lot_ && lot_->pictures) {
         motionAt_ = 0;
-        while (motionAt_ < lot_->pictures->milliseconds() && lot_->pictures->frame(motionAt_).step < step_)
+        while (motionAt_ < lot_->pictures->milliseconds() &&
+               lot_->pictures->sectionAt(motionAt_).step < step_)
             motionAt_ += frameEvery;
         motion_.start();
     }
@@ -366,7 +367,7 @@ void FoldingDesk::drawMotion()
 {
     motionAt_ += frameEvery;
     if (!lot_ || !lot_->pictures || motionAt_ > lot_->pictures->milliseconds() ||
-        lot_->pictures->frame(motionAt_).step != step_)
+        lot_->pictures->sectionAt(motionAt_).step != step_)
         motion_.stop();
     draw();
 }
@@ -386,7 +387,7 @@ void FoldingDesk::draw()
         picture.colourName = profile.material.colour;
         fold::StepPicture section = lot_->pictures->step(step_);
         if (moving())
-            section.after = lot_->pictures->frame(motionAt_).sheet;
+            section.after = lot_->pictures->sectionAt(motionAt_).sheet;
         picture_ = look::Picture(drawing::foldStepPicture(*step(), section, picture));
     }
     emit pictureChanged();

@@ -4,6 +4,7 @@
 
 #include <QElapsedTimer>
 
+#include <chrono>
 #include <exception>
 #include <string_view>
 #include <utility>
@@ -14,6 +15,9 @@ namespace {
 
 /// The least time between two reports, milliseconds.
 constexpr qint64 reportEvery = 100;
+
+/// A schedule is looked for so long at most; it cannot be stopped sooner.
+constexpr std::chrono::seconds longestScheduling{10};
 
 } // namespace
 
@@ -72,7 +76,7 @@ PlanWorker::Outcome PlanWorker::plan(const std::string& databasePath, PlanWork w
         }
         return !stopping_.load();
     };
-    work.schedule.goOn = [&goOn](const schedule::Progress& progress) { return goOn(progress.phase); };
+    work.schedule.timeLimit = longestScheduling;
     try {
         const auto database = storage::Database::open(databasePath);
         if (!database.ok())
