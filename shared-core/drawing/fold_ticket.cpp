@@ -9,6 +9,7 @@
 #include "measure/rounding.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace lapwright::drawing {
 
@@ -29,7 +30,7 @@ public:
     TicketPainter(const trim::Profile& profile, const trim::FlatPattern& flat, const fold::FoldPlan& plan,
                   const fold::FoldPictures& pictures, const FoldTicket& ticket)
         : profile_(profile), flat_(flat), plan_(plan), pictures_(pictures), ticket_(ticket),
-          pages_("Fold ticket, " + profile.name, ticket.job)
+          pages_("Fold ticket, " + profile.name, ticket.job, ticket.form)
     {
     }
 
@@ -230,7 +231,7 @@ private:
         return lift > Length::millimetres(3) ? text + ", lift " + length(lift) + " over the bed" : text;
     }
 
-    /// Each said once.
+    /// Each said once; what the shop always says is last.
     [[nodiscard]] std::vector<std::string> said() const
     {
         std::vector<std::string> all;
@@ -248,19 +249,31 @@ private:
             if (plan_.steps[i].handling.out != fold::WayOut::Straight) // lifting is said with the step's move
                 for (const Phrase& note : plan_.steps[i].notes)
                     all.push_back("Step " + std::to_string(i + 1) + ": " + say(note, ticket_.style));
+        if (!ticket_.caution.empty())
+            all.push_back(ticket_.caution);
         return all;
     }
 
-    [[nodiscard]] double cautionRoom() const { return 5.0 * static_cast<double>(said().size()); }
+    static constexpr double cautionSize = 3.2;
+
+    [[nodiscard]] double cautionRoom() const
+    {
+        double room = 0.0;
+        for (const std::string& text : said())
+            room += pages_.heightOf(text, cautionSize, true);
+        return room;
+    }
 
     void cautions()
     {
         for (const std::string& text : said())
-            pages_.text(Role::Caution, text, 3.2, true);
+            pages_.text(Role::Caution, text, cautionSize, true);
     }
 
     void stepPictures()
     {
+        // Two on a page of whatever height.
+        const double height = std::min(124.0, pages_.wholeRoom() / 2.0);
         for (std::size_t i = 0; i < pictures_.stepCount(); ++i) {
             FoldStepPicture picture;
             picture.number = i + 1;
@@ -272,9 +285,7 @@ private:
             picture.colour = ticket_.colour;
             picture.colourName = ticket_.colourName;
             picture.width = nearestFromMillimetres(pages_.right() - pages_.left());
-            picture.height = Length::millimetres(124);
-            if (i == 0)
-                pages_.next();
+            picture.height = nearestFromMillimetres(std::floor(height));
             pages_.picture(foldStepPicture(plan_.steps[i], pictures_.step(i), picture));
         }
     }

@@ -2,6 +2,7 @@
 
 #include "drawing/display_list.h"
 #include "drawing/profile_picture.h"
+#include "drawing/ticket_page.h"
 #include "fold/picture.h"
 #include "measure/writing.h"
 #include "trim/girth.h"
@@ -35,11 +36,14 @@ struct FoldTicket {
     Angle angleTolerance = Angle::degrees(1.0);
     Style style;
     AngleShown angles = AngleShown::Fold;
+    /// Said with the plan's own cautions, before the steps.
+    std::string caution;
+    TicketForm form;
 };
 
-/// The ticket that goes to the folder, as pages of A4: the finished profile, what to check on it and how far
-/// it may be off, marks and piece count, all steps in a table with the gauge setting large, the cautions, and
-/// then every step as a picture, two on a page. No label stands on a line or another label.
+/// The ticket that goes to the folder, on pages of the form: the finished profile, what to check on it and
+/// how far it may be off, marks and piece count, all steps in a table with the gauge setting large, the
+/// cautions, and then every step as a picture, two on a page. No label stands on a line or another label.
 [[nodiscard]] std::vector<DisplayList> foldTicket(const trim::Profile& profile, const trim::FlatPattern& flat,
                                                   const fold::FoldPlan& plan,
                                                   const fold::FoldPictures& pictures,

@@ -62,6 +62,31 @@ Text words(Role role, std::string text, Point at, double size, Anchor anchor, bo
     return {role, std::move(text), at, size, anchor, bold, 0.0};
 }
 
+Shape placed(Shape shape, Point corner, double scale)
+{
+    const auto move = [&](Point& point) { point = corner + scale * point; };
+    const auto draw = [&](Stroke& stroke) { stroke.width *= scale; };
+    if (auto* path = std::get_if<Path>(&shape)) {
+        for (Point& point : path->points)
+            move(point);
+        if (path->stroke)
+            draw(*path->stroke);
+    } else if (auto* circle = std::get_if<Circle>(&shape)) {
+        move(circle->centre);
+        circle->radius *= scale;
+        if (circle->stroke)
+            draw(*circle->stroke);
+    } else if (auto* arc = std::get_if<Arc>(&shape)) {
+        move(arc->centre);
+        arc->radius *= scale;
+        draw(arc->stroke);
+    } else if (auto* text = std::get_if<Text>(&shape)) {
+        move(text->at);
+        text->size *= scale;
+    }
+    return shape;
+}
+
 const std::vector<double>& usualScales()
 {
     static const std::vector<double> scales = {

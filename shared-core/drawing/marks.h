@@ -17,6 +17,9 @@ void addArrow(std::vector<Shape>& onto, Role role, Point from, Point to, double 
 [[nodiscard]] Text words(Role role, std::string text, Point at, double size, Anchor anchor = Anchor::Start,
                          bool bold = false);
 
+/// The shape where another page takes it: made `scale` times as large, its page's corner at `corner`.
+[[nodiscard]] Shape placed(Shape shape, Point corner, double scale = 1.0);
+
 /// The largest scale (paper per real) of the usual ones, 5:1 to 1:10 000, at which `width` × `height` real
 /// millimetres fit into `room`.
 [[nodiscard]] double usualScale(double width, double height, const Rectangle& room);

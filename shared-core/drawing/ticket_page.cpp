@@ -8,31 +8,21 @@ namespace lapwright::drawing {
 
 namespace {
 
-Shape moved(Shape shape, Point by)
-{
-    if (auto* path = std::get_if<Path>(&shape)) {
-        for (Point& point : path->points)
-            point = point + by;
-    } else if (auto* circle = std::get_if<Circle>(&shape)) {
-        circle->centre = circle->centre + by;
-    } else if (auto* arc = std::get_if<Arc>(&shape)) {
-        arc->centre = arc->centre + by;
-    } else if (auto* text = std::get_if<Text>(&shape)) {
-        text->at = text->at + by;
-    }
-    return shape;
-}
+/// From one line's base to the next.
+constexpr double lineInEm = 1.35;
 
 } // namespace
 
-TicketPages::TicketPages(std::string title, std::string job) : title_(std::move(title)), job_(std::move(job))
+TicketPages::TicketPages(std::string title, std::string job, TicketForm form)
+    : title_(std::move(title)), job_(std::move(job)), form_(std::move(form)),
+      width_(inMillimetres(form_.width)), height_(inMillimetres(form_.height))
 {
     head();
 }
 
 void TicketPages::head()
 {
-    used_ = margin + 7.0;
+    used_ = headEnd;
     const double room = right() - left();
     const std::string job = shortened(job_, 3.4, room * 0.4);
     add(words(Role::Title, shortened(title_, 5.4, room * 0.58, true), {left(), margin + 5.0}, 5.4,
@@ -53,8 +43,8 @@ double TicketPages::down(double by)
 void TicketPages::next()
 {
     DisplayList page;
-    page.width = nearestFromMillimetres(width);
-    page.height = nearestFromMillimetres(height);
+    page.width = form_.width;
+    page.height = form_.height;
     page.title = title_;
     page.description = described_;
     page.shapes = std::move(shapes_);
@@ -64,12 +54,21 @@ void TicketPages::next()
     head();
 }
 
-void TicketPages::text(Role role, const std::string& text, double size, bool bold)
+std::vector<std::string> TicketPages::linesOf(const std::string& text, double size, bool bold) const
 {
     // The advance widths are for plain type; bold runs wider.
-    const double across = (right() - left()) * (bold ? 0.86 : 1.0);
-    for (const std::string& part : wrapped(text, size, across)) {
-        const double row = down(size * 1.35);
+    return wrapped(text, size, (right() - left()) * (bold ? 0.86 : 1.0));
+}
+
+double TicketPages::heightOf(const std::string& text, double size, bool bold) const
+{
+    return static_cast<double>(linesOf(text, size, bold).size()) * size * lineInEm;
+}
+
+void TicketPages::text(Role role, const std::string& text, double size, bool bold)
+{
+    for (const std::string& part : linesOf(text, size, bold)) {
+        const double row = down(size * lineInEm);
         add(words(role, part, {left(), row}, size, Anchor::Start, bold));
     }
     described_ += text + ". ";
@@ -87,17 +86,22 @@ void TicketPages::picture(const DisplayList& list)
     const double high = inMillimetres(list.height);
     const double bottom = down(high);
     for (const Shape& shape : list.shapes)
-        add(moved(shape, {left(), bottom - high}));
+        add(placed(shape, {left(), bottom - high}));
     described_ += list.title + ": " + list.description + " ";
 }
 
 std::vector<DisplayList> TicketPages::take()
 {
     next();
-    for (std::size_t i = 0; i < pages_.size(); ++i)
-        pages_[i].shapes.emplace_back(
-            words(Role::Note, "page " + std::to_string(i + 1) + " of " + std::to_string(pages_.size()),
-                  {right(), height - margin + 2.0}, 2.8, Anchor::End));
+    const double row = height_ - margin + 2.0;
+    for (std::size_t i = 0; i < pages_.size(); ++i) {
+        const std::string page = "page " + std::to_string(i + 1) + " of " + std::to_string(pages_.size());
+        const double room = right() - left() - textWidth(page, 2.8) - 4.0;
+        if (!form_.foot.empty())
+            pages_[i].shapes.emplace_back(
+                words(Role::Note, shortened(harmless(form_.foot), 2.8, room), {left(), row}, 2.8));
+        pages_[i].shapes.emplace_back(words(Role::Note, page, {right(), row}, 2.8, Anchor::End));
+    }
     return std::move(pages_);
 }
 

@@ -5,18 +5,27 @@
 #include <string>
 #include <vector>
 
-/// Pages of A4 filled from top to bottom.
+/// Pages filled from top to bottom.
 namespace lapwright::drawing {
+
+/// The paper a ticket is printed on, and what stands at the foot of every page beside its number.
+struct TicketForm {
+    Length width = Length::millimetres(210);
+    Length height = Length::millimetres(297);
+    std::string foot;
+};
 
 class TicketPages {
 public:
     /// `title` and `job` stand on every page; `job` may be empty.
-    TicketPages(std::string title, std::string job);
+    TicketPages(std::string title, std::string job, TicketForm form);
 
     [[nodiscard]] double left() const { return margin; }
-    [[nodiscard]] double right() const { return width - margin; }
+    [[nodiscard]] double right() const { return width_ - margin; }
     /// Height left on this page.
-    [[nodiscard]] double room() const { return height - margin - footHeight - used_; }
+    [[nodiscard]] double room() const { return height_ - margin - footHeight - used_; }
+    /// Height of a page on which nothing stands yet.
+    [[nodiscard]] double wholeRoom() const { return height_ - margin - footHeight - headEnd - ruleHeight; }
 
     /// Moves down by `by`, to a new page if this one has no room for it. Returns where it has got to.
     double down(double by);
@@ -25,6 +34,8 @@ public:
     [[nodiscard]] std::vector<Shape>& shapes() { return shapes_; }
     /// Text across the page, in as many lines as it needs.
     void text(Role role, const std::string& text, double size, bool bold);
+    /// What that takes of the page.
+    [[nodiscard]] double heightOf(const std::string& text, double size, bool bold) const;
     /// A line across the page.
     void rule();
     static constexpr double ruleHeight = 2.2;
@@ -35,12 +46,16 @@ public:
     [[nodiscard]] std::vector<DisplayList> take();
 
 private:
-    static constexpr double width = 210.0, height = 297.0, margin = 10.0, footHeight = 6.0;
+    static constexpr double margin = 10.0, headEnd = margin + 7.0, footHeight = 6.0;
 
+    [[nodiscard]] std::vector<std::string> linesOf(const std::string& text, double size, bool bold) const;
     void head();
 
     std::string title_;
     std::string job_;
+    TicketForm form_;
+    double width_;
+    double height_;
     std::vector<Shape> shapes_;
     std::vector<DisplayList> pages_;
     std::string described_;

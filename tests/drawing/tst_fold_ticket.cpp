@@ -20,7 +20,7 @@ struct Drawn {
     std::string texts;
 };
 
-Drawn draw(const trim::Profile& profile, const char* folder, const QString& name)
+Drawn draw(const trim::Profile& profile, const char* folder, const QString& name, const TicketForm& form = {})
 {
     const metal::Metal metal = foldcases::steel();
     const fold::Machine machine = foldcases::machine(folder);
@@ -38,6 +38,8 @@ Drawn draw(const trim::Profile& profile, const char* folder, const QString& name
     ticket.machine = machine->name;
     ticket.beamFace = machine->beamFaces[drawn.plan.beamFace].name;
     ticket.pieces = {{"E1", 2, Length::feet(10)}, {"E2", 1, Length::feet(6)}};
+    ticket.caution = "Lapwright does not control a machine.";
+    ticket.form = form;
     drawn.pages = foldTicket(profile, flat, drawn.plan, *pictures, ticket);
     int number = 0;
     for (const DisplayList& page : drawn.pages) {
@@ -113,6 +115,22 @@ private slots:
             QCOMPARE(page.height, Length::millimetres(297));
             QVERIFY(!page.description.empty());
         }
+    }
+
+    void standsOnOtherPaper()
+    {
+        // Letter, 8.5 × 11 in, is lower than A4: still two steps on a page.
+        const TicketForm letter{Length::inches(17) / 2, Length::inches(11),
+                                "revision 2, printed 2026-11-25 14:05"};
+        const Drawn drawn = draw(coping(), "long-folder-up", "coping-letter", letter);
+        QVERIFY2(faultsIn(drawn).isEmpty(), qPrintable(faultsIn(drawn)));
+        QVERIFY(drawn.pages.size() <= 2 + (drawn.plan.steps.size() + 1) / 2);
+        for (const DisplayList& page : drawn.pages) {
+            QCOMPARE(page.width, letter.width);
+            QCOMPARE(page.height, letter.height);
+            QVERIFY(textsOf(page).find(letter.foot + "\n") != std::string::npos);
+        }
+        QVERIFY(drawn.texts.find("Lapwright does not control a machine.") != std::string::npos);
     }
 
     void knownAndRandomTrimStaysReadable()
