@@ -21,6 +21,8 @@ QFont pictureFace(bool bold)
     face.setFamilies({QStringLiteral("DejaVu Sans"), QStringLiteral("sans-serif")});
     face.setBold(bold);
     face.setKerning(false);
+    // No ligatures: they are narrower than their letters, and "fi" is not found in a PDF that has one for it.
+    face.setStyleStrategy(QFont::PreferNoShaping);
     face.setHintingPreference(QFont::PreferNoHinting);
     return face;
 }
