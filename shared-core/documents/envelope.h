@@ -42,6 +42,7 @@ inline const Kind receipt{"lapwright/receipt", 1, "receipt.schema.json", "0.1.0"
 inline const Kind floor{"lapwright/floor", 1, "floor.schema.json", "0.1.0", {}};
 inline const Kind schedule{"lapwright/schedule", 1, "schedule.schema.json", "0.1.0", {}};
 inline const Kind profile{"lapwright/profile", 1, "profile.schema.json", "0.1.0", {}};
+inline const Kind rates{"lapwright/rates", 1, "rates.schema.json", "0.1.0", {}};
 } // namespace kinds
 
 /// The members of a document of this kind, at its newest version and allowed by its schema. Errors:

@@ -9,6 +9,7 @@
 #include "documents/metal.h"
 #include "documents/order.h"
 #include "documents/profile.h"
+#include "documents/rates.h"
 #include "documents/rules.h"
 #include "documents/schedule.h"
 #include "documents/schema.h"
@@ -72,6 +73,7 @@ std::vector<Case> cases()
             {&kinds::schedule, texts::ofCase("two-houses.schedule.json"), errorsOf<readSchedule>},
             {&kinds::load, texts::ofCase("first.load.json"), errorsOf<readLoad>},
             {&kinds::receipt, texts::ofCase("first.receipt.json"), errorsOf<readReceipt>},
+            {&kinds::rates, texts::ofCase("shop.rates.json"), errorsOf<readRates>},
             {&kinds::cutProblem, texts::ofCase("two-girths.cut-problem.json"), errorsOf<readCutProblem>}};
 }
 

@@ -6,6 +6,7 @@
 #include "documents/machine.h"
 #include "documents/metal.h"
 #include "documents/profile.h"
+#include "documents/rates.h"
 #include "documents/rules.h"
 #include "documents/schedule.h"
 #include "documents/shop.h"
@@ -65,6 +66,7 @@ private slots:
             {"two-houses.schedule.json", through<readSchedule, writeSchedule>},
             {"first.load.json", through<readLoad, writeLoad>},
             {"first.receipt.json", through<readReceipt, writeReceipt>},
+            {"shop.rates.json", through<readRates, writeRates>},
             {"two-girths.cut-problem.json", through<readCutProblem, writeCutProblem>}};
         for (const auto& [file, roundTrip] : files)
             check({file, texts::ofCase(file)}, roundTrip);

@@ -5,6 +5,7 @@
 #include "cutting/solve.h"
 #include "document_texts.h"
 #include "documents/cut.h"
+#include "documents/rates.h"
 #include "documents/shop.h"
 #include "unknown_members.h"
 
@@ -44,6 +45,23 @@ Document<CutPlan> planned()
 class ShopDocumentsTest : public QObject {
     Q_OBJECT
 private slots:
+    void ratesSayWhatTheyMean()
+    {
+        const auto rates = readRates(texts::ofCase("shop.rates.json"));
+        QVERIFY2(rates.ok(), firstError(rates).c_str());
+        QCOMPARE(rates->value.materials.size(), std::size_t{3});
+        QCOMPARE(rates->value.labour, (schedule::LabourTimes{1200, 390, 45, 15}));
+        QVERIFY(!rates->value.materials[0].colour && rates->value.materials[1].colour == "Bone");
+        Json twice = caseJson("shop.rates.json");
+        twice["materials"][1].erase("colour");
+        QVERIFY(firstError(readRates(twice.dump())).find("/materials/1") == 0);
+        Json both = caseJson("shop.rates.json");
+        both["materials"][0]["cents_per_square_metre"] = 10;
+        QVERIFY(firstError(readRates(both.dump())).find("either") != std::string::npos);
+        Json none = caseJson("shop.rates.json");
+        none["materials"][2].erase("cents_per_square_metre");
+        QVERIFY(firstError(readRates(none.dump())).find("no rate") != std::string::npos);
+    }
     void aPlanComesBackAndHolds()
     {
         const Document<CutPlan> plan = planned();
