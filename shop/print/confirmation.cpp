@@ -1,0 +1,208 @@
+#include "print/confirmation.h"
+
+#include "print/order_words.h"
+#include "print/words.h"
+
+#include <map>
+#include <utility>
+#include <vector>
+
+namespace lapwright::print {
+
+namespace {
+
+/// Pieces that follow one another and are alike to a customer: one line of the confirmation.
+struct Alike {
+    std::string first;
+    std::string last;
+    std::int64_t count = 0;
+    Length length;
+    std::string where;
+};
+
+class ConfirmationWriter {
+public:
+    ConfirmationWriter(const pieces::Order& order, const std::optional<Offer>& offer,
+                       const Printing& printing, const Style& style)
+        : order_(order), offer_(offer), printing_(printing), style_(style), places_(placesOf(order.job))
+    {
+    }
+
+    Sheet write()
+    {
+        sheet_.title = "Order confirmation";
+        sheet_.subject = order_.job.name;
+        sheet_.foot = footOf(order_.job.name, order_.revision, printing_);
+        facts();
+        pieces();
+        accessories();
+        siteCuts();
+        accepted();
+        cost();
+        sheet_.add(
+            Paragraph{"Made as measured on site and listed here; a change after this needs a new revision. " +
+                          cautionAboutCodes(),
+                      Tone::Plain},
+            true);
+        sheet_.add(Signatures{{"for the customer", "for the shop", "date"}});
+        return std::move(sheet_);
+    }
+
+private:
+    [[nodiscard]] std::string length(Length value) const { return lapwright::write(value, style_); }
+
+    void facts()
+    {
+        const site::Job& job = order_.job;
+        Facts facts;
+        const auto add = [&](const char* name, const std::string& value) {
+            if (!value.empty())
+                facts.facts.push_back({name, value});
+        };
+        add("customer", job.customer);
+        add("wanted by", job.wantedBy);
+        add("address", job.address);
+        add("measured by", job.measuredBy);
+        add("material", materialInWords(job.material));
+        add("revision", std::to_string(order_.revision));
+        add("pieces", std::to_string(pieceCount(order_)));
+        add("weight", writeMass(kilogramsOf(order_), style_));
+        sheet_.add(std::move(facts));
+    }
+
+    [[nodiscard]] std::vector<Alike> alikeOf(std::size_t profile) const
+    {
+        std::vector<Alike> all;
+        for (const pieces::Piece& piece : order_.pieces) {
+            if (piece.profile != profile)
+                continue;
+            const std::string where = placeOf(piece, places_);
+            if (!all.empty() && all.back().where == where && all.back().length == piece.blankLength) {
+                all.back().last = piece.mark;
+                all.back().count += piece.count;
+            } else {
+                all.push_back({piece.mark, piece.mark, piece.count, piece.blankLength, where});
+            }
+        }
+        return all;
+    }
+
+    void pieces()
+    {
+        Table table;
+        table.columns = {{"marks", 40.0},
+                         {"pieces", 16.0, Align::Right},
+                         {"length", 28.0, Align::Right},
+                         {"where it goes"}};
+        for (std::size_t index = 0; index < order_.profiles.size(); ++index) {
+            const pieces::OrderedProfile& profile = order_.profiles[index];
+            Group group{profile.id + "  " + profile.profile.name,
+                        materialInWords(profile.material) + ", girth " + length(profile.girth),
+                        {}};
+            for (const Alike& alike : alikeOf(index))
+                group.rows.push_back(
+                    {{{alike.first == alike.last ? alike.first : alike.first + " to " + alike.last,
+                       Tone::Strong},
+                      {std::to_string(alike.count)},
+                      {length(alike.length)},
+                      {alike.where}}});
+            if (!group.rows.empty())
+                table.groups.push_back(std::move(group));
+        }
+        sheet_.add(Heading{"Pieces"});
+        sheet_.add(std::move(table));
+    }
+
+    void accessories()
+    {
+        std::map<std::string, std::pair<std::int64_t, Length>> sums;
+        for (const pieces::Accessory& accessory : order_.accessories) {
+            auto& [count, total] = sums[accessory.name];
+            count += accessory.count;
+            total += accessory.length;
+        }
+        if (sums.empty())
+            return;
+        Table table;
+        table.columns = {{"goes along"}, {"how many", 30.0, Align::Right}, {"together", 40.0, Align::Right}};
+        Group group;
+        for (const auto& [name, sum] : sums)
+            group.rows.push_back({{{name},
+                                   {sum.first > 0 ? std::to_string(sum.first) : ""},
+                                   {sum.second > Length() ? length(sum.second) : ""}}});
+        table.groups.push_back(std::move(group));
+        sheet_.add(Heading{"What goes along"});
+        sheet_.add(std::move(table));
+    }
+
+    void siteCuts()
+    {
+        if (order_.siteCuts.empty())
+            return;
+        Table table;
+        table.columns = {{"stock length", 34.0},
+                         {"cut for"},
+                         {"length", 34.0, Align::Right},
+                         {"left", 34.0, Align::Right}};
+        Group group;
+        for (const pieces::SiteCut& cut : order_.siteCuts)
+            group.rows.push_back({{{"stock." + std::to_string(cut.stock), Tone::Strong, Cell::Kind::Tick},
+                                   {cut.mark, Tone::Strong},
+                                   {length(cut.length)},
+                                   {length(cut.left)}}});
+        table.groups.push_back(std::move(group));
+        sheet_.add(Heading{"Cutting guide: stock lengths on site, in this order"});
+        sheet_.add(std::move(table));
+    }
+
+    void accepted()
+    {
+        if (order_.job.acknowledgements.empty())
+            return;
+        Table table;
+        table.columns = {{"where", 60.0}, {"accepted because"}};
+        Group group;
+        for (const site::Acknowledgement& one : order_.job.acknowledgements)
+            group.rows.push_back({{{one.place, Tone::Strong}, {one.reason}}});
+        table.groups.push_back(std::move(group));
+        sheet_.add(Heading{"Accepted with a reason"});
+        sheet_.add(std::move(table));
+    }
+
+    void cost()
+    {
+        if (!offer_)
+            return;
+        const schedule::Cost& cost = offer_->cost;
+        Table table;
+        table.together = true;
+        table.columns = {{"for", 58.0}, {"how it comes about"}, {cost.currency, 30.0, Align::Right}};
+        Group group;
+        for (const schedule::CostLine& line : cost.lines)
+            group.rows.push_back({{{line.what}, {line.how}, {schedule::writeMoney(line.cents, "")}}});
+        group.rows.push_back(
+            {{{"together", Tone::Strong}, {""}, {schedule::writeMoney(cost.cents, ""), Tone::Strong}}});
+        table.groups.push_back(std::move(group));
+        sheet_.add(Heading{"Cost"});
+        sheet_.add(std::move(table), !offer_->note.empty());
+        if (!offer_->note.empty())
+            sheet_.add(Paragraph{offer_->note, Tone::Plain});
+    }
+
+    const pieces::Order& order_;
+    const std::optional<Offer>& offer_;
+    const Printing& printing_;
+    const Style& style_;
+    std::map<std::string, std::string> places_;
+    Sheet sheet_;
+};
+
+} // namespace
+
+Sheet confirmation(const pieces::Order& order, const std::optional<Offer>& offer, const Printing& printing,
+                   const Style& style)
+{
+    return ConfirmationWriter(order, offer, printing, style).write();
+}
+
+} // namespace lapwright::print

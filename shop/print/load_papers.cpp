@@ -1,0 +1,242 @@
+#include "print/load_papers.h"
+
+#include "print/piece_labels.h"
+#include "print/words.h"
+#include "schedule/label_text.h"
+
+#include <algorithm>
+#include <set>
+
+namespace lapwright::print {
+
+namespace {
+
+/// Everything of a load added up.
+struct Whole {
+    std::int64_t pieces = 0;
+    double kilograms = 0.0;
+    Length longest;
+    std::int64_t forTwo = 0;
+};
+
+std::int64_t piecesIn(const schedule::Bundle& bundle)
+{
+    std::int64_t pieces = 0;
+    for (const schedule::LoadedPiece& piece : bundle.pieces)
+        pieces += piece.count;
+    return pieces;
+}
+
+Length longestIn(const schedule::Bundle& bundle)
+{
+    Length longest;
+    for (const schedule::LoadedPiece& piece : bundle.pieces)
+        longest = std::max(longest, piece.length);
+    return longest;
+}
+
+Whole wholeOf(const schedule::Load& load)
+{
+    Whole whole;
+    for (const schedule::Bundle& bundle : load.bundles) {
+        whole.pieces += piecesIn(bundle);
+        whole.kilograms += bundle.kilograms;
+        whole.longest = std::max(whole.longest, longestIn(bundle));
+        whole.forTwo += bundle.twoPeople ? 1 : 0;
+    }
+    return whole;
+}
+
+const LoadedOrder& orderOf(const LoadedOrders& orders, const std::string& id)
+{
+    static const LoadedOrder unknown;
+    const auto order = orders.find(id);
+    return order == orders.end() ? unknown : order->second;
+}
+
+/// "Larkfield House revision 2, Hollin": whose pieces are on the load.
+std::string jobsOn(const schedule::Load& load, const LoadedOrders& orders)
+{
+    std::set<std::string> seen;
+    std::string jobs;
+    for (const schedule::Bundle& bundle : load.bundles) {
+        if (!seen.insert(bundle.order).second)
+            continue;
+        const std::int64_t revision = orderOf(orders, bundle.order).revision;
+        jobs += (jobs.empty() ? "" : ", ") + bundle.job +
+                (revision > 0 ? " revision " + std::to_string(revision) : "");
+    }
+    return jobs;
+}
+
+std::string truckOf(const schedule::Load& load)
+{
+    return load.truck.empty() ? "no truck named" : load.truck;
+}
+
+/// "2026-11-25 14:05" of an ISO 8601 time.
+std::string dayAndTime(std::string time)
+{
+    time = time.substr(0, 16);
+    std::replace(time.begin(), time.end(), 'T', ' ');
+    return time;
+}
+
+Sheet begun(const char* title, const schedule::Load& load, const LoadedOrders& orders,
+            const Printing& printing, const Style& style)
+{
+    Sheet sheet;
+    sheet.title = title;
+    sheet.subject = truckOf(load);
+    sheet.foot = footOf(jobsOn(load, orders), 0, printing);
+    const Whole whole = wholeOf(load);
+    sheet.add(Paragraph{jobsOn(load, orders), Tone::Strong});
+    sheet.add(Facts{
+        {{"bundles", std::to_string(load.bundles.size()) +
+                         (whole.forTwo > 0 ? ", " + std::to_string(whole.forTwo) + " for two people" : "")},
+         {"pieces", std::to_string(whole.pieces)},
+         {"weight", writeMass(whole.kilograms, style)},
+         {"longest piece", write(whole.longest, style)},
+         {"made up", dayAndTime(load.madeAt)}}});
+    return sheet;
+}
+
+/// "E1.1, E1.2 × 4": marks with how many where there are several, never parted from their mark.
+std::string contentsOf(const schedule::Bundle& bundle)
+{
+    std::string text;
+    for (const schedule::LoadedPiece& piece : bundle.pieces)
+        text += (text.empty() ? "" : ", ") + piece.mark +
+                (piece.count > 1 ? "\xC2\xA0\xC3\x97\xC2\xA0" + std::to_string(piece.count) : "");
+    return text;
+}
+
+std::string bandOf(const schedule::Bundle& bundle)
+{
+    return bundle.label + "   " + bundle.job + " \xC2\xB7 " + materialInWords(bundle.material);
+}
+
+} // namespace
+
+LoadedOrder loadedOrder(const pieces::Order& order)
+{
+    LoadedOrder loaded{order.revision, {}};
+    for (const pieces::OrderedProfile& profile : order.profiles)
+        loaded.profiles[profile.id] = {profile.profile, profile.thickness};
+    return loaded;
+}
+
+Sheet loadList(const schedule::Load& load, const LoadedOrders& orders, const Printing& printing,
+               const Style& style)
+{
+    Sheet sheet = begun("Load list", load, orders, printing, style);
+    sheet.add(Paragraph{cautionForCarriers(), Tone::Caution});
+    Table table;
+    table.leastRowHeight = 8.0;
+    table.columns = {{"bundle", 20.0},
+                     {"pieces", 14.0, Align::Right},
+                     {"weight", 33.0, Align::Right},
+                     {"longest", 22.0, Align::Right},
+                     {"what is in it"},
+                     {"carried by", 29.0}};
+    std::string order;
+    for (const schedule::Bundle& bundle : load.bundles) {
+        if (table.groups.empty() || bundle.order != order) {
+            table.groups.push_back({bundle.job, "", {}});
+            order = bundle.order;
+        }
+        table.groups.back().rows.push_back({{{bundle.label, Tone::Strong, Cell::Kind::Tick},
+                                             {std::to_string(piecesIn(bundle)), Tone::Strong},
+                                             {writeMass(bundle.kilograms, style)},
+                                             {write(longestIn(bundle), style)},
+                                             {materialInWords(bundle.material) + ": " + contentsOf(bundle)},
+                                             {bundle.twoPeople ? "TWO PEOPLE" : "", Tone::Strong}}});
+    }
+    sheet.add(std::move(table));
+    sheet.add(Signatures{{"loaded by", "driver", "date and time"}});
+    return sheet;
+}
+
+Sheet checkSheet(const schedule::Load& load, const LoadedOrders& orders, const Printing& printing,
+                 const Style& style)
+{
+    Sheet sheet = begun("Delivery check", load, orders, printing, style);
+    sheet.add(Paragraph{
+        "Count at the truck. Write how many of each mark came, and of those that did not come right "
+        "how many are short, damaged or wrong; together they make the number sent.",
+        Tone::Plain});
+    sheet.add(Paragraph{cautionForCarriers(), Tone::Caution});
+    Table table;
+    table.leastRowHeight = 8.0;
+    table.columns = {{"mark", 22.0},
+                     {"sent", 12.0, Align::Right},
+                     {"length", 25.0, Align::Right},
+                     {"received", 17.0, Align::Middle},
+                     {"short", 15.0, Align::Middle},
+                     {"damaged", 17.0, Align::Middle},
+                     {"wrong", 15.0, Align::Middle},
+                     {"note"}};
+    const Cell frame{"", Tone::Plain, Cell::Kind::Frame};
+    for (const schedule::Bundle& bundle : load.bundles) {
+        Group group{bandOf(bundle), bundle.twoPeople ? "TWO PEOPLE" : "", {}};
+        for (const schedule::LoadedPiece& piece : bundle.pieces)
+            group.rows.push_back({{{piece.mark, Tone::Strong},
+                                   {std::to_string(piece.count), Tone::Strong},
+                                   {write(piece.length, style)},
+                                   frame,
+                                   frame,
+                                   frame,
+                                   frame,
+                                   frame}});
+        table.groups.push_back(std::move(group));
+    }
+    sheet.add(std::move(table));
+    sheet.add(Signatures{{"crew lead", "driver", "date and time"}});
+    return sheet;
+}
+
+namespace {
+
+Label labelOf(const schedule::Bundle& bundle, const schedule::Load& load, const LoadedOrder& order,
+              const Style& style)
+{
+    Label label;
+    label.mark = bundle.label;
+    label.beside = counted(piecesIn(bundle), "piece");
+    label.where = bundle.job + ", " + writeMass(bundle.kilograms, style);
+    label.material = materialInWords(bundle.material);
+    label.twoPeople = bundle.twoPeople;
+    std::string what = "longest " + write(longestIn(bundle), style);
+    if (!bundle.pieces.empty()) {
+        const auto profile = order.profiles.find(bundle.pieces.front().profile);
+        if (profile != order.profiles.end()) {
+            label.profile = profile->second.profile;
+            label.thickness = profile->second.thickness;
+            what = label.profile->name + ", " + what;
+        }
+    }
+    label.lines.push_back(what);
+    label.lines.push_back(contentsOf(bundle));
+    label.job = truckOf(load);
+    const auto code = schedule::labelText({bundle.order, std::max<std::int64_t>(1, order.revision), "",
+                                           bundle.label, std::max<std::int64_t>(1, piecesIn(bundle))});
+    if (code.ok())
+        label.code = *code;
+    return label;
+}
+
+} // namespace
+
+std::vector<Label> bundleLabels(const schedule::Load& load, const LoadedOrders& orders,
+                                const Printing& printing, const Style& style)
+{
+    std::vector<Label> labels;
+    for (const schedule::Bundle& bundle : load.bundles) {
+        const LoadedOrder& order = orderOf(orders, bundle.order);
+        labels.push_back(labelOf(bundle, load, order, style));
+        labels.back().foot = labelFoot(order.revision, printing, labels.size(), load.bundles.size());
+    }
+    return labels;
+}
+
+} // namespace lapwright::print

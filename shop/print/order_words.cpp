@@ -1,0 +1,94 @@
+#include "print/order_words.h"
+
+#include "measure/rounding.h"
+#include "site/run_kind.h"
+
+namespace lapwright::print {
+
+namespace {
+
+const char* endInWords(pieces::PieceEnd::Kind kind)
+{
+    switch (kind) {
+    case pieces::PieceEnd::Kind::Square:
+        return "square";
+    case pieces::PieceEnd::Kind::Lap:
+        return "lap";
+    case pieces::PieceEnd::Kind::Butt:
+        return "butt";
+    case pieces::PieceEnd::Kind::Mitre:
+        return "mitre";
+    case pieces::PieceEnd::Kind::WrapTab:
+        return "wrap tab";
+    case pieces::PieceEnd::Kind::Closed:
+        return "closed";
+    case pieces::PieceEnd::Kind::TurnUp:
+        return "turn-up";
+    }
+    return "";
+}
+
+} // namespace
+
+std::map<std::string, std::string> placesOf(const site::Job& job)
+{
+    std::map<std::string, std::string> places;
+    for (const site::Chain& chain : job.chains)
+        for (const site::Run& run : chain.runs)
+            places[run.id] =
+                site::wordsFor(run.kind) + " " + run.id + (chain.name.empty() ? "" : ", " + chain.name);
+    return places;
+}
+
+std::string placeOf(const pieces::Piece& piece, const std::map<std::string, std::string>& places)
+{
+    if (piece.run.empty())
+        return piece.spare ? "spare" : "stock length, to be cut on site";
+    const auto place = places.find(piece.run);
+    return place == places.end() ? "run " + piece.run : place->second;
+}
+
+std::string handInWords(pieces::Hand hand)
+{
+    switch (hand) {
+    case pieces::Hand::None:
+        return "";
+    case pieces::Hand::Left:
+        return "left hand";
+    case pieces::Hand::Right:
+        return "right hand";
+    }
+    return "";
+}
+
+std::string endsInWords(const pieces::Piece& piece)
+{
+    using Kind = pieces::PieceEnd::Kind;
+    if (piece.start.kind == Kind::Square && piece.end.kind == Kind::Square)
+        return "";
+    return std::string("left end ") + endInWords(piece.start.kind) + ", right end " +
+           endInWords(piece.end.kind);
+}
+
+double kilogramsOfOne(const pieces::Order& order, const pieces::Piece& piece)
+{
+    return order.profiles[piece.profile].kilogramsPerMetre * inMetres(piece.blankLength);
+}
+
+std::int64_t pieceCount(const pieces::Order& order)
+{
+    std::int64_t count = 0;
+    for (const pieces::Piece& piece : order.pieces)
+        count += piece.count;
+    return count;
+}
+
+double kilogramsOf(const pieces::Order& order)
+{
+    double kilograms = 0.0;
+    for (const pieces::Piece& piece : order.pieces)
+        kilograms += static_cast<double>(piece.count) * kilogramsOfOne(order, piece);
+    return kilograms;
+}
+
+} // namespace lapwright::print

@@ -1,0 +1,79 @@
+#include "print/piece_labels.h"
+
+#include "print/order_words.h"
+#include "print/words.h"
+#include "schedule/label_text.h"
+
+namespace lapwright::print {
+
+namespace {
+
+Label labelOf(const pieces::Order& order, const pieces::Piece& piece,
+              const std::map<std::string, std::string>& places, const Style& style)
+{
+    const pieces::OrderedProfile& profile = order.profiles[piece.profile];
+    Label label;
+    label.mark = piece.mark;
+    label.beside = piece.count > 1 ? counted(piece.count, "piece") : write(piece.blankLength, style);
+    label.where = placeOf(piece, places);
+    const std::string hand = handInWords(piece.hand), ends = endsInWords(piece);
+    label.lines.push_back(profile.profile.name + (hand.empty() ? "" : ", " + hand));
+    label.lines.push_back((piece.count > 1 ? "each " + write(piece.blankLength, style) + ", " : "") +
+                          "girth " + write(profile.girth, style) + ", " +
+                          writeMass(static_cast<double>(piece.count) * kilogramsOfOne(order, piece), style));
+    if (!ends.empty())
+        label.lines.push_back(ends);
+    label.material = materialInWords(profile.material);
+    label.job = order.job.name + (order.job.customer.empty() ? "" : " \xC2\xB7 " + order.job.customer);
+    label.profile = profile.profile;
+    label.thickness = profile.thickness;
+    label.twoPeople =
+        isForTwo(static_cast<double>(piece.count) * kilogramsOfOne(order, piece), piece.blankLength);
+    const auto code = schedule::labelText({order.id, order.revision, piece.mark, "", piece.count});
+    if (code.ok())
+        label.code = *code;
+    return label;
+}
+
+} // namespace
+
+std::vector<Label> pieceLabels(const pieces::Order& order, const Printing& printing, const Style& style)
+{
+    const auto places = placesOf(order.job);
+    std::vector<Label> labels;
+    for (const pieces::Piece& piece : order.pieces) {
+        labels.push_back(labelOf(order, piece, places, style));
+        labels.back().foot = labelFoot(order.revision, printing, labels.size(), order.pieces.size());
+    }
+    return labels;
+}
+
+std::vector<Label> remnantLabels(const cutting::Plan& plan, const site::Material& material,
+                                 const Printing& printing, const Style& style)
+{
+    std::vector<Label> labels;
+    for (const cutting::NewRemnant& remnant : plan.remnants)
+        for (std::int64_t copy = 0; copy < remnant.count; ++copy) {
+            Label label;
+            label.mark = remnant.label;
+            label.beside = "remnant";
+            label.where = write(remnant.width, style) + " \xC3\x97 " + write(remnant.length, style);
+            label.lines = {"keep: back to the rack"};
+            label.material = materialInWords(material);
+            labels.push_back(label);
+        }
+    for (std::size_t number = 0; number < labels.size(); ++number)
+        labels[number].foot = labelFoot(0, printing, number + 1, labels.size());
+    return labels;
+}
+
+std::string labelFoot(std::int64_t revision, const Printing& printing, std::size_t number, std::size_t count)
+{
+    Printing withoutShop = printing;
+    withoutShop.shop.clear();
+    const std::string which = "label " + std::to_string(number) + " of " + std::to_string(count);
+    const std::string foot = footOf("", revision, withoutShop);
+    return foot.empty() ? which : foot + " \xC2\xB7 " + which;
+}
+
+} // namespace lapwright::print
