@@ -42,9 +42,11 @@ say "3. The shop takes the orders in (one of them twice), merges them by metal, 
 tell receive larkfield.order.json hollin.order.json depot.order.json hollin.order.json --db shop.db
 tell plan --db shop.db --stock "$houses/shop.stock.json"
 
-say "4. Tickets, cut maps, fold steps, label data"
-tell print --db shop.db -o tickets
+say "4. Papers: cut and fold tickets, quality sheets, labels, and confirmations with the cost at the shop's own rates"
+tell print --db shop.db -o tickets --rates "$houses/shop.rates.json"
 sed -n '/^FOLD/,/^4\./p' tickets/fold-01.txt | indented
+echo "    To look at: demo/out/tickets/cut-01.pdf (map and strips of each sheet), fold-01.pdf (steps in the machine),"
+echo "    labels-01.pdf (sheets of labels, each with a QR code), quality-01.pdf, order-01.pdf (confirmation and cost)."
 
 say "5. Cut, folded, tied into bundles and loaded"
 tell made cut --db shop.db --station slitter
@@ -52,6 +54,8 @@ tell made folded --db shop.db --station folder
 "$lapwright" load --db shop.db -o load.json --truck "truck 1" >load.txt
 sed -n '1,4p' load.txt | indented
 echo "    … $(grep -c '^B' load.txt) bundles in demo/out/load.txt"
+tell print --db shop.db -o load-papers --labels 4x2
+echo "    load-01.pdf is for whoever loads, check-01.pdf for a crew lead without a tablet, bundles-01.pdf a roll of labels."
 
 say "6. The crew lead checks the delivery: one piece short, one damaged. The shop makes them again"
 python3 "$houses/crew_lead.py" load.json receipt.json | indented
@@ -61,4 +65,4 @@ tell plan --db shop.db
 tell print --db shop.db -o remake-tickets
 tell status --db shop.db
 
-say "Everything is in demo/out/: orders, tickets and drawings, load list, receipt, remake tickets."
+say "Everything is in demo/out/: orders, papers (PDF in tickets/, load-papers/ and remake-tickets/), drawings, receipt."

@@ -6,10 +6,12 @@
 #include "cutting/checker.h"
 #include "drawing/cut_map.h"
 #include "drawing/svg.h"
+#include "print/cut_ticket.h"
+#include "print/piece_labels.h"
 #include "storage/shop_state.h"
 
 #include <map>
-#include <set>
+#include <vector>
 
 namespace lapwright::command {
 
@@ -20,23 +22,36 @@ class ServedOrders {
 public:
     ServedOrders(const storage::Database& database, const documents::CutProblem& problem)
     {
-        std::set<std::string> served;
+        std::map<std::string, std::int64_t> blanks;
         for (const cutting::Blank& blank : problem.blanks)
-            served.insert(orderOf(blank));
+            blanks[orderOf(blank)] += blank.count;
         for (const storage::OrderSummary& order : storage::currentOrders(database))
-            if (served.contains(order.id))
-                add(order);
+            if (blanks.contains(order.id)) {
+                place_[order.id] = orders_.size();
+                orders_.push_back({letterOf(orders_.size()), order.jobName, order.revision, order.wantedBy,
+                                   blanks[order.id]});
+            }
     }
 
     /// "A E1.2"; only the mark where the plan serves one order.
     [[nodiscard]] std::string nameOf(const cutting::Blank& blank) const
     {
         const std::string mark = blank.key.substr(blank.key.find('/') + 1);
-        const auto letters = letters_.find(orderOf(blank));
-        return letters == letters_.end() || letters_.size() == 1 ? mark : letters->second + " " + mark;
+        const auto place = place_.find(orderOf(blank));
+        return place == place_.end() || orders_.size() == 1 ? mark
+                                                            : orders_[place->second].letter + " " + mark;
     }
 
-    [[nodiscard]] const std::string& inWords() const { return words_; }
+    [[nodiscard]] const std::vector<print::ServedOrder>& all() const { return orders_; }
+
+    [[nodiscard]] std::string inWords() const
+    {
+        std::string words;
+        for (const print::ServedOrder& order : orders_)
+            words += order.letter + "  " + order.job +
+                     (order.wantedBy.empty() ? "" : ", wanted by " + order.wantedBy) + "\n";
+        return words;
+    }
 
 private:
     static std::string orderOf(const cutting::Blank& blank)
@@ -44,18 +59,17 @@ private:
         return blank.key.substr(0, blank.key.find('/'));
     }
 
-    void add(const storage::OrderSummary& order)
+    /// A to Z, AA to ZZ…
+    static std::string letterOf(std::size_t place)
     {
         std::string letters;
-        for (std::size_t number = letters_.size() + 1; number > 0; number = (number - 1) / 26)
+        for (std::size_t number = place + 1; number > 0; number = (number - 1) / 26)
             letters.insert(letters.begin(), static_cast<char>('A' + (number - 1) % 26));
-        letters_[order.id] = letters;
-        words_ += letters + "  " + order.jobName +
-                  (order.wantedBy.empty() ? "" : ", wanted by " + order.wantedBy) + "\n";
+        return letters;
     }
 
-    std::map<std::string, std::string> letters_;
-    std::string words_;
+    std::map<std::string, std::size_t> place_;
+    std::vector<print::ServedOrder> orders_;
 };
 
 /// Blanks are rounded up to the cut step, so what is set on the slitter is shown as finely.
@@ -76,8 +90,9 @@ void drawPatterns(const cutting::Problem& problem, const documents::CutPlan& pla
 }
 
 void print(const storage::Database& database, const storage::StoredPlan& stored, int number,
-           const Style& style, TicketFolder& folder)
+           const Paperwork& work, TicketFolder& folder)
 {
+    const Style style = fine(work.style);
     const auto plan = documents::readCutPlan(stored.document);
     if (!plan.ok())
         throw storage::StorageFailure(plan.errors().front().sentence());
@@ -96,15 +111,23 @@ void print(const storage::Database& database, const storage::StoredPlan& stored,
         text += line + "\n";
     folder.write("cut", number, "txt", text + "\n" + cautionsAtTheMachine());
     drawPatterns(*admission.problem, plan->value, number, picture, folder);
+    writePdf(folder, work, "cut", number,
+             print::cutTicket(*admission.problem, plan->value.plan,
+                              {number, stored.material, picture.names, orders.all(),
+                               acts::summaryInWords(plan->value, style), style},
+                              work.printing));
+    writePdf(folder, work, "remnants", number, "Remnant labels",
+             print::labelPages(print::remnantLabels(plan->value.plan, stored.material, work.printing, style),
+                               *work.labels));
 }
 
 } // namespace
 
-void printCutTickets(const storage::Database& database, const Style& style, TicketFolder& folder)
+void printCutTickets(const storage::Database& database, const Paperwork& work, TicketFolder& folder)
 {
     int number = 0;
     for (const storage::StoredPlan& stored : storage::waitingPlans(database))
-        print(database, stored, ++number, fine(style), folder);
+        print(database, stored, ++number, work, folder);
 }
 
 } // namespace lapwright::command

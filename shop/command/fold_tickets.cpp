@@ -3,7 +3,9 @@
 #include "acts/fold_words.h"
 #include "acts/words.h"
 #include "command.h"
+#include "drawing/svg.h"
 #include "fold/picture.h"
+#include "print/refused_fold.h"
 #include "storage/database.h"
 
 namespace lapwright::command {
@@ -53,7 +55,12 @@ void FoldTickets::print(const pieces::Order& order, std::size_t index, const act
         draw(order, index, program);
         return;
     }
-    folder_.write("fold", number_, "svg", pictures_.profile(profile, program.stuff.metal), "profile");
+    const drawing::DisplayList section = pictures_.profile(profile, program.stuff.metal);
+    folder_.write("fold", number_, "svg", drawing::toSvg(section), "profile");
+    writePdf(folder_, work_, "fold", number_,
+             print::refusedFold(order, index,
+                                acts::inWords(program.outcome, pictures_.style(), pictures_.angles()),
+                                section, work_.printing));
     allFold_ = false;
     tell("BLOCKS  " + acts::nameOf(order, index) + ": no machine of the shop can fold it");
 }
@@ -66,9 +73,13 @@ void FoldTickets::draw(const pieces::Order& order, std::size_t index, const acts
                                  program.stuff.sheet, machine, *program.plan(), {});
     if (!pictures.ok())
         throw storage::StorageFailure(pictures.errors().front().sentence());
-    const auto pages = pictures_.foldTicket(order, index, program, machine, *pictures);
-    for (std::size_t page = 0; page < pages.size(); ++page)
-        folder_.write("fold", number_, "svg", pages[page], "page-" + std::to_string(page + 1));
+    const auto drawn = pictures_.foldTicket(order, index, program, machine, *pictures, work_.printing);
+    std::vector<print::Page> pages;
+    for (const drawing::DisplayList& page : drawn) {
+        pages.push_back({page, {}});
+        folder_.write("fold", number_, "svg", drawing::toSvg(page), "page-" + std::to_string(pages.size()));
+    }
+    writePdf(folder_, work_, "fold", number_, "Fold ticket, " + acts::nameOf(order, index), pages);
 }
 
 } // namespace lapwright::command

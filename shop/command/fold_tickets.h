@@ -1,18 +1,20 @@
 #pragma once
 
 #include "acts/fold_programs.h"
+#include "paperwork.h"
 #include "pictures.h"
 #include "pieces/order.h"
 #include "ticket_folder.h"
 
 namespace lapwright::command {
 
-/// For each profile of the orders: a fold ticket in words and as drawn pages, or, where it cannot be folded,
-/// the reason and the section.
+/// For each profile of the orders: a fold ticket as PDF, in words and as drawn pages, or, where it cannot be
+/// folded, the reason and the section.
 class FoldTickets {
 public:
-    FoldTickets(const acts::FoldPrograms& programs, const Pictures& pictures, TicketFolder& folder)
-        : programs_(programs), pictures_(pictures), folder_(folder)
+    FoldTickets(const acts::FoldPrograms& programs, const Pictures& pictures, const Paperwork& work,
+                TicketFolder& folder)
+        : programs_(programs), pictures_(pictures), work_(work), folder_(folder)
     {
     }
 
@@ -28,6 +30,7 @@ private:
 
     const acts::FoldPrograms& programs_;
     const Pictures& pictures_;
+    const Paperwork& work_;
     TicketFolder& folder_;
     int number_ = 0;
     bool allFold_ = true;

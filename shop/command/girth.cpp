@@ -1,5 +1,6 @@
 #include "acts/catalogue.h"
 #include "command.h"
+#include "drawing/svg.h"
 #include "measure/rounding.h"
 #include "pictures.h"
 #include "pieces/why.h"
@@ -23,8 +24,8 @@ Result<bool> draw(const Unfolded& unfolded, const std::string& path, const Style
     profile.material = unfolded.profile.material;
     profile.thickness = unfolded.stuff.sheet.thickness;
     profile.girth = unfolded.flat.girth;
-    return storage::writeDocument(
-        path, Pictures({}, style, drawing::AngleShown::Fold).profile(profile, unfolded.stuff.metal));
+    const Pictures pictures({}, style, drawing::AngleShown::Fold);
+    return storage::writeDocument(path, drawing::toSvg(pictures.profile(profile, unfolded.stuff.metal)));
 }
 
 Exit girth(const QCommandLineParser& options)

@@ -1,7 +1,6 @@
+#include "application.h"
 #include "command.h"
 #include "storage/database.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cstdio>
@@ -93,7 +92,7 @@ int delivered(int status)
 
 int main(int argc, char** argv)
 {
-    const QCoreApplication application(argc, argv);
+    const auto application = applicationFor(argc, argv);
     QCoreApplication::setApplicationName("lapwright");
     const QStringList arguments = QCoreApplication::arguments();
     if (arguments.size() < 2 || arguments[1] == "--help" || arguments[1] == "-h" || arguments[1] == "help") {

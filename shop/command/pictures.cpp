@@ -3,6 +3,7 @@
 #include "drawing/plan_picture.h"
 #include "drawing/profile_picture.h"
 #include "drawing/svg.h"
+#include "print/words.h"
 
 namespace lapwright::command {
 
@@ -12,22 +13,24 @@ drawing::AngleShown anglesOf(const QCommandLineParser& options)
 }
 
 Pictures::Pictures(const schedule::ShopStock& stock, const Style& style, drawing::AngleShown angles)
-    : colours_(stock.colours), style_(style), angles_(angles)
+    : style_(style), angles_(angles)
 {
+    for (const auto& [name, colour] : stock.colours) {
+        // The schema of the stock document holds it to "#rrggbb".
+        const unsigned long value = std::stoul(colour.substr(1), nullptr, 16);
+        colours_[name] = {static_cast<std::uint8_t>(value >> 16U),
+                          static_cast<std::uint8_t>((value >> 8U) & 0xFFU),
+                          static_cast<std::uint8_t>(value & 0xFFU)};
+    }
 }
 
 drawing::Colour Pictures::colourOf(const std::string& name) const
 {
     const auto colour = colours_.find(name);
-    if (colour == colours_.end())
-        return unknownColour;
-    // The schema of the stock document holds it to "#rrggbb".
-    const unsigned long value = std::stoul(colour->second.substr(1), nullptr, 16);
-    return {static_cast<std::uint8_t>(value >> 16U), static_cast<std::uint8_t>((value >> 8U) & 0xFFU),
-            static_cast<std::uint8_t>(value & 0xFFU)};
+    return colour == colours_.end() ? unknownColour : colour->second;
 }
 
-std::string Pictures::profile(const pieces::OrderedProfile& profile, const metal::Metal& metal) const
+drawing::DisplayList Pictures::profile(const pieces::OrderedProfile& profile, const metal::Metal& metal) const
 {
     drawing::ProfilePicture picture;
     picture.thickness = profile.thickness;
@@ -37,7 +40,7 @@ std::string Pictures::profile(const pieces::OrderedProfile& profile, const metal
     picture.girth = profile.girth;
     picture.style = style_;
     picture.angles = angles_;
-    return drawing::toSvg(drawing::profilePicture(profile.profile, picture));
+    return drawing::profilePicture(profile.profile, picture);
 }
 
 drawing::FoldTicket foldTicketOf(const acts::Stuff& stuff, const site::Material& material,
@@ -57,23 +60,24 @@ drawing::FoldTicket foldTicketOf(const acts::Stuff& stuff, const site::Material&
     return ticket;
 }
 
-std::vector<std::string> Pictures::foldTicket(const pieces::Order& order, std::size_t profile,
-                                              const acts::FoldProgram& program, const fold::Machine& machine,
-                                              const fold::FoldPictures& pictures) const
+std::vector<drawing::DisplayList> Pictures::foldTicket(const pieces::Order& order, std::size_t profile,
+                                                       const acts::FoldProgram& program,
+                                                       const fold::Machine& machine,
+                                                       const fold::FoldPictures& pictures,
+                                                       const print::Printing& printing) const
 {
     const pieces::OrderedProfile& ordered = order.profiles[profile];
     drawing::FoldTicket ticket =
         foldTicketOf(program.stuff, ordered.material, machine, *program.plan(), style_, angles_);
     ticket.job = order.job.name;
     ticket.colour = colourOf(ordered.material.colour);
+    ticket.caution = print::cautionOnFoldTickets();
+    ticket.form = {printing.paper.width, printing.paper.height,
+                   print::footOf(order.job.name, order.revision, printing)};
     for (const pieces::Piece& piece : order.pieces)
         if (piece.profile == profile)
             ticket.pieces.push_back({piece.mark, piece.count, piece.blankLength});
-    std::vector<std::string> pages;
-    for (const drawing::DisplayList& page :
-         drawing::foldTicket(ordered.profile, program.flat, *program.plan(), pictures, ticket))
-        pages.push_back(drawing::toSvg(page));
-    return pages;
+    return drawing::foldTicket(ordered.profile, program.flat, *program.plan(), pictures, ticket);
 }
 
 std::string Pictures::plan(const pieces::Order& order) const

@@ -11,8 +11,14 @@
 #include "drawing/svg.h"
 #include "fold_tickets.h"
 #include "labels.h"
+#include "paperwork.h"
 #include "pictures.h"
+#include "print/confirmation.h"
+#include "print/load_papers.h"
+#include "print/piece_labels.h"
+#include "print/quality_sheet.h"
 #include "results.h"
+#include "schedule/cost.h"
 #include "storage/shop_state.h"
 
 #include <QDir>
@@ -21,27 +27,64 @@ namespace lapwright::command {
 
 namespace {
 
-/// Fold tickets and label data of what is not folded yet, and the plan of every order. True if all of it can
-/// be folded.
-bool printOrders(const storage::Database& database, const acts::FoldPrograms& programs,
-                 const Pictures& pictures, TicketFolder& folder)
+/// An order's confirmation, and quality sheet and labels of what is still to be made. False if it should have
+/// a cost and the rates do not give one.
+bool printPapers(const pieces::Order& order, const pieces::Order& toMake, int number,
+                 const Pictures& pictures, const Paperwork& work, TicketFolder& folder)
 {
-    FoldTickets folds(programs, pictures, folder);
+    std::optional<print::Offer> offer;
+    bool priced = true;
+    if (work.rates) {
+        const auto cost = schedule::costOf(order, *work.rates);
+        priced = cost.ok();
+        if (priced)
+            offer = print::Offer{*cost, work.rates->note};
+        else
+            tell(cost.errorsWithin(order.job.name));
+    }
+    writePdf(folder, work, "order", number, print::confirmation(order, offer, work.printing, work.style));
+    if (toMake.pieces.empty())
+        return priced;
+    writePdf(folder, work, "quality", number,
+             print::qualitySheet(toMake, {}, pictures.colours(), work.printing, work.style));
+    writePdf(folder, work, "labels", number, "Piece labels, " + order.job.name,
+             print::labelPages(print::pieceLabels(toMake, work.printing, work.style), *work.labels));
+    return priced;
+}
+
+/// Fold tickets and labels of what is not folded yet, and the papers of every order. True if all of it can be
+/// folded, and has a cost where one was asked for.
+bool printOrders(const storage::Database& database, const acts::FoldPrograms& programs,
+                 const Pictures& pictures, const Paperwork& work, TicketFolder& folder)
+{
+    FoldTickets folds(programs, pictures, work, folder);
     const acts::OpenPieces open(database, {schedule::PieceState::Ordered, schedule::PieceState::Cut});
     std::string labels = labelHeader();
+    bool allPriced = true;
     int number = 0;
     for (const storage::OrderSummary& summary : storage::currentOrders(database)) {
         const pieces::Order order = acts::keptOrder(database, summary.id);
         const pieces::Order toMake = open.of(order);
         folds.print(toMake);
         folder.write("plan", ++number, "svg", pictures.plan(order));
+        allPriced = printPapers(order, toMake, number, pictures, work, folder) && allPriced;
         labels += labelLines(toMake, pictures.style());
     }
     folder.write("labels", "csv", labels);
-    return folds.allFold();
+    return folds.allFold() && allPriced;
 }
 
-void printLoads(const storage::Database& database, const Style& style, TicketFolder& folder)
+/// Of the orders on the load, those that are still here.
+print::LoadedOrders ordersOn(const storage::Database& database, const schedule::Load& load)
+{
+    print::LoadedOrders orders;
+    for (const schedule::Bundle& bundle : load.bundles)
+        if (!orders.contains(bundle.order) && storage::derivedOrder(database, bundle.order))
+            orders[bundle.order] = print::loadedOrder(acts::keptOrder(database, bundle.order));
+    return orders;
+}
+
+void printLoads(const storage::Database& database, const Paperwork& work, TicketFolder& folder)
 {
     int number = 0;
     for (const std::string& document : storage::loadDocuments(database)) {
@@ -49,10 +92,18 @@ void printLoads(const storage::Database& database, const Style& style, TicketFol
         if (!load.ok())
             throw storage::StorageFailure(load.errors().front().sentence());
         std::string text = "LOAD  " + load->value.truck + " " + load->value.madeAt + "\n\n";
-        for (const std::string& line : acts::loadInWords(load->value, style))
+        for (const std::string& line : acts::loadInWords(load->value, work.style))
             text += line + "\n";
         folder.write("load", ++number, "txt", text);
         folder.write("load", number, "json", document);
+        const print::LoadedOrders orders = ordersOn(database, load->value);
+        writePdf(folder, work, "load", number,
+                 print::loadList(load->value, orders, work.printing, work.style));
+        writePdf(folder, work, "check", number,
+                 print::checkSheet(load->value, orders, work.printing, work.style));
+        writePdf(folder, work, "bundles", number, "Bundle labels",
+                 print::labelPages(print::bundleLabels(load->value, orders, work.printing, work.style),
+                                   *work.labels));
     }
 }
 
@@ -83,15 +134,20 @@ Exit printAll(const QCommandLineParser& options, const std::string& path, const 
         tell(programs.errors());
         return Exit::BadInput;
     }
+    const auto work = paperworkOf(options, stock);
+    if (!work.ok()) {
+        tell(work.errors());
+        return Exit::BadInput;
+    }
     if (!QDir().mkpath(QString::fromStdString(path))) {
         tell(path + ": found a place that cannot be written, expected a folder");
         return Exit::CouldNot;
     }
-    const Style style = styleOf(options);
     TicketFolder folder(path);
-    printCutTickets(database, style, folder);
-    const bool allFold = printOrders(database, *programs, Pictures(stock, style, anglesOf(options)), folder);
-    printLoads(database, style, folder);
+    printCutTickets(database, *work, folder);
+    const bool complete =
+        printOrders(database, *programs, Pictures(stock, work->style, anglesOf(options)), *work, folder);
+    printLoads(database, *work, folder);
     if (schedule->has_value())
         printSchedule(**schedule, folder);
     folder.removeStale();
@@ -99,7 +155,7 @@ Exit printAll(const QCommandLineParser& options, const std::string& path, const 
     results.add(std::to_string(folder.count()) + " tickets, drawings and lists in " + path,
                 {{"folder", path}, {"files", folder.count()}});
     results.finish();
-    return allFold ? Exit::Done : Exit::Blocked;
+    return complete ? Exit::Done : Exit::Blocked;
 }
 
 Exit run(const QCommandLineParser& options)
@@ -117,15 +173,22 @@ Exit run(const QCommandLineParser& options)
 
 Subcommand printCommand()
 {
+    QList<QCommandLineOption> options = {
+        databaseOption(), outputOption("The folder to write to; made if it is not there.", "DIR")};
+    options += paperOptions();
     return {
         "print",
         "",
-        "write cut tickets, fold tickets, drawings, label data, load lists and the schedule into a folder",
-        "For every waiting cut plan a cut ticket and a map of each sheet; for every profile of which pieces are still "
-        "to be folded a fold ticket on the machine of least handling, with a picture of each step; for every such "
-        "piece a line of label data (labels.csv); for every order the plan of its chains; every load list; a picture of each day "
-        "of the schedule last made, and the schedule itself, in which a person may set pins. Tickets of an earlier print that stand in the folder and do not hold any more are removed.",
-        {databaseOption(), outputOption("The folder to write to; made if it is not there.", "DIR")},
+        "write tickets, labels, load lists and confirmations as PDF, drawings and the schedule into a folder",
+        "For every waiting cut plan a cut ticket with a map of each sheet (cut-NN.pdf) and labels for its remnants; for "
+        "every profile of which pieces are still to be folded a fold ticket on the machine of least handling with a "
+        "picture of each step (fold-NN.pdf); for every order a confirmation (order-NN.pdf, with the cost where --rates "
+        "is given), and for what is still to be folded a quality sheet and labels (quality-NN.pdf, labels-NN.pdf); for "
+        "every load its list, a check sheet for the delivery and the labels of its bundles (load-NN.pdf, check-NN.pdf, "
+        "bundles-NN.pdf). Beside them the same as text, drawings as SVG, labels.csv with a line for each piece, a "
+        "picture of each day of the schedule last made, and the schedule itself, in which a person may set pins. "
+        "Papers of an earlier print that stand in the folder and do not hold any more are removed.",
+        options,
         0,
         0,
         run};

@@ -34,7 +34,8 @@ void TicketFolder::writeFile(const std::string& name, const std::string& text)
 void TicketFolder::removeStale() const
 {
     static const QRegularExpression ours(
-        "^(?:(?:cut|fold|plan|load|schedule)-\\d{2,}(?:-(?:map|page)-\\d+|-profile)?\\.(?:txt|svg|json)|labels\\.csv|schedule\\.json)$");
+        "^(?:(?:cut|fold|plan|load|schedule|order|quality|labels|bundles|remnants|check)-\\d{2,}"
+        "(?:-(?:map|page)-\\d+|-profile)?\\.(?:txt|svg|json|pdf)|labels\\.csv|schedule\\.json)$");
     QDir folder(QString::fromStdString(path_));
     for (const QString& name : folder.entryList(QDir::Files))
         if (ours.match(name).hasMatch() && !written_.contains(name.toStdString()) && !folder.remove(name))

@@ -203,7 +203,7 @@ Label labelOf(const schedule::Bundle& bundle, const schedule::Load& load, const 
     Label label;
     label.mark = bundle.label;
     label.beside = counted(piecesIn(bundle), "piece");
-    label.where = bundle.job + ", " + writeMass(bundle.kilograms, style);
+    label.where = bundle.job;
     label.material = materialInWords(bundle.material);
     label.twoPeople = bundle.twoPeople;
     std::string what = "longest " + write(longestIn(bundle), style);
@@ -217,7 +217,7 @@ Label labelOf(const schedule::Bundle& bundle, const schedule::Load& load, const 
     }
     label.lines.push_back(what);
     label.lines.push_back(contentsOf(bundle));
-    label.job = truckOf(load);
+    label.job = writeMass(bundle.kilograms, style) + " \xC2\xB7 " + truckOf(load);
     const auto code = schedule::labelText({bundle.order, std::max<std::int64_t>(1, order.revision), "",
                                            bundle.label, std::max<std::int64_t>(1, piecesIn(bundle))});
     if (code.ok())

@@ -114,8 +114,8 @@ private:
         }
         if (shape.endHem)
             add("last hem", length(shape.endHem->flat), leg);
-        add("piece length", "as marked", within(tolerances_.pieceLength));
-        add("colour, coating", "no scratch", "");
+        add("piece length", "see mark", within(tolerances_.pieceLength));
+        add("colour, coating", "clean", "");
         table.groups.push_back(std::move(group));
         return table;
     }
