@@ -45,6 +45,7 @@ void describe(V& fields, T& bundle)
     fields("pieces", bundle.pieces);
     fields("kilograms", bundle.kilograms);
     fields("two_people", bundle.twoPeople, false);
+    fields("area", bundle.area, std::string());
 }
 
 template <class V, Like<schedule::Load> T>

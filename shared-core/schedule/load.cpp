@@ -8,7 +8,7 @@ namespace lapwright::schedule {
 
 namespace {
 
-using Key = std::tuple<std::string, site::Material, std::string>;
+using Key = std::tuple<std::string, std::string, site::Material, std::string>;
 
 class Bundler {
 public:
@@ -41,7 +41,10 @@ public:
     std::vector<Bundle> take() { return std::move(bundles_); }
 
 private:
-    static Key keyOf(const ReadyPiece& ready) { return {ready.order, ready.material, ready.piece.profile}; }
+    static Key keyOf(const ReadyPiece& ready)
+    {
+        return {ready.order, ready.area, ready.material, ready.piece.profile};
+    }
 
     Bundle& open(const ReadyPiece& ready)
     {
@@ -53,7 +56,8 @@ private:
                                 ready.material,
                                 {},
                                 0.0,
-                                false});
+                                false,
+                                ready.area});
         return bundles_[at->second];
     }
 

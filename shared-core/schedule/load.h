@@ -20,7 +20,7 @@ struct LoadedPiece {
     friend bool operator==(const LoadedPiece&, const LoadedPiece&) = default;
 };
 
-/// Pieces tied together: one order, one material, one profile, so that they nest.
+/// Pieces tied together: one order, one area of the house, one material, one profile, so that they nest.
 struct Bundle {
     std::string label; ///< "B3", unique on the load
     std::string order; ///< UUID
@@ -29,6 +29,7 @@ struct Bundle {
     std::vector<LoadedPiece> pieces;
     double kilograms = 0.0;
     bool twoPeople = false; ///< long or heavy
+    std::string area = {};  ///< the chain its runs belong to: where on the house it is carried
 
     friend bool operator==(const Bundle&, const Bundle&) = default;
 };
@@ -58,10 +59,11 @@ struct ReadyPiece {
     site::Material material;
     LoadedPiece piece;
     double kilogramsEach = 0.0;
+    std::string area = {}; ///< as in Bundle
 };
 
-/// Bundles of `ready`, in its order: pieces of one order, material and profile together, until the next would
-/// be too heavy. A single piece over the limit is a bundle of its own. Labels B1, B2…
+/// Bundles of `ready`, in its order: pieces of one order, area, material and profile together, until the next
+/// would be too heavy. A single piece over the limit is a bundle of its own. Labels B1, B2…
 [[nodiscard]] std::vector<Bundle> bundle(const std::vector<ReadyPiece>& ready, const BundleLimits& limits);
 
 } // namespace lapwright::schedule

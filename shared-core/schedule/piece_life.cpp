@@ -9,6 +9,8 @@ namespace {
 constexpr std::array<std::string_view, pieceStates> names = {
     "ordered", "cut", "folded", "bundled", "loaded", "received", "short", "damaged", "wrong"};
 
+constexpr std::array<std::string_view, 5> kinds = {"order", "withdraw", "advance", "remake", "scrap"};
+
 PieceState stateBefore(PieceState reached)
 {
     if (reached > PieceState::Loaded)
@@ -44,8 +46,15 @@ Result<PieceCounts> advance(PieceCounts counts, PieceState reached, std::int64_t
 
 std::string_view name(PieceEvent::Kind kind)
 {
-    constexpr std::array<std::string_view, 5> kinds = {"order", "withdraw", "advance", "remake", "scrap"};
     return kinds[static_cast<std::size_t>(kind)];
+}
+
+Result<PieceEvent::Kind> pieceEventKind(std::string_view text)
+{
+    const auto* at = std::find(kinds.begin(), kinds.end(), text);
+    if (at == kinds.end())
+        return Error{"", std::string(text), "order, withdraw, advance, remake or scrap"};
+    return static_cast<PieceEvent::Kind>(at - kinds.begin());
 }
 
 std::string_view name(PieceState state)

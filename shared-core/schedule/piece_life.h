@@ -44,6 +44,7 @@ struct PieceEvent {
 
 /// "order", "withdraw", "advance", "remake" or "scrap", as the database keeps it.
 [[nodiscard]] std::string_view name(PieceEvent::Kind kind);
+[[nodiscard]] Result<PieceEvent::Kind> pieceEventKind(std::string_view name);
 
 /// The counts after `event`. Error if the pieces are not there: more cut than ordered, more loaded than
 /// bundled… An advance takes from the state just before the one reached (Received, Short, Damaged and Wrong

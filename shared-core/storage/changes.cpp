@@ -4,8 +4,7 @@ namespace lapwright::storage {
 
 std::int64_t changesByOthers(const Database& database)
 {
-    QSqlQuery query = database.query("PRAGMA data_version");
-    return query.next() ? query.value(0).toLongLong() : 0;
+    return database.dataVersion();
 }
 
 } // namespace lapwright::storage

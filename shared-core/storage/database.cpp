@@ -1,9 +1,7 @@
 #include "storage/database.h"
 
+#include "storage/connection.h"
 #include "storage/migrations.h"
-
-#include <QSqlError>
-#include <QUuid>
 
 #include <utility>
 
@@ -11,103 +9,72 @@ namespace lapwright::storage {
 
 namespace {
 
-std::string describe(const QSqlError& error)
-{
-    return error.text().toStdString();
-}
-
-int versionOf(const Database& database)
-{
-    QSqlQuery query = database.query("PRAGMA user_version");
-    query.next();
-    return query.value(0).toInt();
-}
-
-void secure(const Database& database)
-{
-    database.run("PRAGMA busy_timeout = 10000");
-    QSqlQuery mode = database.query("PRAGMA journal_mode = WAL");
-    if (!mode.next() || mode.value(0).toString() != "wal")
-        throw StorageFailure("the file system does not allow a write-ahead log (is it a network share?)");
-    mode.finish();
-    database.run("PRAGMA synchronous = FULL");
-    database.run("PRAGMA foreign_keys = ON");
-}
-
-void migrate(const Database& database)
-{
-    while (versionOf(database) < schemaVersion)
-        database.write([&] {
-            const int version = versionOf(database);
-            if (version >= schemaVersion)
-                return;
-            for (const QString& statement : migration(version))
-                database.run(statement);
-            database.run(QString("PRAGMA user_version = %1").arg(version + 1));
-        });
-}
+constexpr const char* nextVersion = "UPDATE data_version SET version = version + 1";
 
 } // namespace
 
-Result<Database> Database::open(const std::string& path)
+Result<Database> Database::open(const std::string& address, WhenMissing whenMissing)
 {
-    const QString name = QUuid::createUuid().toString(QUuid::WithoutBraces);
-    Database database(name);
-    QSqlDatabase connection = QSqlDatabase::addDatabase("QSQLITE", name);
-    connection.setDatabaseName(QString::fromStdString(path));
-    if (!connection.open())
-        return Error{path, describe(connection.lastError()), "a database file that can be opened"};
+    const bool mayMake = whenMissing == WhenMissing::Make;
+    auto connection = Connection::open(address, mayMake);
+    if (!connection.ok())
+        return connection.errors();
+    Database database(*std::move(connection));
     try {
-        secure(database);
-        const int version = versionOf(database);
+        const int version = database.connection_->schemaVersion();
         if (version > schemaVersion)
-            return Error{path, "a database of schema " + std::to_string(version),
+            return Error{address, "a database of schema " + std::to_string(version),
                          "schema " + std::to_string(schemaVersion) +
-                             " or older: a newer Lapwright made this file"};
-        migrate(database);
+                             " or older: a newer Lapwright made this"};
+        if (version == 0 && !mayMake)
+            return Error{address, "a database with nothing in it",
+                         "the shop's database; `lapwright receive` makes a new one"};
+        database.migrate();
+        database.migrated_ = true;
     } catch (const StorageFailure& failure) {
-        return Error{path, failure.what(), "a Lapwright database"};
+        return Error{address, failure.what(), "a Lapwright database"};
     }
     return database;
 }
 
-Database::Database(Database&& other) noexcept : connection_(std::exchange(other.connection_, {})) {}
-
-Database& Database::operator=(Database&& other) noexcept
+void Database::migrate() const
 {
-    std::swap(connection_, other.connection_);
-    return *this;
+    while (connection_->schemaVersion() < schemaVersion) {
+        Transaction transaction(*this);
+        const int version = connection_->schemaVersion();
+        if (version < schemaVersion) {
+            for (const QString& statement : migration(version))
+                run(connection_->inItsWords(statement));
+            connection_->setSchemaVersion(version + 1);
+        }
+        transaction.commit();
+    }
 }
 
-Database::~Database()
-{
-    if (connection_.isEmpty())
-        return;
-    QSqlDatabase::database(connection_, false).close();
-    QSqlDatabase::removeDatabase(connection_);
-}
+Database::Database(std::unique_ptr<Connection> connection) : connection_(std::move(connection)) {}
+Database::Database(Database&& other) noexcept = default;
+Database& Database::operator=(Database&& other) noexcept = default;
+Database::~Database() = default;
 
 void Database::run(const QString& statement, const QVariantList& values) const
 {
-    [[maybe_unused]] const QSqlQuery done = query(statement, values);
+    [[maybe_unused]] const Rows done = query(statement, values);
 }
 
-QSqlQuery Database::query(const QString& statement, const QVariantList& values) const
+Rows Database::query(const QString& statement, const QVariantList& values) const
 {
-    QSqlQuery query(QSqlDatabase::database(connection_));
-    query.setForwardOnly(true);
-    if (!query.prepare(statement))
-        throw StorageFailure(describe(query.lastError()));
-    for (const QVariant& value : values)
-        query.addBindValue(value);
-    if (!query.exec())
-        throw StorageFailure(describe(query.lastError()));
-    return query;
+    return connection_->query(statement, values);
+}
+
+std::int64_t Database::dataVersion() const
+{
+    Rows rows = query("SELECT version FROM data_version");
+    return rows.next() ? rows.number(0) : 0;
 }
 
 Database::Transaction::Transaction(const Database& database) : database_(database)
 {
-    database_.run("BEGIN IMMEDIATE");
+    database_.connection_->begin();
 }
 
 Database::Transaction::~Transaction()
@@ -125,6 +92,8 @@ Database::Transaction::~Transaction()
 
 void Database::Transaction::commit()
 {
+    if (database_.migrated_)
+        database_.run(nextVersion);
     database_.run("COMMIT");
     open_ = false;
 }

@@ -1,31 +1,38 @@
 #pragma once
 
 #include "measure/result.h"
+#include "storage/result_rows.h"
 
-#include <QSqlDatabase>
-#include <QSqlQuery>
 #include <QString>
 #include <QVariantList>
 
+#include <cstdint>
+#include <memory>
 #include <stdexcept>
 #include <string>
 
 namespace lapwright::storage {
 
-/// The database would not do what it must: disk full, locked too long, file damaged. Not an error in
-/// anybody's data.
+/// The database would not do what it must: disk full, locked too long, file damaged, server gone. Not an
+/// error in anybody's data.
 class StorageFailure : public std::runtime_error {
 public:
     using std::runtime_error::runtime_error;
 };
 
-/// One connection to the shop's database, opened, migrated and safe: write-ahead log, every commit on the
-/// disk before it returns, foreign keys enforced. One Database belongs to one thread.
+/// What to do about a database that is not there.
+enum class WhenMissing { Make, Refuse };
+
+/// One connection to the shop's database, opened, migrated and safe: every commit on the disk before it
+/// returns, foreign keys enforced, one writer at a time. One Database belongs to one thread.
 class Database {
 public:
-    /// Opens or makes the SQLite file at `path` and brings it to the newest schema. Errors: the path cannot
-    /// be opened, the file is no database, or a newer program made it.
-    [[nodiscard]] static Result<Database> open(const std::string& path);
+    /// Opens the SQLite file at a path, or for many stations the PostgreSQL database at an address,
+    /// "postgresql://user@host:port/database?sslmode=verify-full&sslrootcert=…", and brings it to the newest
+    /// schema. A password comes from PGPASSWORD or the password file, never from the address. Errors: it
+    /// cannot be opened or is not there, is no database of this program, or a newer program made it.
+    [[nodiscard]] static Result<Database> open(const std::string& address,
+                                               WhenMissing whenMissing = WhenMissing::Make);
 
     Database(Database&& other) noexcept;
     Database& operator=(Database&& other) noexcept;
@@ -36,7 +43,10 @@ public:
     /// Runs one statement with its values in order. Throws StorageFailure if the database refuses.
     void run(const QString& statement, const QVariantList& values = {}) const;
     /// The same, for what it answers: rows to step through, or how many it changed.
-    [[nodiscard]] QSqlQuery query(const QString& statement, const QVariantList& values = {}) const;
+    [[nodiscard]] Rows query(const QString& statement, const QVariantList& values = {}) const;
+
+    /// A number that grows with every write of any station: unchanged, nothing a list shows has changed.
+    [[nodiscard]] std::int64_t dataVersion() const;
 
     /// Runs `work` in one write transaction, taken at once so that two stations never deadlock: all of it is
     /// on the disk when this returns, or none of it if `work` throws.
@@ -55,7 +65,10 @@ public:
     }
 
 private:
-    explicit Database(QString connection) : connection_(std::move(connection)) {}
+    explicit Database(std::unique_ptr<Connection> connection);
+
+    /// Runs the migrations that are missing.
+    void migrate() const;
 
     class Transaction {
     public:
@@ -65,6 +78,7 @@ private:
         Transaction(Transaction&&) = delete;
         Transaction& operator=(Transaction&&) = delete;
         ~Transaction();
+        /// Moves the data version on, and commits.
         void commit();
 
     private:
@@ -72,7 +86,8 @@ private:
         bool open_ = true;
     };
 
-    QString connection_;
+    std::unique_ptr<Connection> connection_;
+    bool migrated_ = false; ///< the table of the data version is there
 };
 
 } // namespace lapwright::storage

@@ -4,11 +4,12 @@
 
 namespace lapwright::storage {
 
-/// The statements that bring the schema from version `from` to `from + 1`; one migration is one transaction.
-/// A released migration is never changed: a new one is added.
+/// In SQLite's words (Connection::inItsWords() has PostgreSQL's): the statements that bring the schema from
+/// version `from` to `from + 1`; one migration is one transaction. A released migration is never changed: a
+/// new one is added.
 [[nodiscard]] QStringList migration(int from);
 
 /// The version that this program reads and writes.
-inline constexpr int schemaVersion = 1;
+inline constexpr int schemaVersion = 2;
 
 } // namespace lapwright::storage

@@ -1,12 +1,15 @@
 #include "storage/orders.h"
 
+#include "storage/order_changes.h"
 #include "storage/piece_events.h"
 #include "storage/rows.h"
 #include "storage/shop_state.h"
 
-#include <QUuid>
-
+#include <array>
 #include <map>
+#include <set>
+#include <string_view>
+#include <utility>
 
 namespace lapwright::storage {
 
@@ -15,149 +18,6 @@ namespace {
 using schedule::PieceCounts;
 using schedule::PieceEvent;
 using schedule::PieceState;
-
-QString text(const std::string& value)
-{
-    return QString::fromStdString(value);
-}
-
-/// What a revision does to one mark.
-struct Change {
-    std::string mark;
-    std::optional<OrderedPiece> before;
-    std::optional<OrderedPiece> now;
-    PieceCounts counts;
-
-    /// Pieces past Ordered that the new revision no longer wants as they are.
-    [[nodiscard]] std::int64_t begun() const
-    {
-        std::int64_t sum = 0;
-        for (std::size_t state = 1; state < schedule::pieceStates; ++state)
-            sum += counts.in[state];
-        return sum;
-    }
-    [[nodiscard]] bool samePiece() const
-    {
-        if (!before || !now)
-            return false;
-        OrderedPiece likeNow = *before;
-        likeNow.count = now->count;
-        return likeNow == *now;
-    }
-    /// Nothing that is begun is touched: the piece stays as it is and no fewer are wanted than are begun.
-    [[nodiscard]] bool harmless() const
-    {
-        return begun() == 0 || (samePiece() && now->count >= before->count - counts.of(PieceState::Ordered));
-    }
-};
-
-std::map<std::string, OrderedPiece> standingPieces(const Database& database, const std::string& order)
-{
-    QSqlQuery query = database.query(
-        "SELECT " + pieceColumns() + " FROM pieces p WHERE order_id = ? AND withdrawn = 0", {text(order)});
-    std::map<std::string, OrderedPiece> pieces;
-    while (query.next()) {
-        OrderedPiece piece = pieceAt(query, 0);
-        pieces[piece.mark] = std::move(piece);
-    }
-    return pieces;
-}
-
-std::vector<Change> changes(const Database& database, const IncomingOrder& order)
-{
-    const auto before = standingPieces(database, order.id);
-    std::map<std::string, OrderedPiece> now;
-    for (const OrderedPiece& piece : order.pieces)
-        now[piece.mark] = piece;
-    std::vector<Change> list;
-    for (const auto& [mark, piece] : before)
-        if (now.find(mark) == now.end())
-            list.push_back({mark, piece, std::nullopt, pieceCounts(database, order.id, mark)});
-    for (const OrderedPiece& piece : order.pieces) {
-        const auto old = before.find(piece.mark);
-        if (old == before.end())
-            list.push_back({piece.mark, std::nullopt, piece, pieceCounts(database, order.id, piece.mark)});
-        else if (!(old->second == piece))
-            list.push_back({piece.mark, old->second, piece, pieceCounts(database, order.id, piece.mark)});
-    }
-    return list;
-}
-
-void log(const Database& database, const std::string& order, const std::string& mark, const PieceEvent& event,
-         const Stamp& stamp)
-{
-    const std::string id = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
-    const auto logged = logEvent(database, {id, order, mark, event, "revision"}, stamp);
-    if (!logged.ok())
-        throw StorageFailure(logged.errors().front().sentence());
-}
-
-void savePiece(const Database& database, const IncomingOrder& order, const OrderedPiece& piece)
-{
-    database.run(
-        "INSERT INTO pieces (order_id, mark, revision, run, profile, metal, gauge, colour, girth_nm,"
-        " length_nm, grams, count, make, withdrawn) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)"
-        " ON CONFLICT (order_id, mark) DO UPDATE SET revision = excluded.revision, run = excluded.run,"
-        " profile = excluded.profile, metal = excluded.metal, gauge = excluded.gauge,"
-        " colour = excluded.colour, girth_nm = excluded.girth_nm, length_nm = excluded.length_nm,"
-        " grams = excluded.grams, count = excluded.count, make = excluded.make, withdrawn = 0",
-        {text(order.id), text(piece.mark), qint64(order.revision), text(piece.run), text(piece.profile),
-         text(piece.metal), text(piece.gauge), text(piece.colour), qint64(piece.girth.inNanometres()),
-         qint64(piece.length.inNanometres()), qint64(piece.grams), qint64(piece.count), text(piece.make)});
-}
-
-/// Scraps what is begun and no longer wanted as it is, and brings the count of Ordered to what is wanted.
-void applyChange(const Database& database, const IncomingOrder& order, const Change& change,
-                 const Stamp& stamp)
-{
-    if (!change.harmless())
-        for (const PieceState state : {PieceState::Cut, PieceState::Folded, PieceState::Bundled})
-            if (change.counts.of(state) > 0)
-                log(database, order.id, change.mark,
-                    {PieceEvent::Kind::Scrap, state, change.counts.of(state)}, stamp);
-    if (change.now)
-        savePiece(database, order, *change.now);
-    else
-        database.run("UPDATE pieces SET withdrawn = 1 WHERE order_id = ? AND mark = ?",
-                     {text(order.id), text(change.mark)});
-    const std::int64_t before = change.before ? change.before->count : 0;
-    const std::int64_t wanted = change.now ? change.now->count : 0;
-    if (wanted > before)
-        log(database, order.id, change.mark, {PieceEvent::Kind::Order, PieceState::Ordered, wanted - before},
-            stamp);
-    if (wanted < before)
-        log(database, order.id, change.mark,
-            {PieceEvent::Kind::Withdraw, PieceState::Ordered, before - wanted}, stamp);
-}
-
-/// Why this revision cannot be taken without a person; the flag says that not even a person's word helps.
-struct Obstacles {
-    std::vector<std::string> reasons;
-    bool final = false;
-};
-
-Obstacles obstacles(const std::vector<Change>& list)
-{
-    Obstacles found;
-    for (const Change& change : list) {
-        if (change.harmless())
-            continue;
-        std::int64_t gone = 0;
-        for (std::size_t state = static_cast<std::size_t>(PieceState::Loaded); state < schedule::pieceStates;
-             ++state)
-            gone += change.counts.in[state];
-        const std::string what = change.now ? "changes" : "is no longer wanted";
-        if (gone > 0) {
-            found.reasons.push_back(change.mark + " " + what + ", but " + std::to_string(gone) +
-                                    " of it left on a truck: order the new piece under another mark");
-            found.final = true;
-        } else {
-            found.reasons.push_back(change.mark + " " + what + ", but " + std::to_string(change.begun()) +
-                                    " of it is cut or folded and would be scrap");
-        }
-    }
-    return found;
-}
 
 Arrival wait(const Database& database, const IncomingOrder& order, const Stamp& stamp,
              std::vector<std::string> reasons)
@@ -170,6 +30,48 @@ Arrival wait(const Database& database, const IncomingOrder& order, const Stamp& 
                  {text(order.hash), text(order.id), qint64(order.revision), text(all), text(stamp.at),
                   text(order.document)});
     return {Arrival::Outcome::Waits, std::move(reasons)};
+}
+
+/// An address to compare: letters and digits only, in lower case.
+QString plain(const std::string& address)
+{
+    QString plain(""); // not null, which the database would take for missing
+    for (const QChar letter : text(address).toCaseFolded())
+        if (letter.isLetterOrNumber())
+            plain.append(letter);
+    return plain;
+}
+
+/// Orders without a wanted date come last.
+QString dueOf(const IncomingOrder& order)
+{
+    return order.wantedBy.empty() ? QString("9999") : text(order.wantedBy);
+}
+
+/// From here on this revision counts.
+void makeCurrent(const Database& database, const IncomingOrder& order, const Stamp& stamp)
+{
+    database.run(
+        "INSERT INTO current_orders (id, revision, job_name, customer, address, wanted_by, due,"
+        " first_received_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO UPDATE SET revision = excluded.revision,"
+        " job_name = excluded.job_name, customer = excluded.customer, address = excluded.address,"
+        " wanted_by = excluded.wanted_by, due = excluded.due, cancelled = 0",
+        {text(order.id), qint64(order.revision), text(order.jobName), text(order.customer),
+         plain(order.address), text(order.wantedBy), dueOf(order), text(stamp.at)});
+    database.run("UPDATE piece_counts SET due = ? WHERE order_id = ? AND due <> ?",
+                 {dueOf(order), text(order.id), dueOf(order)});
+}
+
+void noteArrival(const Database& database, const IncomingOrder& order, const Arrival& arrival,
+                 const Stamp& stamp)
+{
+    std::string reasons;
+    for (const std::string& reason : arrival.reasons)
+        reasons += (reasons.empty() ? "" : "\n") + reason;
+    database.run("INSERT INTO arrivals (order_id, revision, hash, outcome, reasons, at, station, person)"
+                 " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+                 {text(order.id), qint64(order.revision), text(order.hash), text(name(arrival.outcome)),
+                  text(reasons), text(stamp.at), text(stamp.station), text(stamp.person)});
 }
 
 void saveOrder(const Database& database, const IncomingOrder& order, const Stamp& stamp)
@@ -189,35 +91,58 @@ std::vector<std::string> brokenLinks(const Database& database, const IncomingOrd
 {
     const std::string number = std::to_string(order.revision);
     std::vector<std::string> reasons;
-    QSqlQuery before = database.query("SELECT hash FROM orders WHERE id = ? AND revision = ?",
-                                      {text(order.id), qint64(order.revision - 1)});
-    if (before.next() && before.value(0).toString() != text(order.previousHash))
+    Rows before = database.query("SELECT hash FROM orders WHERE id = ? AND revision = ?",
+                                 {text(order.id), qint64(order.revision - 1)});
+    if (before.next() && before.text(0) != order.previousHash)
         reasons.push_back("revision " + number + " was made from another revision " +
                           std::to_string(order.revision - 1) + " than the one that is here");
-    QSqlQuery after = database.query("SELECT previous_hash FROM orders WHERE id = ? AND revision = ?",
-                                     {text(order.id), qint64(order.revision + 1)});
-    if (after.next() && after.value(0).toString() != text(order.hash))
+    Rows after = database.query("SELECT previous_hash FROM orders WHERE id = ? AND revision = ?",
+                                {text(order.id), qint64(order.revision + 1)});
+    if (after.next() && after.text(0) != order.hash)
         reasons.push_back("revision " + std::to_string(order.revision + 1) +
                           ", which is here, was made from another revision " + number);
     return reasons;
 }
 
-/// Blanks of waiting cut plans are named "order/mark". True if a plan held pieces of the order.
+/// True if a waiting plan held pieces of the order.
 bool takeBackPlans(const Database& database, const std::string& order)
 {
     return database
-               .query(
-                   "UPDATE plans SET state = 'replaced' WHERE state = 'planned' AND instr(document, ?) > 0",
-                   {text(order + "/")})
-               .numRowsAffected() > 0;
+               .query("UPDATE plans SET state = 'replaced' WHERE state = 'planned' AND id IN"
+                      " (SELECT plan_id FROM plan_pieces WHERE order_id = ?)",
+                      {text(order)})
+               .changed() > 0;
+}
+
+/// Takes the revision that counts from now on, unless something stands in its way.
+Arrival takeLatest(const Database& database, const IncomingOrder& order, const Stamp& stamp, bool accept,
+                   bool known)
+{
+    const std::vector<Change> list = changes(database, order, known);
+    const Obstacles found = obstacles(list);
+    if (!found.reasons.empty() && (found.final || !accept))
+        return wait(database, order, stamp, found.reasons);
+    saveOrder(database, order, stamp);
+    makeCurrent(database, order, stamp);
+    std::map<std::string_view, std::int64_t> numbers;
+    for (const OrderedPiece& piece : order.pieces)
+        numbers.emplace(piece.mark, static_cast<std::int64_t>(numbers.size()) + 1);
+    OrderLog log(database, order.id, stamp, "revision");
+    for (const Change& change : list)
+        applyChange(database, order, change, change.now ? numbers.at(change.mark) : 0, log);
+    log.save();
+    Arrival taken{Arrival::Outcome::Taken, {}};
+    if (!list.empty() && takeBackPlans(database, order.id))
+        taken.reasons.emplace_back("cut plans that held its pieces are taken back; plan again");
+    return taken;
 }
 
 Arrival receiveInside(const Database& database, const IncomingOrder& order, const Stamp& stamp, bool accept)
 {
-    QSqlQuery same = database.query("SELECT hash FROM orders WHERE id = ? AND revision = ?",
-                                    {text(order.id), qint64(order.revision)});
+    Rows same = database.query("SELECT hash FROM orders WHERE id = ? AND revision = ?",
+                               {text(order.id), qint64(order.revision)});
     if (same.next()) {
-        if (same.value(0).toString() == text(order.hash))
+        if (same.text(0) == order.hash)
             return {Arrival::Outcome::AlreadyHere, {}};
         return wait(database, order, stamp,
                     {"revision " + std::to_string(order.revision) + " is here with another content"});
@@ -225,44 +150,138 @@ Arrival receiveInside(const Database& database, const IncomingOrder& order, cons
     std::vector<std::string> broken = brokenLinks(database, order);
     if (!broken.empty() && !accept)
         return wait(database, order, stamp, std::move(broken));
-    if (currentRevision(database, order.id).value_or(0) > order.revision) {
+    const auto current = currentRevision(database, order.id);
+    if (current.value_or(0) > order.revision) {
         saveOrder(database, order, stamp);
         return {Arrival::Outcome::Superseded, {}};
     }
-    const std::vector<Change> list = changes(database, order);
-    const Obstacles found = obstacles(list);
-    if (!found.reasons.empty() && (found.final || !accept))
-        return wait(database, order, stamp, found.reasons);
-    saveOrder(database, order, stamp);
-    for (const Change& change : list)
-        applyChange(database, order, change, stamp);
-    Arrival taken{Arrival::Outcome::Taken, {}};
-    if (!list.empty() && takeBackPlans(database, order.id))
-        taken.reasons.push_back("cut plans that held its pieces are taken back; plan again");
-    return taken;
+    return takeLatest(database, order, stamp, accept, current.has_value());
+}
+
+constexpr const char* columnsOfSummary =
+    "o.id, o.revision, o.job_name, o.customer, o.wanted_by, o.first_received_at, o.priority, o.held, o.cancelled,"
+    " o.unfinished";
+
+std::vector<OrderSummary> summaries(Rows rows)
+{
+    std::vector<OrderSummary> orders;
+    while (rows.next())
+        orders.push_back(summaryAt(rows, 0));
+    return orders;
+}
+
+Result<Arrival> cancelInside(const Database& database, const std::string& order, const Stamp& stamp,
+                             bool accept)
+{
+    if (!currentRevision(database, order))
+        return Error{"", "no order " + order, "an order that is here"};
+    Arrival cancelled{Arrival::Outcome::Taken, {}};
+    std::vector<std::pair<std::string, PieceCounts>> marks;
+    for (const auto& [mark, piece] : standingPieces(database, order)) {
+        marks.emplace_back(mark, pieceCounts(database, order, mark));
+        const PieceCounts& counts = marks.back().second;
+        const std::int64_t begun =
+            counts.of(PieceState::Cut) + counts.of(PieceState::Folded) + counts.of(PieceState::Bundled);
+        if (begun > 0)
+            cancelled.reasons.push_back(std::to_string(begun) + " of " + mark +
+                                        " is cut or folded and would be scrap");
+    }
+    if (!cancelled.reasons.empty() && !accept) {
+        cancelled.outcome = Arrival::Outcome::Waits;
+        return cancelled;
+    }
+    OrderLog log(database, order, stamp, "cancelled");
+    for (auto& [mark, counts] : marks) {
+        log.scrapBegun(mark, counts);
+        const std::int64_t ordered = counts.of(PieceState::Ordered);
+        if (ordered == 0)
+            continue;
+        log.log(mark, counts, {PieceEvent::Kind::Withdraw, PieceState::Ordered, ordered});
+        database.run("UPDATE pieces SET count = count - ? WHERE order_id = ? AND mark = ?",
+                     {qint64(ordered), text(order), text(mark)});
+    }
+    log.save();
+    database.run("UPDATE current_orders SET cancelled = 1 WHERE id = ?", {text(order)});
+    (void)takeBackPlans(database, order);
+    return cancelled;
 }
 
 } // namespace
 
+std::string_view name(Arrival::Outcome outcome)
+{
+    constexpr std::array<std::string_view, 4> names = {"taken", "already here", "superseded", "waits"};
+    return names[static_cast<std::size_t>(outcome)];
+}
+
+OrderSummary summaryAt(const Rows& rows, int first)
+{
+    const auto at = [&](int column) { return rows.text(first + column); };
+    const auto number = [&](int column) { return rows.number(first + column); };
+    return {at(0), number(1), at(2),          at(3),          at(4),
+            at(5), number(6), number(7) != 0, number(8) != 0, number(9)};
+}
+
+QString summaryColumns()
+{
+    return columnsOfSummary;
+}
+
 Arrival receiveOrder(const Database& database, const IncomingOrder& order, const Stamp& stamp, bool accept)
 {
-    return database.write([&] { return receiveInside(database, order, stamp, accept); });
+    return database.write([&] {
+        Arrival arrival = receiveInside(database, order, stamp, accept);
+        noteArrival(database, order, arrival, stamp);
+        return arrival;
+    });
 }
 
 std::vector<OrderSummary> currentOrders(const Database& database)
 {
-    QSqlQuery query =
-        database.query("SELECT o.id, o.revision, o.job_name, o.customer, o.wanted_by,"
-                       " (SELECT MIN(f.received_at) FROM orders f WHERE f.id = o.id) FROM orders o"
-                       " WHERE o.revision = (SELECT MAX(revision) FROM orders m WHERE m.id = o.id)"
-                       " ORDER BY o.wanted_by = '', o.wanted_by, o.job_name, o.id");
-    std::vector<OrderSummary> orders;
-    while (query.next()) {
-        const auto string = [&](int column) { return query.value(column).toString().toStdString(); };
-        orders.push_back(
-            {string(0), query.value(1).toLongLong(), string(2), string(3), string(4), string(5)});
-    }
-    return orders;
+    return summaries(database.query(QString("SELECT ") + columnsOfSummary +
+                                    " FROM current_orders o ORDER BY o.due, o.job_name, o.id"));
+}
+
+std::vector<OrderSummary> unfinishedOrders(const Database& database)
+{
+    return summaries(database.query(QString("SELECT ") + columnsOfSummary +
+                                    " FROM current_orders o WHERE o.unfinished > 0"
+                                    " ORDER BY o.due, o.job_name, o.id"));
+}
+
+std::vector<OrderSummary> ordersOfSameHouse(const Database& database, const std::string& order)
+{
+    return summaries(database.query(QString("SELECT ") + columnsOfSummary +
+                                        " FROM current_orders o JOIN current_orders one"
+                                        " ON one.address = o.address AND one.id <> o.id"
+                                        " WHERE one.id = ? AND o.address <> '' ORDER BY o.id",
+                                    {text(order)}));
+}
+
+bool holdOrder(const Database& database, const std::string& order, bool held)
+{
+    return database.write([&] {
+        if (held)
+            (void)takeBackPlans(database, order);
+        return database.query("UPDATE current_orders SET held = ? WHERE id = ?", {held ? 1 : 0, text(order)})
+                   .changed() > 0;
+    });
+}
+
+bool setPriority(const Database& database, const std::string& order, std::int64_t priority)
+{
+    return database.write([&] {
+        return database
+                   .query("UPDATE current_orders SET priority = ? WHERE id = ?",
+                          {qint64(priority), text(order)})
+                   .changed() > 0;
+    });
+}
+
+Result<Arrival> cancelOrder(const Database& database, const std::string& order, const Stamp& stamp,
+                            bool accept)
+{
+    return database.write([&] { return cancelInside(database, order, stamp, accept); });
 }
 
 } // namespace lapwright::storage

@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// Orders as they arrive, and the pieces they ask for.
@@ -40,6 +41,7 @@ struct IncomingOrder {
     std::string document; ///< as received, word for word
     std::string derived;  ///< the order as this shop derives it from the same runs
     std::vector<OrderedPiece> pieces;
+    std::string address = {}; ///< of the job, for finding other orders of the same house
 };
 
 /// When, where and by whom something is done; handed in by the program.
@@ -59,6 +61,9 @@ struct Arrival {
     std::vector<std::string> reasons;
 };
 
+/// "taken", "already here", "superseded", "waits": the words of the database.
+[[nodiscard]] std::string_view name(Arrival::Outcome outcome);
+
 /// Takes one order in, in one transaction. In whatever sequence and however often revisions arrive, the
 /// latest one counts in the end. Waits: the same revision is here with another content; the revision before
 /// or after it that is here is not the one it goes with by its hash; or it changes pieces that are begun.
@@ -75,9 +80,31 @@ struct OrderSummary {
     std::string customer;
     std::string wantedBy;
     std::string firstReceivedAt; ///< when any revision of it first came; ISO 8601, UTC
+    std::int64_t priority = 0;   ///< higher is planned first
+    bool held = false;           ///< in no batch until it is released
+    bool cancelled = false;
+    std::int64_t unfinished = 0; ///< pieces not yet received
+
+    friend bool operator==(const OrderSummary&, const OrderSummary&) = default;
 };
 
-/// The revision that counts of every order, by wanted date, then name.
+/// The revision that counts of every order with pieces not yet received, by wanted date, then name.
+[[nodiscard]] std::vector<OrderSummary> unfinishedOrders(const Database& database);
+/// The revision that counts of every order, by wanted date, then name; for pages see lists.h.
 [[nodiscard]] std::vector<OrderSummary> currentOrders(const Database& database);
+
+/// Other orders of the same house: address alike but for case, spaces and punctuation. None where the order
+/// has no address.
+[[nodiscard]] std::vector<OrderSummary> ordersOfSameHouse(const Database& database, const std::string& order);
+
+/// What a person says of an order. False if there is no such order.
+[[nodiscard]] bool holdOrder(const Database& database, const std::string& order, bool held);
+[[nodiscard]] bool setPriority(const Database& database, const std::string& order, std::int64_t priority);
+
+/// Cancels an order: what is only ordered is withdrawn, its waiting cut plans are taken back. What is begun
+/// and not on a truck is named and nothing happens, unless `accept` says that it is scrap. What left on a
+/// truck stays as it is. Error: no such order.
+[[nodiscard]] Result<Arrival> cancelOrder(const Database& database, const std::string& order,
+                                          const Stamp& stamp, bool accept);
 
 } // namespace lapwright::storage

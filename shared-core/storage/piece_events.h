@@ -4,7 +4,11 @@
 #include "storage/database.h"
 #include "storage/orders.h"
 
+#include <cstdint>
+#include <map>
+#include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 /// The append-only log of what happened to pieces, and the counts derived from it.
@@ -19,8 +23,8 @@ struct LoggedEvent {
 };
 
 /// Appends `event` and updates the counts. False if an event of this id is already there: nothing changes.
-/// Error if there is no such piece or the pieces are not in the state the event takes them from. Call inside
-/// Database::write().
+/// Error if there is no such piece, or the pieces are not in the state the event takes them from: then it
+/// says what was done last, where and by whom. Call inside Database::write().
 [[nodiscard]] Result<bool> logEvent(const Database& database, const LoggedEvent& event, const Stamp& stamp);
 
 [[nodiscard]] schedule::PieceCounts pieceCounts(const Database& database, const std::string& order,
@@ -36,10 +40,31 @@ struct PieceInState {
     std::int64_t count = 0;
 };
 
-/// All pieces in `state`, by order and in the order of their marks' arrival.
+/// All pieces in `state`, by the date their order is wanted, in the order of their marks' arrival.
 [[nodiscard]] std::vector<PieceInState> piecesIn(const Database& database, schedule::PieceState state);
+
+/// One mark still to be cut, with what its order says of it.
+struct PieceToCut {
+    PieceInState piece;
+    std::string jobName;
+    std::string wantedBy;
+    std::int64_t priority = 0;
+    bool held = false;
+    bool remade = false; ///< some of it was delivered short, damaged or wrong
+};
+
+/// All pieces still to be cut, those of held orders too; in the order of piecesIn().
+[[nodiscard]] std::vector<PieceToCut> piecesToCut(const Database& database);
 
 /// Pieces found short, damaged or wrong and not yet ordered again.
 [[nodiscard]] std::vector<PieceInState> piecesAwaitingRemake(const Database& database);
+
+/// The counts of every mark as the log tells them, replayed from its beginning up to and with the event
+/// numbered `last`, or all of it. Error if the log tells what cannot be: it never should.
+[[nodiscard]] Result<std::map<std::pair<std::string, std::string>, schedule::PieceCounts>>
+replay(const Database& database, std::optional<std::int64_t> last = std::nullopt);
+
+/// Builds every count kept beside the log anew from it, in one transaction. Error as replay().
+[[nodiscard]] Result<bool> rebuildCounts(const Database& database);
 
 } // namespace lapwright::storage

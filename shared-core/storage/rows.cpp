@@ -7,12 +7,10 @@ QString pieceColumns()
     return "p.mark, p.run, p.profile, p.metal, p.gauge, p.colour, p.girth_nm, p.length_nm, p.grams, p.count, p.make";
 }
 
-OrderedPiece pieceAt(const QSqlQuery& query, int first)
+OrderedPiece pieceAt(const Rows& rows, int first)
 {
-    const auto string = [&](int column) { return query.value(first + column).toString().toStdString(); };
-    const auto length = [&](int column) {
-        return Length::nanometres(query.value(first + column).toLongLong());
-    };
+    const auto string = [&](int column) { return rows.text(first + column); };
+    const auto length = [&](int column) { return Length::nanometres(rows.number(first + column)); };
     return {string(0),
             string(1),
             string(2),
@@ -21,8 +19,8 @@ OrderedPiece pieceAt(const QSqlQuery& query, int first)
             string(5),
             length(6),
             length(7),
-            query.value(first + 8).toLongLong(),
-            query.value(first + 9).toLongLong(),
+            rows.number(first + 8),
+            rows.number(first + 9),
             string(10)};
 }
 

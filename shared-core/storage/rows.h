@@ -1,8 +1,8 @@
 #pragma once
 
 #include "storage/orders.h"
+#include "storage/result_rows.h"
 
-#include <QSqlQuery>
 #include <QString>
 
 #include <string_view>
@@ -17,7 +17,11 @@ namespace lapwright::storage {
 
 /// The columns of table pieces (as p) that pieceAt() reads, in its order.
 [[nodiscard]] QString pieceColumns();
-/// The piece in the current row of `query`, whose column `first` is the first of pieceColumns().
-[[nodiscard]] OrderedPiece pieceAt(const QSqlQuery& query, int first);
+/// The piece in the current row of `rows`, whose column `first` is the first of pieceColumns().
+[[nodiscard]] OrderedPiece pieceAt(const Rows& rows, int first);
+
+/// The columns of table current_orders (as o) that summaryAt() reads, in its order; ten of them.
+[[nodiscard]] QString summaryColumns();
+[[nodiscard]] OrderSummary summaryAt(const Rows& rows, int first);
 
 } // namespace lapwright::storage

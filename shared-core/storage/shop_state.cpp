@@ -10,11 +10,11 @@ constexpr const char* stockKey = "stock";
 constexpr const char* floorKey = "floor";
 constexpr const char* scheduleKey = "schedule";
 
-std::optional<std::string> firstText(QSqlQuery query)
+std::optional<std::string> firstText(Rows rows)
 {
-    if (!query.next())
+    if (!rows.next())
         return std::nullopt;
-    return query.value(0).toString().toStdString();
+    return rows.text(0);
 }
 
 std::optional<std::string> setting(const Database& database, const char* key)
@@ -32,7 +32,27 @@ void saveSetting(const Database& database, const char* key, const std::string& d
 /// Inserts a row of `table` unless its id is there.
 bool insertOnce(const Database& database, const QString& statement, const QVariantList& values)
 {
-    return database.query(statement + " ON CONFLICT (id) DO NOTHING", values).numRowsAffected() > 0;
+    return database.query(statement + " ON CONFLICT (id) DO NOTHING", values).changed() > 0;
+}
+
+void savePlan(const Database& database, const StoredPlan& plan, const Stamp& stamp)
+{
+    std::int64_t count = 0;
+    for (const PlannedPiece& piece : plan.pieces)
+        count += piece.count;
+    database.run("INSERT INTO plans (id, metal, gauge, colour, state, made_at, document, pieces, stock_area,"
+                 " blank_area, remnant_area) VALUES (?, ?, ?, ?, 'planned', ?, ?, ?, ?, ?, ?)",
+                 {text(plan.id), text(plan.material.metal), text(plan.material.gauge),
+                  text(plan.material.colour), text(stamp.at), text(plan.document), qint64(count),
+                  plan.stockArea, plan.blankArea, plan.remnantArea});
+    for (const PlannedPiece& piece : plan.pieces)
+        database.run("INSERT INTO plan_pieces (plan_id, order_id, mark, count) VALUES (?, ?, ?, ?)",
+                     {text(plan.id), text(piece.order), text(piece.mark), qint64(piece.count)});
+}
+
+StoredPlan planAt(const Rows& rows)
+{
+    return {rows.text(0), {rows.text(1), rows.text(2), rows.text(3)}, rows.text(4)};
 }
 
 } // namespace
@@ -72,36 +92,68 @@ void replacePlans(const Database& database, const std::vector<StoredPlan>& plans
     database.write([&] {
         database.run("UPDATE plans SET state = 'replaced' WHERE state = 'planned'");
         for (const StoredPlan& plan : plans)
-            database.run("INSERT INTO plans (id, metal, gauge, colour, state, made_at, document)"
-                         " VALUES (?, ?, ?, ?, 'planned', ?, ?)",
-                         {text(plan.id), text(plan.material.metal), text(plan.material.gauge),
-                          text(plan.material.colour), text(stamp.at), text(plan.document)});
+            savePlan(database, plan, stamp);
     });
 }
 
 std::vector<StoredPlan> waitingPlans(const Database& database)
 {
-    QSqlQuery query =
-        database.query("SELECT id, metal, gauge, colour, document FROM plans WHERE state = 'planned'"
-                       " ORDER BY made_at, metal, gauge, colour, id");
+    Rows rows = database.query("SELECT id, metal, gauge, colour, document FROM plans WHERE state = 'planned'"
+                               " ORDER BY made_at, metal, gauge, colour, id");
     std::vector<StoredPlan> plans;
-    while (query.next()) {
-        const auto string = [&](int column) { return query.value(column).toString().toStdString(); };
-        plans.push_back({string(0), {string(1), string(2), string(3)}, string(4)});
-    }
+    while (rows.next())
+        plans.push_back(planAt(rows));
     return plans;
 }
 
-void markCut(const Database& database, const std::string& plan)
+std::optional<StoredPlan> waitingPlan(const Database& database, const std::string& plan)
 {
-    database.run("UPDATE plans SET state = 'cut' WHERE id = ?", {text(plan)});
+    Rows rows = database.query("SELECT id, metal, gauge, colour, document FROM plans"
+                               " WHERE id = ? AND state = 'planned'",
+                               {text(plan)});
+    if (!rows.next())
+        return std::nullopt;
+    return planAt(rows);
+}
+
+bool markCut(const Database& database, const std::string& plan, const Stamp& stamp)
+{
+    return database
+               .query("UPDATE plans SET state = 'cut', cut_at = ? WHERE id = ? AND state = 'planned'",
+                      {text(stamp.at), text(plan)})
+               .changed() > 0;
+}
+
+std::vector<PlannedPiece> piecesOfPlan(const Database& database, const std::string& plan)
+{
+    Rows rows = database.query("SELECT c.order_id, c.mark, c.count FROM plan_pieces c"
+                               " JOIN pieces p ON p.order_id = c.order_id AND p.mark = c.mark"
+                               " WHERE c.plan_id = ? ORDER BY c.order_id, p.number",
+                               {text(plan)});
+    std::vector<PlannedPiece> pieces;
+    while (rows.next())
+        pieces.push_back({rows.text(0), rows.text(1), rows.number(2)});
+    return pieces;
+}
+
+void logStock(const Database& database, const StockEvent& event, const Stamp& stamp)
+{
+    database.run("INSERT INTO stock_events (key, kind, count, length_nm, plan_id, at, station, person, note)"
+                 " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                 {text(event.key), text(event.kind), qint64(event.count), qint64(event.length.inNanometres()),
+                  text(event.plan), text(stamp.at), text(stamp.station), text(stamp.person),
+                  text(event.note)});
 }
 
 bool saveLoad(const Database& database, const std::string& id, const std::string& document,
-              const Stamp& stamp)
+              const Stamp& stamp, const LoadSummary& summary)
 {
-    return insertOnce(database, "INSERT INTO loads (id, made_at, document) VALUES (?, ?, ?)",
-                      {text(id), text(stamp.at), text(document)});
+    return insertOnce(
+        database,
+        "INSERT INTO loads (id, made_at, document, truck, bundles, pieces, kilograms, longest_nm)"
+        " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+        {text(id), text(stamp.at), text(document), text(summary.truck), qint64(summary.bundles),
+         qint64(summary.pieces), summary.kilograms, qint64(summary.longest.inNanometres())});
 }
 
 std::optional<std::string> loadDocument(const Database& database, const std::string& id)
@@ -111,10 +163,10 @@ std::optional<std::string> loadDocument(const Database& database, const std::str
 
 std::vector<std::string> loadDocuments(const Database& database)
 {
-    QSqlQuery query = database.query("SELECT document FROM loads ORDER BY made_at, id");
+    Rows rows = database.query("SELECT document FROM loads ORDER BY made_at, id");
     std::vector<std::string> documents;
-    while (query.next())
-        documents.push_back(query.value(0).toString().toStdString());
+    while (rows.next())
+        documents.push_back(rows.text(0));
     return documents;
 }
 
@@ -122,8 +174,9 @@ bool saveReceipt(const Database& database, const std::string& id, const std::str
                  const std::string& document, const Stamp& stamp)
 {
     return insertOnce(database,
-                      "INSERT INTO receipts (id, load_id, received_at, document) VALUES (?, ?, ?, ?)",
-                      {text(id), text(load), text(stamp.at), text(document)});
+                      "INSERT INTO receipts (id, load_id, received_at, document, person)"
+                      " VALUES (?, ?, ?, ?, ?)",
+                      {text(id), text(load), text(stamp.at), text(document), text(stamp.person)});
 }
 
 std::optional<std::string> derivedOrder(const Database& database, const std::string& order)
@@ -134,10 +187,10 @@ std::optional<std::string> derivedOrder(const Database& database, const std::str
 
 std::optional<std::int64_t> currentRevision(const Database& database, const std::string& order)
 {
-    QSqlQuery query = database.query("SELECT MAX(revision) FROM orders WHERE id = ?", {text(order)});
-    if (!query.next() || query.value(0).isNull())
+    Rows rows = database.query("SELECT revision FROM current_orders WHERE id = ?", {text(order)});
+    if (!rows.next())
         return std::nullopt;
-    return query.value(0).toLongLong();
+    return rows.number(0);
 }
 
 } // namespace lapwright::storage

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "measure/length.h"
 #include "site/job.h"
 #include "storage/database.h"
 #include "storage/orders.h"
@@ -23,22 +24,63 @@ void saveFloorDocument(const Database& database, const std::string& document);
 [[nodiscard]] std::optional<std::string> scheduleDocument(const Database& database);
 void saveScheduleDocument(const Database& database, const std::string& document);
 
+/// So many pieces of one mark that a plan cuts.
+struct PlannedPiece {
+    std::string order;
+    std::string mark;
+    std::int64_t count = 1;
+
+    friend bool operator==(const PlannedPiece&, const PlannedPiece&) = default;
+};
+
 struct StoredPlan {
     std::string id;
     site::Material material;
     std::string document; ///< lapwright/cut-plan; blank keys are "order/mark"
+    std::vector<PlannedPiece> pieces = {};
+    /// Square metres of metal taken, of blanks in it, of remnants kept: for reports of yield.
+    double stockArea = 0.0;
+    double blankArea = 0.0;
+    double remnantArea = 0.0;
 };
 
 /// Puts `plans` in place of every plan that is not yet cut.
 void replacePlans(const Database& database, const std::vector<StoredPlan>& plans, const Stamp& stamp);
 /// The plans waiting to be cut, in the order they were made.
 [[nodiscard]] std::vector<StoredPlan> waitingPlans(const Database& database);
-/// The plan is cut and waits no longer. Call inside Database::write().
-void markCut(const Database& database, const std::string& plan);
+/// The plan of this id if it waits to be cut.
+[[nodiscard]] std::optional<StoredPlan> waitingPlan(const Database& database, const std::string& plan);
+/// The plan is cut and waits no longer. False if it does not wait: another station was first, or it is taken
+/// back. Call inside Database::write().
+[[nodiscard]] bool markCut(const Database& database, const std::string& plan, const Stamp& stamp);
+/// Which pieces of which orders a plan cuts, by order.
+[[nodiscard]] std::vector<PlannedPiece> piecesOfPlan(const Database& database, const std::string& plan);
+
+/// What happened to one item of stock.
+struct StockEvent {
+    std::string key;
+    std::string kind; ///< "given", "taken", "kept", "corrected", "gone"
+    std::int64_t count = 0;
+    Length length;    ///< of a coil: how much of it
+    std::string plan; ///< that took or left it; empty for a person's
+    std::string note;
+};
+
+/// Call inside Database::write().
+void logStock(const Database& database, const StockEvent& event, const Stamp& stamp);
+
+/// What lists show of a load.
+struct LoadSummary {
+    std::string truck;
+    std::int64_t bundles = 0;
+    std::int64_t pieces = 0;
+    double kilograms = 0.0;
+    Length longest;
+};
 
 /// Keeps a load; false if one of this id is there already.
 [[nodiscard]] bool saveLoad(const Database& database, const std::string& id, const std::string& document,
-                            const Stamp& stamp);
+                            const Stamp& stamp, const LoadSummary& summary = {});
 [[nodiscard]] std::optional<std::string> loadDocument(const Database& database, const std::string& id);
 [[nodiscard]] std::vector<std::string> loadDocuments(const Database& database);
 

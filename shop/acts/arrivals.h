@@ -11,6 +11,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 /// Orders on their way into the shop.
 namespace lapwright::acts {
@@ -20,6 +21,14 @@ struct RevisionNews {
     std::int64_t from = 1;
     schedule::PieceCounts made; ///< of the revision that counted, all its marks together
     rules::Findings changes;
+};
+
+/// Another order of the same house, by its address: perhaps a second tablet measured it too.
+struct SameHouse {
+    storage::OrderSummary order;
+    /// Runs of the order that came that are of the same kind and length as one of the other: "E3 as F1".
+    /// Pieces of them may be ordered twice; a person decides.
+    std::vector<std::string> runsAlike;
 };
 
 /// What came of one order document.
@@ -34,6 +43,7 @@ struct Arrived {
     /// Missing: not taken in, because a finding blocks.
     std::optional<storage::Arrival> arrival;
     std::optional<RevisionNews> news;
+    std::vector<SameHouse> sameHouse;
 };
 
 /// Takes in the order document `text`, in one transaction. The shop derives every number again from the runs.

@@ -47,7 +47,8 @@ storage::IncomingOrder incoming(const documents::OrderDocument& order, const std
                                     job.wantedBy,
                                     document,
                                     documents::writeOrder({derived, {}}, documents::Layout::Canonical),
-                                    {}};
+                                    {},
+                                    job.address};
     std::vector<std::string> makes = documents::makeDigests(derived);
     incoming.pieces.reserve(makes.size());
     for (std::size_t index = 0; index < makes.size(); ++index) {

@@ -1,8 +1,7 @@
 #include "acts/load_words.h"
 
+#include "acts/loading.h"
 #include "acts/words.h"
-
-#include <QString>
 
 namespace lapwright::acts {
 
@@ -10,13 +9,16 @@ std::vector<std::string> loadInWords(const schedule::Load& load, const Style& st
 {
     std::vector<std::string> lines;
     for (const schedule::Bundle& bundle : load.bundles) {
-        lines.push_back(bundle.label + "  " + bundle.job + ", " + describe(bundle.material) + ", " +
-                        QString::number(bundle.kilograms, 'f', 1).toStdString() + " kg" +
+        lines.push_back(bundle.label + "  " + bundle.job + (bundle.area.empty() ? "" : ", " + bundle.area) +
+                        ", " + describe(bundle.material) + ", " + massInWords(bundle.kilograms, style) +
                         (bundle.twoPeople ? ", two people" : ""));
         for (const schedule::LoadedPiece& piece : bundle.pieces)
             lines.push_back("    [ ] " + std::to_string(piece.count) + " of " + piece.mark + ", " +
                             write(piece.length, style) + (piece.run.empty() ? "" : ", for run " + piece.run));
     }
+    const storage::LoadSummary all = summaryOf(load);
+    lines.push_back(counted(all.bundles, "bundle") + ", " + counted(all.pieces, "piece") + ", " +
+                    massInWords(all.kilograms, style) + ", longest " + write(all.longest, style));
     return lines;
 }
 

@@ -1,10 +1,12 @@
 #include "acts/loading.h"
 
 #include "acts/identity.h"
+#include "acts/kept_order.h"
 #include "documents/shop.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
+#include <algorithm>
 #include <map>
 
 namespace lapwright::acts {
@@ -14,19 +16,33 @@ namespace {
 using schedule::PieceEvent;
 using schedule::PieceState;
 
+/// The chain each run of an order belongs to.
+std::map<std::string, std::string> areasOf(const pieces::Order& order)
+{
+    std::map<std::string, std::string> areas;
+    for (const site::Chain& chain : order.job.chains)
+        for (const site::Run& run : chain.runs)
+            areas[run.id] = chain.name;
+    return areas;
+}
+
 std::vector<schedule::ReadyPiece> readyPieces(const storage::Database& database)
 {
-    std::map<std::string, std::string> names;
-    for (const storage::OrderSummary& order : storage::currentOrders(database))
-        names[order.id] = order.jobName;
+    std::map<std::string, pieces::Order> orders;
+    std::map<std::string, std::map<std::string, std::string>> areas;
     std::vector<schedule::ReadyPiece> ready;
     for (const storage::PieceInState& standing : storage::piecesIn(database, PieceState::Folded)) {
+        if (orders.find(standing.order) == orders.end()) {
+            const auto kept = orders.emplace(standing.order, keptOrder(database, standing.order)).first;
+            areas[standing.order] = areasOf(kept->second);
+        }
         const storage::OrderedPiece& piece = standing.piece;
         ready.push_back({standing.order,
-                         names[standing.order],
+                         orders.at(standing.order).job.name,
                          {piece.metal, piece.gauge, piece.colour},
                          {piece.mark, standing.count, piece.run, piece.profile, piece.length},
-                         static_cast<double>(piece.grams) / 1000.0});
+                         static_cast<double>(piece.grams) / 1000.0,
+                         areas.at(standing.order)[piece.run]});
     }
     return ready;
 }
@@ -49,6 +65,21 @@ void advance(const storage::Database& database, const schedule::Bundle& bundle,
 
 } // namespace
 
+storage::LoadSummary summaryOf(const schedule::Load& load)
+{
+    storage::LoadSummary summary;
+    summary.truck = load.truck;
+    summary.bundles = static_cast<std::int64_t>(load.bundles.size());
+    for (const schedule::Bundle& bundle : load.bundles) {
+        summary.kilograms += bundle.kilograms;
+        for (const schedule::LoadedPiece& piece : bundle.pieces) {
+            summary.pieces += piece.count;
+            summary.longest = std::max(summary.longest, piece.length);
+        }
+    }
+    return summary;
+}
+
 std::optional<schedule::Load> makeLoad(const storage::Database& database, const std::string& truck,
                                        const storage::Stamp& stamp)
 {
@@ -56,7 +87,7 @@ std::optional<schedule::Load> makeLoad(const storage::Database& database, const 
         schedule::Load load{newUuid(), truck, stamp.at, schedule::bundle(readyPieces(database), {})};
         if (load.bundles.empty())
             return std::nullopt;
-        if (!storage::saveLoad(database, load.id, documents::writeLoad({load, {}}), stamp))
+        if (!storage::saveLoad(database, load.id, documents::writeLoad({load, {}}), stamp, summaryOf(load)))
             throw storage::StorageFailure("a new load has an identity that is taken");
         for (const schedule::Bundle& bundle : load.bundles)
             for (const schedule::LoadedPiece& piece : bundle.pieces)

@@ -3,6 +3,7 @@
 #include "schedule/load.h"
 #include "storage/database.h"
 #include "storage/orders.h"
+#include "storage/shop_state.h"
 
 #include <optional>
 #include <string>
@@ -14,5 +15,8 @@ namespace lapwright::acts {
 /// folded. Throws storage::StorageFailure if the database would not.
 [[nodiscard]] std::optional<schedule::Load> makeLoad(const storage::Database& database,
                                                      const std::string& truck, const storage::Stamp& stamp);
+
+/// Truck, bundles, pieces, weight and longest piece of a load.
+[[nodiscard]] storage::LoadSummary summaryOf(const schedule::Load& load);
 
 } // namespace lapwright::acts

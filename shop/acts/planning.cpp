@@ -4,7 +4,7 @@
 #include "acts/identity.h"
 #include "acts/kept_order.h"
 #include "acts/open_pieces.h"
-#include "acts/priority.h"
+#include "acts/planned_pieces.h"
 #include "acts/search_control.h"
 #include "acts/shop_stock.h"
 #include "cutting/solve.h"
@@ -24,33 +24,27 @@ namespace {
 
 using StockDocument = documents::Document<schedule::ShopStock>;
 
+/// What a remake has over anything else of its day: a crew waits for it.
+constexpr int remakePriority = 1'000;
+
 /// All pieces still to be cut, over all orders.
-std::vector<schedule::OpenPiece> piecesToCut(const storage::Database& database)
+std::vector<schedule::OpenPiece> openPieces(const storage::Database& database)
 {
     std::vector<schedule::OpenPiece> pieces;
-    const std::vector<storage::PieceInState> open =
-        storage::piecesIn(database, schedule::PieceState::Ordered);
-    if (open.empty())
-        return pieces;
-    std::map<std::string, storage::OrderSummary> orders;
-    for (const storage::OrderSummary& order : storage::currentOrders(database))
-        orders.emplace(order.id, order);
-    std::map<std::string, int> priorities;
-    for (const storage::PieceInState& one : open) {
-        if (priorities.count(one.order) == 0)
-            priorities[one.order] = priorityOf(database, one.order);
+    for (const storage::PieceToCut& one : storage::piecesToCut(database)) {
+        const storage::OrderedPiece& ordered = one.piece.piece;
         schedule::OpenPiece piece;
-        piece.order = one.order;
-        piece.mark = one.piece.mark;
-        piece.material = {one.piece.metal, one.piece.gauge, one.piece.colour};
-        piece.girth = one.piece.girth;
-        piece.length = one.piece.length;
-        piece.count = one.count;
-        piece.priority = priorities[one.order];
-        if (const auto order = orders.find(one.order); order != orders.end()) {
-            piece.job = order->second.jobName;
-            piece.wantedBy = dateOf(order->second);
-        }
+        piece.order = one.piece.order;
+        piece.job = one.jobName;
+        piece.mark = ordered.mark;
+        piece.material = {ordered.metal, ordered.gauge, ordered.colour};
+        piece.girth = ordered.girth;
+        piece.length = ordered.length;
+        piece.count = one.piece.count;
+        piece.priority = static_cast<int>(one.priority) + (one.remade ? remakePriority : 0);
+        piece.held = one.held;
+        if (const auto date = schedule::readDate(one.wantedBy); date.ok())
+            piece.wantedBy = *date;
         pieces.push_back(std::move(piece));
     }
     return pieces;
@@ -97,7 +91,7 @@ std::vector<Unfoldable> unfoldable(const storage::Database& database, const Fold
 {
     std::vector<Unfoldable> found;
     const OpenPieces open(database, {schedule::PieceState::Ordered});
-    for (const storage::OrderSummary& summary : storage::currentOrders(database)) {
+    for (const storage::OrderSummary& summary : storage::unfinishedOrders(database)) {
         if (!open.any(summary.id))
             continue;
         const pieces::Order toMake = open.of(keptOrder(database, summary.id));
@@ -129,6 +123,21 @@ PlannedBatch planBatch(const schedule::Batch& batch, const schedule::ShopStock& 
     planned.id = newUuid();
     planned.plan = documents::CutPlan{documents::writtenDown(*admission.problem), std::move(plan)};
     return planned;
+}
+
+/// What the database keeps of a plan: its document, which pieces it cuts, where the metal goes.
+storage::StoredPlan stored(const PlannedBatch& batch)
+{
+    const documents::CutPlan& cut = *batch.plan;
+    storage::StoredPlan plan;
+    plan.id = batch.id;
+    plan.material = batch.batch.material;
+    plan.document = documents::writeCutPlan({cut, {}}, documents::Layout::Canonical);
+    plan.pieces = piecesCutBy(cut);
+    plan.stockArea = cut.plan.waste.stock;
+    plan.blankArea = cut.plan.waste.blanks;
+    plan.remnantArea = cut.plan.waste.remnants;
+    return plan;
 }
 
 Result<StockDocument> stockFor(const storage::Database& database, const PlanRequest& request)
@@ -177,17 +186,17 @@ Result<Planned> planAll(const storage::Database& database, const PlanRequest& re
     planned.stockReplaced = keepStock(database, request);
     planned.unfoldable = unfoldable(database, *programs);
     RemnantNames names(stock->value);
-    std::vector<storage::StoredPlan> stored;
+    std::vector<storage::StoredPlan> plans;
     const schedule::Batches batches =
-        schedule::batchesOf(piecesToCut(database), stock->value, request.coilWidthsApart);
+        schedule::batchesOf(openPieces(database), stock->value, request.coilWidthsApart);
+    for (const schedule::OpenPiece& piece : batches.held)
+        planned.held += piece.count;
     for (const schedule::Batch& batch : batches.batches) {
         planned.batches.push_back(planBatch(batch, stock->value, request, names));
-        const PlannedBatch& last = planned.batches.back();
-        if (last.plan)
-            stored.push_back({last.id, batch.material,
-                              documents::writeCutPlan({*last.plan, {}}, documents::Layout::Canonical)});
+        if (planned.batches.back().plan)
+            plans.push_back(stored(planned.batches.back()));
     }
-    storage::replacePlans(database, stored, stamp);
+    storage::replacePlans(database, plans, stamp);
     return planned;
 }
 

@@ -8,7 +8,6 @@
 #include "measure/result.h"
 #include "schedule/batch.h"
 #include "schedule/stock.h"
-#include "site/job.h"
 #include "storage/database.h"
 #include "storage/orders.h"
 
@@ -52,13 +51,15 @@ struct Planned {
     std::vector<Unfoldable> unfoldable;
     /// The stock that stood in the database was another and is replaced.
     bool stockReplaced = false;
+    std::int64_t held = 0; ///< pieces that a person keeps out of every batch
 
     /// Every piece can be folded and is cut.
     [[nodiscard]] bool complete() const;
 };
 
-/// Plans all pieces of all orders that are not yet cut, remnants first where that is worth it, and puts the
-/// plans in place of every plan that is not cut. Errors: no stock given nor kept, a stock or library file
+/// Plans all pieces of all orders that are not yet cut nor held, what is due first before the rest, remakes
+/// and orders of high priority first among what is due together, remnants where that is worth it; and puts
+/// the plans in place of every plan that is not cut. Errors: no stock given nor kept, a stock or library file
 /// that does not hold, a machine of the stock that is not known. Throws storage::StorageFailure where the
 /// database or an order in it does not hold.
 [[nodiscard]] Result<Planned> planAll(const storage::Database& database, const PlanRequest& request,

@@ -12,15 +12,27 @@ namespace lapwright::command {
 const std::vector<Subcommand>& subcommands()
 {
     static const std::vector<Subcommand> all = {
-        takeoffCommand(), closureCommand(), girthCommand(), cutCommand(),  foldCommand(),
-        receiveCommand(), planCommand(),    printCommand(), madeCommand(), loadCommand(),
-        receiptCommand(), remakeCommand(),  statusCommand()};
+        takeoffCommand(), closureCommand(), girthCommand(),   cutCommand(),
+        foldCommand(),    receiveCommand(), planCommand(),    printCommand(),
+        madeCommand(),    loadCommand(),    receiptCommand(), remakeCommand(),
+        orderCommand(),   stockCommand(),   statusCommand(),  reportCommand()};
     return all;
 }
 
 QCommandLineOption databaseOption()
 {
-    return {"db", "The shop's database file; made if it is not there.", "DB"};
+    return {"db",
+            "The shop's database: a file, or for many stations a PostgreSQL address, "
+            "postgresql://user@host:port/database (password from PGPASSWORD or the password file).",
+            "DB"};
+}
+
+QCommandLineOption libraryOption()
+{
+    return {
+        "library",
+        "A folder with the shop's own metal-library, trim-library, rule-sets or machines; may be given more than once.",
+        "DIR"};
 }
 
 QCommandLineOption stationOption()
@@ -33,13 +45,14 @@ QCommandLineOption personOption()
     return {"person", "Who does it.", "NAME"};
 }
 
-Exit inShop(const QCommandLineParser& options, const std::function<Exit(const storage::Database&)>& work)
+Exit inShop(const QCommandLineParser& options, const std::function<Exit(const storage::Database&)>& work,
+            storage::WhenMissing whenMissing)
 {
     if (text(options, "db").empty()) {
-        tell("lapwright: found no --db, expected --db with the shop's database file");
+        tell("lapwright: found no --db, expected --db with the shop's database");
         return Exit::BadInput;
     }
-    const auto database = storage::Database::open(text(options, "db"));
+    const auto database = storage::Database::open(text(options, "db"), whenMissing);
     if (!database.ok()) {
         tell(database.errors());
         return Exit::CouldNot;

@@ -48,11 +48,15 @@ struct Subcommand {
 [[nodiscard]] Subcommand receiptCommand();
 [[nodiscard]] Subcommand remakeCommand();
 [[nodiscard]] Subcommand statusCommand();
+[[nodiscard]] Subcommand orderCommand();
+[[nodiscard]] Subcommand stockCommand();
+[[nodiscard]] Subcommand reportCommand();
 
 /// Options that several subcommands take.
 [[nodiscard]] QCommandLineOption databaseOption();
 [[nodiscard]] QCommandLineOption outputOption(const QString& what, const QString& value);
 
+[[nodiscard]] QCommandLineOption libraryOption();
 [[nodiscard]] QCommandLineOption stationOption();
 [[nodiscard]] QCommandLineOption personOption();
 
@@ -61,7 +65,7 @@ struct Subcommand {
 [[nodiscard]] std::string text(const QCommandLineParser& options, const QString& name);
 /// First or only argument. Precondition: there is one.
 [[nodiscard]] std::string argument(const QCommandLineParser& options, int index = 0);
-/// Folders given with --library.
+/// Folders given with --library; the subcommand takes libraryOption().
 [[nodiscard]] std::vector<std::string> libraryFolders(const QCommandLineParser& options);
 
 /// Results go to standard output, everything else to standard error.
@@ -77,7 +81,8 @@ void tell(const rules::Findings& findings, const std::string& document, const St
 /// Runs `work` on the database named with --db. None named is bad usage; one that cannot be opened is
 /// CouldNot. Both are told.
 [[nodiscard]] Exit inShop(const QCommandLineParser& options,
-                          const std::function<Exit(const storage::Database&)>& work);
+                          const std::function<Exit(const storage::Database&)>& work,
+                          storage::WhenMissing whenMissing = storage::WhenMissing::Refuse);
 /// When, where and by whom, from the clock and the options.
 [[nodiscard]] storage::Stamp stampOf(const QCommandLineParser& options);
 

@@ -237,7 +237,8 @@ Subcommand foldCommand()
         "PROFILE is a profile document (lapwright/profile). Prints the steps of least handling that the machine can "
         "make, or why there are none and what would help (exit status 1). Without --machine every machine is asked: "
         "the steps are those of the one with the least handling, and the others are named with theirs or their reason.",
-        {{"machine", "Id of the folding machine.", "MACHINE"},
+        {libraryOption(),
+         {"machine", "Id of the folding machine.", "MACHINE"},
          {"svg",
           "Also write the fold ticket into this folder, a page a file; the folder is made if it is not there.",
           "DIR"}},

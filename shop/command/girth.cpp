@@ -71,7 +71,7 @@ Subcommand girthCommand()
         "PROFILE",
         "unfold one profile: girth, bend lines, and how they come about",
         "PROFILE is a profile document (lapwright/profile) that names its metal and gauge, or - for standard input.",
-        {{"svg", "Draw the section to this file, as SVG.", "FILE"}},
+        {libraryOption(), {"svg", "Draw the section to this file, as SVG.", "FILE"}},
         1,
         1,
         girth};

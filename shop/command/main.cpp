@@ -38,10 +38,6 @@ void addCommonOptions(QCommandLineParser& parser)
                       "Show a bend as its fold angle (how far it turns from flat, the default) or included.",
                       "ANGLE", "fold"});
     parser.addOption({"units", "Show lengths as ft (feet and inches, the default), in or mm.", "UNIT", "ft"});
-    parser.addOption(
-        {"library",
-         "A folder with the shop's own metal-library, trim-library, rule-sets or machines; may be given more than once.",
-         "DIR"});
     parser.addHelpOption();
 }
 

@@ -29,6 +29,14 @@ void tellBlocked(const acts::PlannedBatch& planned, const Style& style)
              planned.plan->problem.blanks[missing.blank].key);
 }
 
+nlohmann::json ordersOf(const schedule::Batch& batch)
+{
+    nlohmann::json orders = nlohmann::json::array();
+    for (const schedule::ServedOrder& order : batch.orders)
+        orders.push_back({{"order", order.order}, {"job", order.job}, {"pieces", order.pieces}});
+    return orders;
+}
+
 void report(const acts::PlannedBatch& planned, const Style& style, Results& results)
 {
     tellBlocked(planned, style);
@@ -44,7 +52,8 @@ void report(const acts::PlannedBatch& planned, const Style& style, Results& resu
                  {"value", plan.value},
                  {"bound", plan.bound},
                  {"proven_least", plan.proof == cutting::Proof::ProvenLeast},
-                 {"setups", plan.setups}});
+                 {"setups", plan.setups},
+                 {"orders", ordersOf(planned.batch)}});
 }
 
 nlohmann::json asJson(const schedule::RecordedScore& score)
@@ -127,6 +136,8 @@ Exit planAll(const QCommandLineParser& options, const Wanted& wanted, const stor
     Results results(options);
     for (const acts::PlannedBatch& batch : planned->batches)
         report(batch, style, results);
+    if (planned->held > 0)
+        tell(acts::counted(planned->held, "piece") + " held; `lapwright order release` lets them go");
     if (planned->batches.empty())
         results.nothing("nothing to cut");
     const auto scheduled = acts::scheduleAll(database, wanted.schedule);
@@ -195,8 +206,9 @@ Exit run(const QCommandLineParser& options)
         tell(wanted.errors());
         return Exit::BadInput;
     }
-    return inShop(options,
-                  [&](const storage::Database& database) { return planAll(options, *wanted, database); });
+    return inShop(
+        options, [&](const storage::Database& database) { return planAll(options, *wanted, database); },
+        wanted->cuts.stock ? storage::WhenMissing::Make : storage::WhenMissing::Refuse);
 }
 
 } // namespace
@@ -222,6 +234,7 @@ Subcommand planCommand()
           "TIME"},
          {"pins", "A schedule document (lapwright/schedule) whose pins hold in place of those before.",
           "SCHEDULE"},
+         libraryOption(),
          timeOption(),
          stationOption(),
          personOption()},

@@ -1,11 +1,15 @@
 #include "acts/arrivals.h"
 #include "acts/catalogue.h"
+#include "acts/drop_folder.h"
 #include "command.h"
 #include "input.h"
 #include "results.h"
 #include "storage/document_file.h"
 
+#include <QThread>
+
 #include <algorithm>
+#include <cstdio>
 #include <iterator>
 
 namespace lapwright::command {
@@ -13,6 +17,14 @@ namespace lapwright::command {
 namespace {
 
 using storage::Arrival;
+
+std::string joined(const std::vector<std::string>& names)
+{
+    std::string all;
+    for (const std::string& name : names)
+        all += (all.empty() ? "" : ", ") + name;
+    return all;
+}
 
 class Receiver {
 public:
@@ -57,15 +69,28 @@ private:
                       {"job", arrived.job},
                       {"revision", arrived.revision},
                       {"outcome", outcome},
-                      {"reasons", arrival.reasons}});
+                      {"reasons", arrival.reasons},
+                      {"same_house", sameHouse(arrived)}});
         if (arrived.news)
             tellNews(*arrived.news, arrived.revision);
         for (const std::string& reason : arrival.reasons)
             tell("  " + reason);
+        for (const acts::SameHouse& other : arrived.sameHouse)
+            tell("  another order for this house is here: " + other.order.jobName + ", " +
+                 other.order.customer + " (" + other.order.id + "), " +
+                 (other.runsAlike.empty() ? "no run alike" : "runs alike: " + joined(other.runsAlike)));
         if (arrival.outcome == Arrival::Outcome::Waits) {
             tell("  `lapwright receive --accept` takes it all the same, where that can be done");
             raise(Exit::Blocked);
         }
+    }
+
+    static nlohmann::json sameHouse(const acts::Arrived& arrived)
+    {
+        nlohmann::json others = nlohmann::json::array();
+        for (const acts::SameHouse& other : arrived.sameHouse)
+            others.push_back({{"order", other.order.id}, {"runs_alike", other.runsAlike}});
+        return others;
     }
 
     void tellNews(const acts::RevisionNews& news, std::int64_t to) const
@@ -108,6 +133,41 @@ private:
     Exit worst_ = Exit::Done;
 };
 
+/// Takes what is named, each folder as it stands now. False if something named cannot be read.
+bool takeOnce(const QStringList& named, Receiver& receiver)
+{
+    for (const QString& given : named) {
+        const auto paths = storage::documentsAt(given.toStdString(), ".json");
+        if (!paths.ok()) {
+            tell(paths.errors());
+            return false;
+        }
+        if (paths->empty())
+            tell(given.toStdString() + ": found no .json file, expected orders");
+        for (const std::string& path : *paths)
+            receiver.take(path);
+    }
+    return true;
+}
+
+/// Takes every file of the folders that is whole and no longer grows, until the program is ended.
+[[noreturn]] void watch(const QStringList& folders, Receiver& receiver, double seconds)
+{
+    acts::DropFolder drop;
+    for (;;) {
+        for (const QString& folder : folders) {
+            const auto ready = drop.look(folder.toStdString());
+            if (!ready.ok())
+                tell(ready.errors());
+            else
+                for (const std::string& path : *ready)
+                    receiver.take(path);
+        }
+        std::fflush(stdout);
+        QThread::msleep(static_cast<unsigned long>(seconds * 1000.0));
+    }
+}
+
 Exit receiveAll(const QCommandLineParser& options, const storage::Database& database)
 {
     const auto catalogue = acts::loadCatalogue(libraryFolders(options));
@@ -116,23 +176,25 @@ Exit receiveAll(const QCommandLineParser& options, const storage::Database& data
         return Exit::BadInput;
     }
     Receiver receiver(database, *catalogue, options);
-    for (const QString& given : options.positionalArguments()) {
-        const auto paths = storage::documentsAt(given.toStdString(), ".json");
-        if (!paths.ok()) {
-            tell(paths.errors());
+    if (options.isSet("watch")) {
+        bool isNumber = false;
+        const double seconds = options.value("watch").toDouble(&isNumber);
+        if (!isNumber || !(seconds >= 0.1 && seconds <= 3600.0)) {
+            tell("--watch: found " + text(options, "watch") + ", expected seconds from 0.1 to 3600");
             return Exit::BadInput;
         }
-        if (paths->empty())
-            tell(given.toStdString() + ": found no .json file, expected orders");
-        for (const std::string& path : *paths)
-            receiver.take(path);
+        watch(options.positionalArguments(), receiver, seconds);
     }
+    if (!takeOnce(options.positionalArguments(), receiver))
+        return Exit::BadInput;
     return receiver.finish();
 }
 
 Exit run(const QCommandLineParser& options)
 {
-    return inShop(options, [&](const storage::Database& database) { return receiveAll(options, database); });
+    return inShop(
+        options, [&](const storage::Database& database) { return receiveAll(options, database); },
+        storage::WhenMissing::Make);
 }
 
 } // namespace
@@ -149,6 +211,11 @@ Subcommand receiveCommand()
         "waits for a person if it changes pieces already begun, or was made from another revision than the one "
         "that is here.",
         {databaseOption(),
+         libraryOption(),
+         {"watch",
+          "Look into the folders every so many seconds until the program is ended; a file is taken when it is whole "
+          "and no longer grows.",
+          "SECONDS"},
          {"accept", "Take a revision that waits, although pieces already begun become scrap."},
          stationOption(),
          personOption()},

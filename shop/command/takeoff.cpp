@@ -54,12 +54,9 @@ void printSummary(const pieces::Order& order, const Style& style)
         count += together;
     }
     print("");
-    const std::string unit = style.unit == LengthUnit::Millimetres
-                                 ? QString::number(kilograms, 'f', 1).toStdString() + " kg"
-                                 : QString::number(kilograms / 0.45359237, 'f', 0).toStdString() + " lb";
     print(acts::counted(count, "piece") + " of " +
-          acts::counted(static_cast<std::int64_t>(order.profiles.size()), "profile") + ", " + unit + ", " +
-          acts::describe(order.job.material));
+          acts::counted(static_cast<std::int64_t>(order.profiles.size()), "profile") + ", " +
+          acts::massInWords(kilograms, style) + ", " + acts::describe(order.job.material));
 }
 
 /// The order takes the job's identity. Where `path` already holds an order of it, this is its next revision,
@@ -154,7 +151,8 @@ Subcommand takeoffCommand()
         "JOB is a job document (lapwright/job), or - for standard input. Findings go to standard error, the list of "
         "pieces to standard output. With -o the order is written to a file; if that file already holds an order of "
         "this job, it becomes the next revision, or stays as it is when nothing changed.",
-        {outputOption("Write the order document to this file (- for standard output).", "ORDER"),
+        {libraryOption(),
+         outputOption("Write the order document to this file (- for standard output).", "ORDER"),
          {"why", "Print where girth, angles, length and count of this piece come from.", "MARK"}},
         1,
         1,

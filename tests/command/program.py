@@ -29,3 +29,8 @@ class Program(unittest.TestCase):
 
     def shop(self, *arguments, **expected):
         return self.run_program(*arguments, "--db", "shop.db", **expected)
+
+    def empty_shop(self):
+        """The database of a shop that nothing came to yet."""
+        (self.folder / "nothing-came").mkdir(exist_ok=True)
+        self.shop("receive", self.folder / "nothing-came")

@@ -135,7 +135,7 @@ class BadInput(Program):
                 ("profile", ["fold", load, "--machine", "long-folder-up"]), ("cut-problem", ["cut", load]),
                 ("order", ["takeoff", CASES / "alder.job.json", "-o", load])]:
             self.refused(*arguments, says=["first.load.json/format", '"lapwright/load"', f'"lapwright/{wanted}"'])
-        self.shop("status")
+        self.empty_shop()
         for wanted, arguments in [("order", ["receive", load]), ("receipt", ["receipt", load]),
                                   ("stock", ["plan", "--stock", load])]:
             self.refused(*arguments, "--db", "shop.db", says=["first.load.json/format", f'"lapwright/{wanted}"'])
@@ -179,7 +179,7 @@ class BadInput(Program):
         receipt = DOCUMENTS / "first.receipt.json"
         for arguments in (["receive", receipt], ["plan"], ["print", "-o", "tickets"], ["made", "cut"], ["load"],
                           ["receipt", receipt], ["remake"], ["status"]):
-            self.refused(*arguments, says=["found no --db, expected --db with the shop's database file"])
+            self.refused(*arguments, says=["found no --db, expected --db with the shop's database"])
             self.run_program(*arguments, "--db", self.folder / "nowhere" / "shop.db", status=3)
             self.run_program(*arguments, "--db", receipt, status=3)
         self.assertEqual(list(self.folder.iterdir()), [])
@@ -198,7 +198,7 @@ class BadInput(Program):
         self.assertIn("order.json: found", done.stderr)
         self.assertEqual((self.folder / "order.json").read_bytes(), before)
         self.assertEqual(sorted(file.name for file in self.folder.iterdir()), ["longer.json", "order.json"])
-        self.shop("status")
+        self.empty_shop()
         self.assertIn("the database would not", self.shop("receive", "order.json", status=3, largest_file=40_000).stderr)
         self.assertEqual(self.shop("status").stdout, "", "the order is not half there")
         self.assertIn("taken in", self.shop("receive", "order.json").stdout)
@@ -273,6 +273,7 @@ class BadInput(Program):
         self.assertIn("expected orders", self.shop("receive", empty).stderr)
 
     def test_a_receipt_for_another_shop(self):
+        self.empty_shop()
         told = self.shop("receipt", DOCUMENTS / "first.receipt.json", status=2).stderr
         self.assertIn("first.receipt.json/load: found 0d9a3f34", told)
         self.assertIn("expected a load of this shop", told)

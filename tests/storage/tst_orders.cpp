@@ -1,14 +1,17 @@
 // Guards: an order taken in once, twice, late or out of sequence ends in the same state; a revision never
 // touches what is begun without a person's word; the event log and the counts agree.
+#include "storage/databases.h"
 #include "storage/document_file.h"
+#include "storage/lists.h"
 #include "storage/orders.h"
 #include "storage/piece_events.h"
 
-#include <QTemporaryDir>
 #include <QtTest>
 
 #include <algorithm>
+#include <map>
 #include <random>
+#include <tuple>
 
 using namespace lapwright;
 using namespace lapwright::storage;
@@ -63,16 +66,8 @@ std::vector<std::pair<std::string, std::int64_t>> state(const Database& database
 
 } // namespace
 
-class OrdersTest : public QObject {
+class OrdersTest : public tests::OnBothDatabases {
     Q_OBJECT
-
-    QTemporaryDir folder_;
-    int databases_ = 0;
-
-    Database fresh()
-    {
-        return Database::open(folder_.filePath(QString("%1.db").arg(++databases_)).toStdString()).value();
-    }
 
 private slots:
     void anySequenceEndsTheSame()
@@ -200,7 +195,9 @@ private slots:
     }
     void aFileThatIsNoDatabaseIsRefused()
     {
-        const QString path = folder_.filePath("text.db");
+        if (onServer())
+            return;
+        const QString path = filePath("text.db");
         QVERIFY(writeDocument(path.toStdString(), std::string(5000, 'x')).ok());
         const auto opened = Database::open(path.toStdString());
         QVERIFY(!opened.ok());
@@ -209,11 +206,128 @@ private slots:
     }
     void aNewerDatabaseIsLeftAlone()
     {
-        const std::string path = folder_.filePath("newer.db").toStdString();
-        Database::open(path).value().run("PRAGMA user_version = 99");
-        const auto opened = Database::open(path);
+        const std::string address = freshAddress();
+        Database::open(address).value().run(onServer() ? "INSERT INTO lapwright_schema (version) VALUES (99)"
+                                                       : "PRAGMA user_version = 99");
+        const auto opened = Database::open(address);
         QVERIFY(!opened.ok());
         QVERIFY(opened.errors().front().sentence().find("newer") != std::string::npos);
+    }
+    void aDatabaseThatIsNotThereIsRefused()
+    {
+        const std::string address = freshAddress();
+        const auto opened = Database::open(address, WhenMissing::Refuse);
+        QVERIFY(!opened.ok());
+        QVERIFY(opened.errors().front().sentence().find("makes a new one") != std::string::npos);
+        QVERIFY(Database::open(address).ok());
+        QVERIFY(Database::open(address, WhenMissing::Refuse).ok());
+    }
+    void theLoserOfARaceIsToldWhoWon()
+    {
+        const std::string address = freshAddress();
+        const Database slitter = Database::open(address).value();
+        const Database shear = Database::open(address).value();
+        QCOMPARE(receiveOrder(slitter, order(1, {piece("E1.1", 1)}), stamp, false).outcome,
+                 Arrival::Outcome::Taken);
+        const auto cut = [](const Database& database, const std::string& id, const Stamp& who) {
+            return database.write([&] {
+                return logEvent(database,
+                                {id, "0b54c3f4", "E1.1", {PieceEvent::Kind::Advance, PieceState::Cut, 1}, ""},
+                                who);
+            });
+        };
+        QVERIFY(cut(slitter, "first", {"2026-01-05T08:00:00Z", "slitter", "Ann"}).ok());
+        const auto late = cut(shear, "second", {"2026-01-05T08:00:01Z", "shear", "Bo"});
+        QVERIFY(!late.ok());
+        const std::string told = late.errors().front().sentence();
+        QVERIFY2(told.find("last: cut, 2026-01-05T08:00:00Z at slitter by Ann") != std::string::npos,
+                 told.c_str());
+        QCOMPARE(pieceCounts(shear, "0b54c3f4", "E1.1").of(PieceState::Cut), 1);
+    }
+    void anyPrefixOfTheLogReplays()
+    {
+        const Database database = fresh();
+        std::mt19937 random(11);
+        (void)receiveOrder(database, order(1, {piece("E1.1", 4), piece("E1.2", 3)}), stamp, false);
+        std::map<std::int64_t, schedule::PieceCounts> seen;
+        const auto remember = [&] {
+            const auto events = listEvents(database, "", "", {});
+            seen[events.rows.front().number] = pieceCounts(database, "0b54c3f4", "E1.1");
+        };
+        for (int step = 0; step < 60; ++step) {
+            const auto state = static_cast<PieceState>(1 + random() % (schedule::pieceStates - 1));
+            const PieceEvent::Kind kind = step % 7 == 6 ? PieceEvent::Kind::Scrap : PieceEvent::Kind::Advance;
+            (void)database.write([&] {
+                return logEvent(database,
+                                {"step" + std::to_string(step), "0b54c3f4", "E1.1", {kind, state, 1}, ""},
+                                stamp);
+            });
+            remember();
+        }
+        QVERIFY(seen.size() > 5);
+        for (const auto& [number, counts] : seen)
+            QVERIFY(replay(database, number).value().at({"0b54c3f4", "E1.1"}) == counts);
+    }
+    void countsCanBeBuiltAnewFromTheLog()
+    {
+        const Database database = fresh();
+        (void)receiveOrder(database, order(1, {piece("E1.1", 4), piece("E1.2", 3)}), stamp, false);
+        advance(database, "E1.1", PieceState::Cut, 3);
+        advance(database, "E1.1", PieceState::Folded, 1);
+        const auto before =
+            std::make_tuple(pieceCounts(database, "0b54c3f4", "E1.1"), orderCounts(database, "0b54c3f4"),
+                            shopCounts(database), currentOrders(database));
+        for (const char* table : {"piece_counts", "order_counts", "shop_counts"})
+            database.run(QString("UPDATE ") + table + " SET count = 77");
+        QVERIFY(rebuildCounts(database).ok());
+        QVERIFY(before == std::make_tuple(pieceCounts(database, "0b54c3f4", "E1.1"),
+                                          orderCounts(database, "0b54c3f4"), shopCounts(database),
+                                          currentOrders(database)));
+        QCOMPARE(std::get<3>(before).front().unfinished, std::int64_t{7});
+    }
+    void everyWriteMovesTheDataVersionOn()
+    {
+        const std::string address = freshAddress();
+        const Database mine = Database::open(address).value();
+        const Database theirs = Database::open(address).value();
+        const std::int64_t before = mine.dataVersion();
+        QCOMPARE(mine.dataVersion(), before);
+        (void)receiveOrder(theirs, order(1, {piece("E1.1", 4)}), stamp, false);
+        QVERIFY(mine.dataVersion() > before);
+    }
+    void aCancelledOrderWithdrawsWhatIsNotBegun()
+    {
+        const Database database = fresh();
+        (void)receiveOrder(database, order(1, {piece("E1.1", 4), piece("E1.2", 3)}), stamp, false);
+        advance(database, "E1.1", PieceState::Cut, 3);
+        const auto waits = cancelOrder(database, "0b54c3f4", stamp, false);
+        QCOMPARE(waits->outcome, Arrival::Outcome::Waits);
+        QCOMPARE(waits->reasons, std::vector<std::string>{"3 of E1.1 is cut or folded and would be scrap"});
+        QCOMPARE(orderCounts(database, "0b54c3f4").of(PieceState::Ordered), 4);
+        QCOMPARE(cancelOrder(database, "0b54c3f4", stamp, true)->outcome, Arrival::Outcome::Taken);
+        QVERIFY(orderCounts(database, "0b54c3f4") == schedule::PieceCounts());
+        QVERIFY(currentOrders(database).front().cancelled);
+        QVERIFY(!cancelOrder(database, "no-such-order", stamp, true).ok());
+        QCOMPARE(receiveOrder(database, order(2, {piece("E1.1", 2)}), stamp, false).outcome,
+                 Arrival::Outcome::Taken);
+        QCOMPARE(orderCounts(database, "0b54c3f4").of(PieceState::Ordered), 2);
+        QVERIFY(!currentOrders(database).front().cancelled);
+    }
+    void ordersOfOneHouseAreFoundByAddress()
+    {
+        const Database database = fresh();
+        IncomingOrder first = order(1, {piece("E1.1", 1)});
+        first.address = "12 Example Lane, Sampleton";
+        IncomingOrder second = order(1, {piece("E1.1", 1)});
+        second.id = "another";
+        second.address = "12  EXAMPLE lane sampleton";
+        IncomingOrder elsewhere = order(1, {piece("E1.1", 1)});
+        elsewhere.id = "elsewhere";
+        for (const IncomingOrder& one : {first, second, elsewhere})
+            (void)receiveOrder(database, one, stamp, false);
+        QCOMPARE(ordersOfSameHouse(database, "another").size(), 1U);
+        QCOMPARE(ordersOfSameHouse(database, "another").front().id, first.id);
+        QVERIFY(ordersOfSameHouse(database, "elsewhere").empty());
     }
 };
 

@@ -1,10 +1,10 @@
 // Guards: stock, cut plans, loads and receipts stay in the database as they were given, over closing and
 // opening it; the same load or receipt twice is one; a new plan replaces what is not cut and nothing else.
+#include "storage/databases.h"
 #include "storage/orders.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
-#include <QTemporaryDir>
 #include <QtTest>
 
 using namespace lapwright;
@@ -29,29 +29,24 @@ std::vector<std::string> idsOf(const std::vector<StoredPlan>& plans)
 
 } // namespace
 
-class ShopStateTest : public QObject {
+class ShopStateTest : public tests::OnBothDatabases {
     Q_OBJECT
-
-    QTemporaryDir folder_;
-    int databases_ = 0;
-
-    std::string freshPath() { return folder_.filePath(QString("%1.db").arg(++databases_)).toStdString(); }
 
 private slots:
     void stockStandsAsLastGiven()
     {
-        const std::string path = freshPath();
+        const std::string address = freshAddress();
         {
-            const Database database = Database::open(path).value();
+            const Database database = Database::open(address).value();
             QVERIFY(!stockDocument(database).has_value());
             saveStockDocument(database, "first");
             saveStockDocument(database, "second é \" '");
         }
-        QCOMPARE(*stockDocument(Database::open(path).value()), std::string("second é \" '"));
+        QCOMPARE(*stockDocument(Database::open(address).value()), std::string("second é \" '"));
     }
     void floorAndScheduleAreKeptApart()
     {
-        const Database database = Database::open(freshPath()).value();
+        const Database database = Database::open(freshAddress()).value();
         QVERIFY(!floorDocument(database).has_value() && !scheduleDocument(database).has_value());
         saveFloorDocument(database, "floor");
         QVERIFY(!scheduleDocument(database).has_value());
@@ -63,12 +58,13 @@ private slots:
     }
     void aNewPlanReplacesWhatIsNotCut()
     {
-        const Database database = Database::open(freshPath()).value();
+        const Database database = Database::open(freshAddress()).value();
         replacePlans(database, {{"a", slate, "plan a"}, {"b", ivory, "plan b"}}, early);
         QCOMPARE(idsOf(waitingPlans(database)), (std::vector<std::string>{"b", "a"}));
         QCOMPARE(waitingPlans(database)[1].document, std::string("plan a"));
         QVERIFY(waitingPlans(database)[1].material == slate);
-        database.write([&] { markCut(database, "a"); });
+        QVERIFY(database.write([&] { return markCut(database, "a", late); }));
+        QVERIFY(!database.write([&] { return markCut(database, "a", late); }));
         QCOMPARE(idsOf(waitingPlans(database)), std::vector<std::string>{"b"});
         replacePlans(database, {{"c", slate, "plan c"}}, late);
         QCOMPARE(idsOf(waitingPlans(database)), std::vector<std::string>{"c"});
@@ -77,7 +73,7 @@ private slots:
     }
     void aPlanOfATakenIdentityChangesNothing()
     {
-        const Database database = Database::open(freshPath()).value();
+        const Database database = Database::open(freshAddress()).value();
         replacePlans(database, {{"a", slate, "plan a"}}, early);
         QVERIFY_EXCEPTION_THROWN(
             replacePlans(database, {{"b", slate, "plan b"}, {"a", slate, "again"}}, late), StorageFailure);
@@ -85,7 +81,7 @@ private slots:
     }
     void aLoadTwiceIsOneLoad()
     {
-        const Database database = Database::open(freshPath()).value();
+        const Database database = Database::open(freshAddress()).value();
         QVERIFY(!loadDocument(database, "first").has_value());
         QVERIFY(saveLoad(database, "second", "later", late));
         QVERIFY(saveLoad(database, "first", "words", early));
@@ -95,14 +91,14 @@ private slots:
     }
     void aReceiptTwiceIsOneReceipt()
     {
-        const Database database = Database::open(freshPath()).value();
+        const Database database = Database::open(freshAddress()).value();
         QVERIFY(saveReceipt(database, "r", "load", "words", early));
         QVERIFY(!saveReceipt(database, "r", "load", "words", late));
         QVERIFY(saveReceipt(database, "s", "load", "words", late));
     }
     void theOrderOfTheLatestRevisionIsGiven()
     {
-        const Database database = Database::open(freshPath()).value();
+        const Database database = Database::open(freshAddress()).value();
         QVERIFY(!derivedOrder(database, "o").has_value());
         QVERIFY(!currentRevision(database, "o").has_value());
         IncomingOrder order{"o", 2, "hash2", "hash1", "House", "Customer", "", "doc 2", "derived 2", {}};
@@ -114,7 +110,7 @@ private slots:
     }
     void countsOfAnOrderAddUpItsMarks()
     {
-        const Database database = Database::open(freshPath()).value();
+        const Database database = Database::open(freshAddress()).value();
         const auto piece = [](const char* mark, std::int64_t count) {
             return OrderedPiece{
                 mark, "E1",  "P1", "steel", "26 ga", "slate", Length::inches(6), Length::inches(120),

@@ -1,0 +1,53 @@
+#pragma once
+
+#include "measure/result.h"
+#include "storage/result_rows.h"
+
+#include <QSqlDatabase>
+#include <QSqlQuery>
+#include <QString>
+#include <QVariantList>
+
+#include <string>
+#include <unordered_map>
+
+/// What differs between the two databases, and nothing else; for the files of this folder only.
+namespace lapwright::storage {
+
+enum class Backend { Sqlite, Postgres };
+
+/// An open connection with the statements it has prepared.
+class Connection {
+public:
+    Connection(QString name, Backend backend) : name_(std::move(name)), backend_(backend) {}
+    Connection(const Connection&) = delete;
+    Connection& operator=(const Connection&) = delete;
+    Connection(Connection&&) = delete;
+    Connection& operator=(Connection&&) = delete;
+    ~Connection();
+
+    /// Opens it. Errors: as Database::open().
+    [[nodiscard]] static Result<std::unique_ptr<Connection>> open(const std::string& address, bool mayMake);
+
+    /// Throws StorageFailure if the database refuses.
+    [[nodiscard]] Rows query(const QString& statement, const QVariantList& values);
+    /// Takes a prepared statement back to use it again.
+    void takeBack(const QString& statement, QSqlQuery query);
+
+    /// Begins a transaction that holds off every other writer.
+    void begin();
+    [[nodiscard]] int schemaVersion();
+    void setSchemaVersion(int version);
+    /// A statement of a migration in this database's words.
+    [[nodiscard]] QString inItsWords(QString statement) const;
+
+private:
+    [[nodiscard]] QSqlQuery prepared(const QString& statement);
+    void secure();
+
+    QString name_;
+    Backend backend_;
+    std::unordered_map<QString, QSqlQuery> idle_;
+};
+
+} // namespace lapwright::storage

@@ -1,0 +1,132 @@
+#pragma once
+
+#include "schedule/piece_life.h"
+#include "site/job.h"
+#include "storage/database.h"
+#include "storage/orders.h"
+#include "storage/piece_events.h"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+/// What screens show, page by page: each page costs the same however long the history is.
+namespace lapwright::storage {
+
+/// Where a page begins and how long it is.
+struct From {
+    std::string after; ///< Page::next of the page before; empty: from the start
+    std::int64_t most = 100;
+};
+
+template <class Row>
+struct Page {
+    std::vector<Row> rows;
+    std::string next; ///< empty: nothing follows
+};
+
+struct OrderRow {
+    OrderSummary order;
+    schedule::PieceCounts counts;
+};
+
+enum class OrdersShown { Unfinished, Held, All };
+/// By wanted date, then name.
+[[nodiscard]] Page<OrderRow> listOrders(const Database& database, OrdersShown shown, const From& from);
+
+struct PieceRow {
+    PieceInState piece;
+    std::string jobName;
+    std::string wantedBy;
+};
+
+/// Pieces in a state, by wanted date, then order, then place in the order; with `order` only of that one.
+[[nodiscard]] Page<PieceRow> listPieces(const Database& database, schedule::PieceState state,
+                                        const std::string& order, const From& from);
+
+enum class PlansShown { Waiting, Cut };
+struct PlanRow {
+    std::string id;
+    site::Material material;
+    std::string madeAt;
+    std::string cutAt;
+    std::int64_t pieces = 0;
+    double stockArea = 0.0;   ///< m²
+    double blankArea = 0.0;   ///< m²
+    double remnantArea = 0.0; ///< m²
+};
+/// The latest first.
+[[nodiscard]] Page<PlanRow> listPlans(const Database& database, PlansShown shown, const From& from);
+
+struct LoadRow {
+    std::string id;
+    std::string madeAt;
+    std::string truck;
+    std::int64_t bundles = 0;
+    std::int64_t pieces = 0;
+    double kilograms = 0.0;
+    Length longest;
+};
+/// The latest first.
+[[nodiscard]] Page<LoadRow> listLoads(const Database& database, const From& from);
+
+struct ReceiptRow {
+    std::string id;
+    std::string load;
+    std::string receivedAt;
+    std::string person;
+};
+/// The latest first.
+[[nodiscard]] Page<ReceiptRow> listReceipts(const Database& database, const From& from);
+
+struct EventRow {
+    std::int64_t number = 0; ///< grows from event to event
+    LoggedEvent event;
+    Stamp stamp;
+};
+/// The latest first; with `order` only of that one, with `mark` only of that mark of it.
+[[nodiscard]] Page<EventRow> listEvents(const Database& database, const std::string& order,
+                                        const std::string& mark, const From& from);
+
+struct WaitingOrder {
+    std::string hash;
+    std::string order;
+    std::int64_t revision = 1;
+    std::vector<std::string> reasons;
+    std::string receivedAt;
+};
+/// Orders that wait for a person, in the sequence they came.
+[[nodiscard]] Page<WaitingOrder> listWaiting(const Database& database, const From& from);
+/// The document of one that waits, as received; empty if there is none.
+[[nodiscard]] std::string waitingDocument(const Database& database, const std::string& hash);
+/// A person says that it is not to be taken: it is kept, but waits no longer. False if it does not wait.
+[[nodiscard]] bool dismissWaiting(const Database& database, const std::string& hash, const Stamp& stamp);
+
+struct ArrivalRow {
+    std::int64_t number = 0;
+    std::string order;
+    std::int64_t revision = 1;
+    std::string outcome;
+    std::vector<std::string> reasons;
+    Stamp stamp;
+};
+/// The latest first.
+[[nodiscard]] Page<ArrivalRow> listArrivals(const Database& database, const From& from);
+
+struct StockEventRow {
+    std::int64_t number = 0;
+    std::string key;
+    std::string kind;
+    std::int64_t count = 0;
+    Length length;
+    std::string note;
+    Stamp stamp;
+};
+/// The latest first; with `key` only of that item.
+[[nodiscard]] Page<StockEventRow> listStockEvents(const Database& database, const std::string& key,
+                                                  const From& from);
+
+/// How many pieces of the whole shop stand in each state.
+[[nodiscard]] schedule::PieceCounts shopCounts(const Database& database);
+
+} // namespace lapwright::storage

@@ -1,0 +1,24 @@
+#include "acts/planned_pieces.h"
+
+#include "schedule/batch.h"
+
+namespace lapwright::acts {
+
+std::vector<storage::PlannedPiece> piecesCutBy(const documents::CutPlan& plan)
+{
+    std::vector<std::int64_t> counts;
+    for (const cutting::Blank& blank : plan.problem.blanks)
+        counts.push_back(blank.count);
+    for (const cutting::Shortfall& missing : plan.plan.notCut)
+        counts[missing.blank] -= missing.count;
+    std::vector<storage::PlannedPiece> pieces;
+    for (std::size_t blank = 0; blank < counts.size(); ++blank) {
+        const std::string& key = plan.problem.blanks[blank].key;
+        const std::string order = schedule::orderOfBlank(key);
+        if (counts[blank] > 0)
+            pieces.push_back({order, key.substr(order.size() + 1), counts[blank]});
+    }
+    return pieces;
+}
+
+} // namespace lapwright::acts

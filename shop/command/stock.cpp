@@ -1,0 +1,126 @@
+#include "acts/shop_stock.h"
+#include "acts/words.h"
+#include "command.h"
+#include "measure/reading.h"
+#include "measure/rounding.h"
+#include "results.h"
+
+/// `stock`: what is on the racks, and what a person counted there.
+namespace lapwright::command {
+
+namespace {
+
+std::string amountInWords(const acts::StockRow& row, const Style& style)
+{
+    const cutting::Stock& stock = row.item.stock;
+    const std::string size = write(stock.width, style) + " by " + write(stock.length, style);
+    if (stock.kind == cutting::StockKind::Coil)
+        return "coil " + write(stock.width, style) + " wide, " + write(stock.length, style) + " left" +
+               (row.reserved.length > Length() ? ", " + write(row.reserved.length, style) + " reserved" : "");
+    if (stock.kind == cutting::StockKind::Remnant)
+        return "remnant " + size + (row.reserved.count > 0 ? ", reserved" : "");
+    return (stock.count ? acts::counted(*stock.count, "sheet") : "sheets as needed") + " " + size +
+           (row.reserved.count > 0 ? ", " + std::to_string(row.reserved.count) + " reserved" : "");
+}
+
+Exit list(const QCommandLineParser& options, const storage::Database& database)
+{
+    const auto rows = acts::listStock(database);
+    if (!rows.ok()) {
+        tell(rows.errors());
+        return Exit::CouldNot;
+    }
+    Results results(options);
+    for (const acts::StockRow& row : *rows) {
+        const cutting::Stock& stock = row.item.stock;
+        nlohmann::json value = {{"key", stock.key},
+                                {"metal", row.item.material.metal},
+                                {"gauge", row.item.material.gauge},
+                                {"colour", row.item.material.colour},
+                                {"width_mm", inMillimetres(stock.width)},
+                                {"length_mm", inMillimetres(stock.length)},
+                                {"reserved_count", row.reserved.count},
+                                {"reserved_mm", inMillimetres(row.reserved.length)}};
+        if (stock.count)
+            value["count"] = *stock.count;
+        results.add(stock.key + ": " + acts::describe(row.item.material) + ", " +
+                        amountInWords(row, styleOf(options)),
+                    std::move(value));
+    }
+    if (rows->empty())
+        results.nothing("no stock; `lapwright plan --stock` takes the stock document in");
+    results.finish();
+    return Exit::Done;
+}
+
+/// The count or length given. Errors name the option.
+Result<acts::Count> countFrom(const QCommandLineParser& options)
+{
+    acts::Count counted{argument(options), std::nullopt, std::nullopt, text(options, "note")};
+    if (options.isSet("count")) {
+        bool isNumber = false;
+        counted.count = options.value("count").toLongLong(&isNumber);
+        if (!isNumber)
+            return Error{"--count", text(options, "count"), "a whole number"};
+    }
+    if (options.isSet("length")) {
+        const auto length = readLength(text(options, "length"), {}).result("--length");
+        if (!length.ok())
+            return length.errors();
+        counted.length = *length;
+    }
+    return counted;
+}
+
+Exit correct(const QCommandLineParser& options, const storage::Database& database)
+{
+    const auto counted = countFrom(options);
+    if (!counted.ok()) {
+        tell(counted.errors());
+        return Exit::BadInput;
+    }
+    const auto change = acts::correctStock(database, *counted, stampOf(options));
+    if (!change.ok()) {
+        tell(change.errors());
+        return Exit::BadInput;
+    }
+    Results results(options);
+    results.add(
+        change->key + ": corrected by " +
+            (counted->length ? write(change->length, styleOf(options)) : std::to_string(change->count)),
+        {{"key", change->key},
+         {"count", change->count},
+         {"length_mm", inMillimetres(change->length)},
+         {"note", change->note}});
+    results.finish();
+    return Exit::Done;
+}
+
+} // namespace
+
+Subcommand stockCommand()
+{
+    return {
+        "stock",
+        "[KEY]",
+        "list the stock with what waiting plans reserve, or correct one item",
+        "Without KEY every sheet, coil and remnant with what is left and what plans that wait to be cut will take. "
+        "With KEY what a person counted there: --count of sheets or of a remnant, --length of a coil. Each "
+        "correction is logged.",
+        {databaseOption(),
+         {"count", "How many there are.", "NUMBER"},
+         {"length", "How much is left on the coil.", "LENGTH"},
+         {"note", "Why it is corrected.", "TEXT"},
+         stationOption(),
+         personOption()},
+        0,
+        1,
+        [](const QCommandLineParser& options) {
+            return inShop(options, [&](const storage::Database& database) {
+                return options.positionalArguments().isEmpty() ? list(options, database)
+                                                               : correct(options, database);
+            });
+        }};
+}
+
+} // namespace lapwright::command

@@ -1,0 +1,174 @@
+// Guards: pages of a list, one after the other, show every row once and in order, on both databases; filters
+// show what they say; a plan is cut by one station only and says which orders it serves.
+#include "storage/databases.h"
+#include "storage/lists.h"
+#include "storage/orders.h"
+#include "storage/piece_events.h"
+#include "storage/reports.h"
+#include "storage/shop_state.h"
+
+#include <set>
+
+using namespace lapwright;
+using namespace lapwright::storage;
+using schedule::PieceEvent;
+using schedule::PieceState;
+
+namespace {
+
+const Stamp stamp{"2026-01-05T08:00:00Z", "desk", "tester"};
+
+IncomingOrder order(int number)
+{
+    const std::string name = std::to_string(number);
+    IncomingOrder order{"order" + name,
+                        1,
+                        "hash" + name,
+                        "",
+                        "House " + name,
+                        "Customer",
+                        number % 3 == 0 ? "" : "2026-02-" + std::to_string(10 + number % 5),
+                        "document",
+                        "derived",
+                        {}};
+    for (const char* mark : {"E1.2", "E1.10", "E1.1"})
+        order.pieces.push_back({mark, "E1", "P1", "steel", "26 ga", "slate", Length::inches(6),
+                                Length::inches(120), 900, 2, "a"});
+    return order;
+}
+
+/// All rows over pages of `most`, and how many pages there were.
+template <class Row, class List>
+std::pair<std::vector<Row>, int> allPages(std::int64_t most, const List& list)
+{
+    std::vector<Row> rows;
+    int pages = 0;
+    From from{"", most};
+    do {
+        const Page<Row> page = list(from);
+        rows.insert(rows.end(), page.rows.begin(), page.rows.end());
+        from.after = page.next;
+        ++pages;
+    } while (!from.after.empty());
+    return {rows, pages};
+}
+
+} // namespace
+
+class ListsTest : public tests::OnBothDatabases {
+    Q_OBJECT
+
+private slots:
+    void pagesShowEveryRowOnceInOrder()
+    {
+        const Database database = fresh();
+        for (int number = 0; number < 23; ++number)
+            (void)receiveOrder(database, order(number), stamp, false);
+        const auto [orders, pages] = allPages<OrderRow>(
+            5, [&](const From& from) { return listOrders(database, OrdersShown::Unfinished, from); });
+        QCOMPARE(pages, 5);
+        std::set<std::string> ids;
+        for (const OrderRow& row : orders) {
+            ids.insert(row.order.id);
+            QCOMPARE(row.counts.of(PieceState::Ordered), std::int64_t{6});
+        }
+        QCOMPARE(ids.size(), 23U);
+        QVERIFY(orders.front().order.wantedBy == "2026-02-10" && orders.back().order.wantedBy.empty());
+        const auto [pieces, piecePages] = allPages<PieceRow>(
+            10, [&](const From& from) { return listPieces(database, PieceState::Ordered, "", from); });
+        QCOMPARE(pieces.size(), 69U);
+        QCOMPARE(piecePages, 7);
+        const auto one = listPieces(database, PieceState::Ordered, "order4", {});
+        QCOMPARE(one.rows.size(), 3U);
+        QCOMPARE(one.rows[0].piece.piece.mark, std::string("E1.2")); // as they came, not by the alphabet
+        QCOMPARE(one.rows[1].piece.piece.mark, std::string("E1.10"));
+        const auto [events, eventPages] =
+            allPages<EventRow>(7, [&](const From& from) { return listEvents(database, "", "", from); });
+        QCOMPARE(events.size(), 69U);
+        QVERIFY(events.front().number > events.back().number);
+        QCOMPARE(listEvents(database, "order4", "E1.10", {}).rows.size(), 1U);
+        QCOMPARE(listArrivals(database, {}).rows.size(), 23U);
+    }
+    void heldOrdersAreListedApart()
+    {
+        const Database database = fresh();
+        for (int number = 0; number < 4; ++number)
+            (void)receiveOrder(database, order(number), stamp, false);
+        QVERIFY(holdOrder(database, "order2", true));
+        QVERIFY(setPriority(database, "order2", 5));
+        QVERIFY(!holdOrder(database, "nobody", true));
+        const auto held = listOrders(database, OrdersShown::Held, {});
+        QCOMPARE(held.rows.size(), 1U);
+        QCOMPARE(held.rows.front().order.priority, std::int64_t{5});
+        std::size_t free = 0;
+        for (const PieceToCut& piece : piecesToCut(database))
+            free += piece.held ? 0 : 1;
+        QCOMPARE(free, 9U);
+    }
+    void plansLoadsAndReceiptsAreListedTheLatestFirst()
+    {
+        const Database database = fresh();
+        (void)receiveOrder(database, order(1), stamp, false);
+        StoredPlan plan{"p", {"steel", "26 ga", "slate"}, "words"};
+        plan.pieces = {{"order1", "E1.1", 2}, {"order1", "E1.2", 1}};
+        plan.stockArea = 10.0;
+        plan.blankArea = 8.0;
+        plan.remnantArea = 1.0;
+        replacePlans(database, {plan}, stamp);
+        QCOMPARE(listPlans(database, PlansShown::Waiting, {}).rows.front().pieces, std::int64_t{3});
+        QCOMPARE(piecesOfPlan(database, "p"),
+                 (std::vector<PlannedPiece>{{"order1", "E1.2", 1}, {"order1", "E1.1", 2}}));
+        QVERIFY(database.write([&] { return markCut(database, "p", stamp); }));
+        QVERIFY(listPlans(database, PlansShown::Waiting, {}).rows.empty());
+        QCOMPARE(listPlans(database, PlansShown::Cut, {}).rows.front().cutAt, stamp.at);
+        const auto used = metalUse(database);
+        QCOMPARE(used.size(), 1U);
+        QCOMPARE(used.front().stockArea - used.front().blankArea - used.front().remnantArea, 1.0);
+        for (int number = 0; number < 3; ++number) {
+            const std::string name = std::to_string(number);
+            QVERIFY(saveLoad(database, "load" + name, "words",
+                             {"2026-01-0" + std::to_string(number + 1), "", ""},
+                             {"Truck " + name, 2, 9, 40.5, Length::feet(12)}));
+            QVERIFY(saveReceipt(database, "receipt" + name, "load" + name, "words", stamp));
+        }
+        const auto loads = listLoads(database, {"", 2});
+        QCOMPARE(loads.rows.front().truck, std::string("Truck 2"));
+        QVERIFY(loads.rows.front().longest == Length::feet(12));
+        QCOMPARE(listLoads(database, {loads.next, 2}).rows.size(), 1U);
+        QCOMPARE(listReceipts(database, {}).rows.size(), 3U);
+    }
+    void aRevisionTakesBackThePlanThatHoldsItsPieces()
+    {
+        const Database database = fresh();
+        (void)receiveOrder(database, order(1), stamp, false);
+        StoredPlan plan{"p", {"steel", "26 ga", "slate"}, "words"};
+        plan.pieces = {{"order1", "E1.1", 2}};
+        replacePlans(database, {plan}, stamp);
+        IncomingOrder second = order(1);
+        second.revision = 2;
+        second.hash = "second";
+        second.previousHash = "hash1";
+        second.pieces.pop_back();
+        QCOMPARE(receiveOrder(database, second, stamp, false).reasons.size(), 1U);
+        QVERIFY(!waitingPlan(database, "p").has_value());
+    }
+    void whatWaitsIsListedAndCanBeDismissed()
+    {
+        const Database database = fresh();
+        (void)receiveOrder(database, order(1), stamp, false);
+        IncomingOrder other = order(1);
+        other.hash = "other";
+        other.document = "another document";
+        QCOMPARE(receiveOrder(database, other, stamp, false).outcome, Arrival::Outcome::Waits);
+        const auto waiting = listWaiting(database, {});
+        QCOMPARE(waiting.rows.size(), 1U);
+        QCOMPARE(waitingDocument(database, "other"), std::string("another document"));
+        QVERIFY(dismissWaiting(database, "other", stamp));
+        QVERIFY(!dismissWaiting(database, "other", stamp));
+        QVERIFY(listWaiting(database, {}).rows.empty());
+        QCOMPARE(listArrivals(database, {}).rows.front().outcome, std::string("dismissed"));
+    }
+};
+
+QTEST_GUILESS_MAIN(ListsTest)
+#include "tst_lists.moc"
