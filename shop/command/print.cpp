@@ -174,7 +174,8 @@ Exit run(const QCommandLineParser& options)
 Subcommand printCommand()
 {
     QList<QCommandLineOption> options = {
-        databaseOption(), outputOption("The folder to write to; made if it is not there.", "DIR")};
+        databaseOption(), libraryOption(),
+        outputOption("The folder to write to; made if it is not there.", "DIR")};
     options += paperOptions();
     return {
         "print",
