@@ -276,7 +276,11 @@ bool SetupMaker::finish(std::mt19937& random)
 std::optional<std::vector<Setup>> SetupMaker::make(std::size_t limit, std::mt19937& random)
 {
     constexpr int mostFailures = 8;
+    // Even an attempt that finds nothing to try is work, or a search by work alone would never end.
+    constexpr std::int64_t ticksOfAttempt = 100;
     stepBack(setups_.size());
+    if (stopped(ticksOfAttempt))
+        return std::nullopt;
     std::uniform_real_distribution<double> part(0.0, 1.0);
     const Manner manner{std::pow(10.0, -3.0 + 1.3 * part(random)), 1.0 + 4.0 * part(random),
                         std::pow(10.0, -3.0 + 1.3 * part(random))};

@@ -63,6 +63,7 @@ private slots:
     void whatIsDueFirstGetsItsBestPlan();
     void urgentBlanksGetTheScarceStock();
     void theTextbookRollNeedsFewSetups();
+    void theSearchForSetupsEnds();
     void fewerSetupsCostNoMetal();
     void creditedOffcutsGrow();
     void aCreditChoosesTheSheet();
@@ -136,6 +137,21 @@ void CuttingGoalsTest::theTextbookRollNeedsFewSetups()
     QCOMPARE(plan.value, 73);
     QVERIFY(plan.proof == Proof::ProvenLeast);
     QVERIFY2(plan.setups <= 10, std::to_string(plan.setups).c_str());
+}
+
+/// Counts no setup can finish: more strips of each width than sheets, and odd ones. Without a clock only the
+/// work limit ends the search.
+void CuttingGoalsTest::theSearchForSetupsEnds()
+{
+    for (const int count : {3, 7, 9, 11}) {
+        ProblemBuilder builder;
+        builder.stock(sheet(100, 1'000));
+        for (const int width : {19, 20, 21, 22, 23})
+            builder.blank({std::to_string(width), mm(width), mm(1'000), count, false, 0, 0});
+        const Plan plan = solve(*builder.build(), quick(300));
+        QVERIFY(plan.feasibility.all());
+        QVERIFY(plan.work <= 310);
+    }
 }
 
 void CuttingGoalsTest::fewerSetupsCostNoMetal()
