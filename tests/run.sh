@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Builds with the sanitizers and runs everything that must hold: style, lint, structure and tests.
-# The last line counts what ran.
+# The last line counts what ran. clang-tidy reads what the last ten commits changed, since the whole tree takes longer
+# than everything else together; --tidy reads it all.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 source tests/tools/setup.sh
@@ -29,7 +30,13 @@ say "Style and structure"
 check "every source is formatted" tests/tools/format.sh
 check "the arrows between folders point one way" python3 tests/tools/structure.py
 check "every header compiles alone" tests/tools/headers.sh build/asan
-check "clang-tidy finds nothing" tests/tools/tidy.sh build/asan
+if [ "${1:-}" = --tidy ]; then
+    check "clang-tidy finds nothing" tests/tools/tidy.sh build/asan
+else
+    mapfile -t recent < <(git log -n 10 --name-only --diff-filter=d --format= -- 'shared-core/*.cpp' 'shop/*.cpp' 'mobile/*.cpp' |
+        awk '!seen[$0]++' | while read -r file; do if [ -f "$file" ]; then echo "$file"; fi; done | head -40)
+    [ ${#recent[@]} -eq 0 ] || check "clang-tidy finds nothing in what changed last" tests/tools/tidy.sh build/asan "${recent[@]}"
+fi
 
 say "Tests"
 jobs=$(nproc)

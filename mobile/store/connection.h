@@ -36,7 +36,8 @@ public:
     ~Connection();
 
     /// Runs one statement with its values in order; how many rows it changed. Throws StoreFailure.
-    int run(const QString& statement, const QVariantList& values = {}) const;
+    int run(const QString& statement,
+            const QVariantList& values = {}) const; // NOLINT(modernize-use-nodiscard): most do not ask
     /// The same, for rows to step through.
     [[nodiscard]] QSqlQuery query(const QString& statement, const QVariantList& values = {}) const;
 
