@@ -36,8 +36,8 @@ public:
     ~Connection();
 
     /// Runs one statement with its values in order; how many rows it changed. Throws StoreFailure.
-    int run(const QString& statement,
-            const QVariantList& values = {}) const; // NOLINT(modernize-use-nodiscard): most do not ask
+    // NOLINTNEXTLINE(modernize-use-nodiscard): most do not ask how many
+    int run(const QString& statement, const QVariantList& values = {}) const;
     /// The same, for rows to step through.
     [[nodiscard]] QSqlQuery query(const QString& statement, const QVariantList& values = {}) const;
 
