@@ -120,9 +120,8 @@ Result<StockChange> correct(ShopStock& stock, const std::string& key, std::optio
         change.count = *count - item->stock.count.value_or(0);
         item->stock.count = *count;
     }
-    if (item->stock.kind != StockKind::Sheet && count.value_or(1) == 0)
-        stock.items.erase(item);
-    else if (coil && *length == Length())
+    const bool gone = item->stock.kind != StockKind::Sheet && count.value_or(1) == 0;
+    if (gone || (coil && *length == Length()))
         stock.items.erase(item);
     return change;
 }

@@ -6,6 +6,7 @@
 #include <QString>
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 /// `report`: what the shop's history says, as comma-separated values (RFC 4180) or JSON.
@@ -41,8 +42,7 @@ void printCsv(const std::vector<std::string>& columns, const Table& table)
 /// Share of the metal taken, to a tenth of a percent.
 double percent(double part, double whole)
 {
-    return whole > 0.0 ? static_cast<double>(static_cast<std::int64_t>(1000.0 * part / whole + 0.5)) / 10.0
-                       : 0.0;
+    return whole > 0.0 ? std::round(1000.0 * part / whole) / 10.0 : 0.0;
 }
 
 Table yield(const storage::Database& database)

@@ -71,7 +71,7 @@ class Papers(Program):
         wanted = {mark for marks in self.marks.values() for mark in marks}
         self.assertLessEqual(wanted, set(marks_in(cut)))
         self.assertLessEqual(wanted, set(marks_in(folds)))
-        self.assertIn("proven", cut)
+        self.assertRegex(cut, "proven|could be saved")
         for order, quality, labels in zip(*(self.pdfs("tickets", kind) for kind in ("order", "quality", "labels"))):
             confirmed = self.is_whole(order, LETTER)
             job = next(job for job in self.marks if job in confirmed)
