@@ -34,7 +34,7 @@ if [ "${1:-}" = --tidy ]; then
     check "clang-tidy finds nothing" tests/tools/tidy.sh build/asan
 else
     mapfile -t recent < <(git log -n 10 --name-only --diff-filter=d --format= -- 'shared-core/*.cpp' 'shop/*.cpp' 'mobile/*.cpp' |
-        awk '!seen[$0]++' | while read -r file; do if [ -f "$file" ]; then echo "$file"; fi; done | head -40)
+        awk '!seen[$0]++' | while read -r file; do if [ -f "$file" ]; then echo "$file"; fi; done | head -16)
     [ ${#recent[@]} -eq 0 ] || check "clang-tidy finds nothing in what changed last" tests/tools/tidy.sh build/asan "${recent[@]}"
 fi
 
