@@ -352,7 +352,7 @@ std::string stepAction(const fold::FoldStep& step)
     case fold::Action::FinishFold:
         return up ? "Finish the fold up" : "Finish the fold down";
     case fold::Action::PreBend:
-        return up ? "Pre-bend the hem up" : "Pre-bend the hem down";
+        return up ? "Pre-bend hem up" : "Pre-bend hem down";
     case fold::Action::Flatten:
         return step.openGap > Length() ? "Press the hem, leave a gap" : "Flatten the hem";
     }

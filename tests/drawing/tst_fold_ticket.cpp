@@ -101,7 +101,7 @@ private slots:
                                    "colour down",
                                    "turn over",
                                    "lift 9/16\"",
-                                   "Pre-bend the hem up",
+                                   "Pre-bend hem up",
                                    "Flatten the hem",
                                    "keep hands clear",
                                    "wear gloves",
