@@ -88,26 +88,13 @@ private slots:
             QVERIFY(drawn.texts.find(writeExact(step.gaugeSetting, LengthUnit::Millimetres)) !=
                     std::string::npos);
         }
-        for (const char* wanted : {"3 pieces",
-                                   "E1: 2 of 10' 0\"",
-                                   "E2: 1 of 6' 0\"",
-                                   "Alder Lane 12",
-                                   "barn red",
-                                   "Long folder, up only",
-                                   "beam face 25 mm",
-                                   "within 1/16\"",
-                                   "angles within 1\xC2\xB0",
-                                   "colour up",
-                                   "colour down",
-                                   "turn over",
-                                   "lift 9/16\"",
-                                   "Pre-bend hem up",
-                                   "Flatten the hem",
-                                   "keep hands clear",
-                                   "wear gloves",
-                                   "Lift by",
-                                   "Step 8 of 8",
-                                   "page 1 of"})
+        for (const char* wanted : {"3 pieces",         "E1: 2 of 10' 0\"", "E2: 1 of 6' 0\"",
+                                   "Alder Lane 12",    "barn red",         "Long folder, up only",
+                                   "beam face 25 mm",  "within 1/16\"",    "angles within 1\xC2\xB0",
+                                   "colour up",        "colour down",      "turn over",
+                                   "lift 9/16\"",      "Pre-bend hem up",  "Flatten the hem",
+                                   "keep hands clear", "wear gloves",      "Lift by",
+                                   "Step 8 of 8",      "page 1 of"})
             QVERIFY2(drawn.texts.find(wanted) != std::string::npos, wanted);
         QVERIFY2(faultsIn(drawn).isEmpty(), qPrintable(faultsIn(drawn)));
         for (const DisplayList& page : drawn.pages) {
