@@ -91,6 +91,9 @@ void BarRelaxation::addSingles()
 void BarRelaxation::keepBasisOnly(const std::vector<std::int64_t>& demands)
 {
     const LinearProgram::Basis basis = program_->basis();
+    // Before the first solution there is none, and nothing is known to be of no use.
+    if (basis.rows.empty())
+        return;
     std::vector<Pieces> kept;
     for (std::size_t bar = 0; bar < basis.columns.size(); ++bar)
         if (basis.columns[bar])

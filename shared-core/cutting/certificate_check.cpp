@@ -70,9 +70,7 @@ struct Worth {
 /// Whole sheets have whole costs whatever the scale of the plan: only levels of coils need it.
 std::int64_t scaleOfBounds(const Problem& problem)
 {
-    const bool coils = std::ranges::any_of(problem.stocks(),
-                                           [](const Stock& stock) { return stock.kind == StockKind::Coil; });
-    return coils ? scaleOf(problem) : 1;
+    return problem.hasCoil() ? scaleOf(problem) : 1;
 }
 
 std::int64_t costOfPart(const Problem& problem, std::size_t stock, std::int64_t partAndKerf)

@@ -142,9 +142,7 @@ Frame frameOf(const Problem& problem, std::vector<LongPlacement> placements, Cut
         across.push_back(placement.across);
         along.push_back(placement.along);
     }
-    const bool coil = order == CutOrder::StripsFirst &&
-                      std::ranges::any_of(problem.stocks(),
-                                          [](const Stock& stock) { return stock.kind == StockKind::Coil; });
+    const bool coil = order == CutOrder::StripsFirst && problem.hasCoil();
     const MostUnits most = mostUnits(placements.size(), coil, units);
     const std::int64_t unitAcross = unitOf(across, widest, most.across);
     const std::int64_t unitAlong = unitOf(along, longest, most.along);
@@ -196,9 +194,7 @@ std::int64_t costScaleOf(const Problem& problem)
         return fineCostScale;
     if (measureOf(problem) != Measure::Cost)
         return 1;
-    const bool anyCoil = std::ranges::any_of(
-        problem.stocks(), [](const Stock& stock) { return stock.kind == StockKind::Coil; });
-    return anyCoil ? fineCostScale : 1;
+    return problem.hasCoil() ? fineCostScale : 1;
 }
 
 std::int64_t costOfLevel(const Problem& problem, std::size_t stock, Length level, Measure measure)
@@ -286,6 +282,18 @@ std::int64_t costOf(const Instance& instance, const RawPlan& plan)
     for (const RawPattern& pattern : plan)
         cost += pattern.count * netCostOf(instance, pattern);
     return cost;
+}
+
+double worthOf(const Instance& instance, const RawPattern& pattern, const std::vector<double>& worths)
+{
+    const Frame& frame = instance.frameAt(pattern.stock);
+    double worth = 0.0;
+    for (const RawStrip& strip : pattern.strips)
+        for (const auto& [placement, count] : strip.pieces)
+            worth +=
+                count *
+                worths[static_cast<std::size_t>(frame.placements[static_cast<std::size_t>(placement)].kind)];
+    return worth;
 }
 
 int takenBy(const Frame& frame, const RawStrip& strip)

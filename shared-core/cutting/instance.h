@@ -110,6 +110,10 @@ using RawPlan = std::vector<RawPattern>;
 /// The same of the whole plan.
 [[nodiscard]] std::int64_t costOf(const Instance& instance, const RawPlan& plan);
 
+/// What the blanks of one copy of the pattern are worth together, by kind of blank.
+[[nodiscard]] double worthOf(const Instance& instance, const RawPattern& pattern,
+                             const std::vector<double>& worths);
+
 /// What a strip takes of its length, in units.
 [[nodiscard]] int takenBy(const Frame& frame, const RawStrip& strip);
 

@@ -6,12 +6,6 @@ namespace lapwright::cutting {
 
 namespace {
 
-bool anyCoil(const Problem& problem)
-{
-    return std::ranges::any_of(problem.stocks(),
-                               [](const Stock& stock) { return stock.kind == StockKind::Coil; });
-}
-
 /// Of the offcuts one copy of the pattern leaves at strip ends and beside the strips.
 std::int64_t creditOfOne(const Problem& problem, const Pattern& pattern)
 {
@@ -36,12 +30,12 @@ Measure countedIn(const Problem& problem)
 {
     if (problem.stocks().size() > 1 || problem.creditsRemnants())
         return Measure::Cost;
-    return anyCoil(problem) ? Measure::CoilLength : Measure::Sheets;
+    return problem.hasCoil() ? Measure::CoilLength : Measure::Sheets;
 }
 
 std::int64_t scaleOf(const Problem& problem)
 {
-    return problem.creditsRemnants() || (anyCoil(problem) && problem.stocks().size() > 1) ? 1'000 : 1;
+    return problem.creditsRemnants() || (problem.hasCoil() && problem.stocks().size() > 1) ? 1'000 : 1;
 }
 
 std::int64_t costOfOne(const Problem& problem, std::size_t stock, Length level)

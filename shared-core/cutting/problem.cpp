@@ -141,6 +141,11 @@ std::int64_t Problem::cost(std::size_t stock) const
     return std::max<std::int64_t>(1, area / 100 * (100 - rules_.remnantDiscountPercent));
 }
 
+bool Problem::hasCoil() const
+{
+    return std::ranges::any_of(stocks_, [](const Stock& stock) { return stock.kind == StockKind::Coil; });
+}
+
 bool Problem::creditsRemnants() const
 {
     return rules_.remnantCreditPercent > 0 &&

@@ -104,6 +104,7 @@ public:
 
     /// The cost of one sheet or remnant, or of one metre of coil, given or by area.
     [[nodiscard]] std::int64_t cost(std::size_t stock) const;
+    [[nodiscard]] bool hasCoil() const;
     /// Whether new remnants lower the value of a plan.
     [[nodiscard]] bool creditsRemnants() const;
     /// What an offcut of this size of this stock is credited with, in thousandths of the unit of cost; 0

@@ -30,13 +30,7 @@ Ruin::Ruin(const Instance& instance, RawPlan plan, std::vector<double> worths, s
 /// The share of its cost that the pattern's blanks are not worth.
 double Ruin::wasteOf(const RawPattern& pattern) const
 {
-    double worth = 0.0;
-    for (const RawStrip& strip : pattern.strips)
-        for (const auto& [placement, count] : strip.pieces)
-            worth +=
-                count *
-                worths_[static_cast<std::size_t>(
-                    instance_.frameAt(pattern.stock).placements[static_cast<std::size_t>(placement)].kind)];
+    const double worth = worthOf(instance_, pattern, worths_);
     const auto cost = static_cast<double>(instance_.costOf(instance_.stockAt(pattern.stock), pattern.along));
     return cost - worth;
 }

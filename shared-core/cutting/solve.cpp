@@ -66,7 +66,6 @@ private:
         best_.certificate.patterns = problem_.rules().patterns;
         best_.bound = provenBound(problem_, best_.certificate);
         judge();
-        best_.feasibility = check(problem_, best_).feasibility;
         (void)watch_.over(0);
     }
 

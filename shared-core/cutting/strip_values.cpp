@@ -56,9 +56,7 @@ StripValues::StripValues(const std::vector<Item>& items, const Problem& problem,
         divisorAlong = std::gcd(divisorAlong, item.along);
         divisorWidth = std::gcd(divisorWidth, item.width);
     }
-    const bool coils = std::ranges::any_of(problem.stocks(),
-                                           [](const Stock& stock) { return stock.kind == StockKind::Coil; });
-    const std::int64_t most = coils ? mostUnitsOfCoils : mostUnits;
+    const std::int64_t most = problem.hasCoil() ? mostUnitsOfCoils : mostUnits;
     unitAlong_ = unitFor(divisorAlong, longest, most);
     unitWidth_ = unitFor(divisorWidth, widest, most);
     std::vector<std::int64_t> best(static_cast<std::size_t>(longest / unitAlong_) + 1, 0);

@@ -72,13 +72,7 @@ std::vector<ValueCorrection::Choice> ValueCorrection::choices() const
 /// Worth for cost of a pattern as it is, credits counted.
 double ValueCorrection::ratioOf(const RawPattern& pattern) const
 {
-    double worth = 0.0;
-    for (const RawStrip& strip : pattern.strips)
-        for (const auto& [placement, count] : strip.pieces)
-            worth +=
-                count *
-                worths_[static_cast<std::size_t>(
-                    instance_.frameAt(pattern.stock).placements[static_cast<std::size_t>(placement)].kind)];
+    const double worth = worthOf(instance_, pattern, worths_);
     return worth / static_cast<double>(std::max<std::int64_t>(1, netCostOf(instance_, pattern)));
 }
 
