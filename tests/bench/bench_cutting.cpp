@@ -1,5 +1,5 @@
 // Guards nothing by itself: prints how near the plans are to their bounds and how long they take, for the
-// trim batches of LAPWRIGHT_BENCHMARK_DATA. Every plan is checked; a broken one ends the program with 1.
+// trim batches of LAPWRIGHT_CUTTING_DATA. Every plan is checked; a broken one ends the program with 1.
 #include "cutting/checker.h"
 #include "cutting/solve.h"
 
@@ -144,10 +144,12 @@ bool isWanted(const std::string& title, const std::string& wanted)
 int main(int argc, char** argv)
 {
     const std::string wanted = argc > 1 ? argv[1] : "";
-    const char* given = std::getenv("LAPWRIGHT_BENCHMARK_DATA");
-    const std::string folder =
-        std::string(given != nullptr ? given : LAPWRIGHT_SOURCE_DIR "/../shared/data/cutting") +
-        "/trim-batches/";
+    const char* given = std::getenv("LAPWRIGHT_CUTTING_DATA");
+    if (given == nullptr) {
+        std::fputs("LAPWRIGHT_CUTTING_DATA names no folder with the instances\n", stderr);
+        return 2;
+    }
+    const std::string folder = std::string(given) + "/trim-batches/";
     bool sound = true, any = false;
     for (const int pieces : {50, 200, 1'000, 5'000, 20'000, 100'000}) {
         const std::string file = folder + "trim_" + std::to_string(pieces) + ".in";

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "source_directory.h"
+
 #include <QDir>
 #include <QFile>
 
@@ -23,13 +25,13 @@ inline std::string read(const QString& path)
 
 inline std::string ofCase(const char* file)
 {
-    return read(QString(LAPWRIGHT_SOURCE_DIR "/tests/documents/cases/") + file);
+    return read(QString::fromStdString(sourceDirectory() + "/tests/documents/cases/") + file);
 }
 
 inline std::vector<Text> ofFolder(const char* folder)
 {
     std::vector<Text> all;
-    const QDir directory(QString(LAPWRIGHT_SOURCE_DIR "/shared-core/") + folder);
+    const QDir directory(QString::fromStdString(sourceDirectory() + "/shared-core/") + folder);
     for (const QString& name : directory.entryList({"*.json"}, QDir::Files, QDir::Name))
         all.push_back({name.toStdString(), read(directory.filePath(name))});
     return all;

@@ -3,6 +3,7 @@
 #include "documents/identity.h"
 #include "documents/job.h"
 #include "documents/order.h"
+#include "source_directory.h"
 
 #include <QtTest>
 
@@ -13,7 +14,7 @@ namespace {
 
 std::string caseText(const char* file)
 {
-    QFile input(QString(LAPWRIGHT_SOURCE_DIR "/tests/documents/cases/") + file);
+    QFile input(QString::fromStdString(sourceDirectory() + "/tests/documents/cases/") + file);
     return input.open(QIODevice::ReadOnly) ? input.readAll().toStdString() : std::string();
 }
 

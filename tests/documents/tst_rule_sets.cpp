@@ -3,6 +3,7 @@
 #include "documents/rules.h"
 #include "measure/writing.h"
 #include "rules/facts.h"
+#include "source_directory.h"
 
 #include <QDir>
 #include <QtTest>
@@ -16,7 +17,7 @@ namespace {
 std::map<std::string, RuleSet> shippedSets()
 {
     std::map<std::string, RuleSet> sets;
-    const QDir folder(LAPWRIGHT_SOURCE_DIR "/shared-core/rule-sets");
+    const QDir folder(QString::fromStdString(sourceDirectory() + "/shared-core/rule-sets"));
     for (const QString& name : folder.entryList({"*.json"})) {
         QFile file(folder.filePath(name));
         if (!file.open(QIODevice::ReadOnly))

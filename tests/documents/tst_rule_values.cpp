@@ -1,6 +1,7 @@
 // Guards: every size, count and slope that a shipped clause asks about is the one its text gives, and none is
 // there without a text.
 #include "documents/rules.h"
+#include "source_directory.h"
 
 #include <QDir>
 #include <QtTest>
@@ -186,7 +187,7 @@ std::string line(const std::string& number, const std::string& fact, Comparison 
 std::multiset<std::string> kept(const QString& id)
 {
     std::multiset<std::string> lines;
-    QFile file(LAPWRIGHT_SOURCE_DIR "/shared-core/rule-sets/" + id + ".json");
+    QFile file(QString::fromStdString(sourceDirectory() + "/shared-core/rule-sets/") + id + ".json");
     if (!file.open(QIODevice::ReadOnly))
         return lines;
     const auto read = documents::readRules(file.readAll().toStdString());
@@ -229,7 +230,8 @@ private slots:
     }
     void everyShippedSetIsHere()
     {
-        const QStringList files = QDir(LAPWRIGHT_SOURCE_DIR "/shared-core/rule-sets").entryList({"*.json"});
+        const QStringList files =
+            QDir(QString::fromStdString(sourceDirectory() + "/shared-core/rule-sets")).entryList({"*.json"});
         QCOMPARE(static_cast<std::size_t>(files.size()), published().size());
     }
 

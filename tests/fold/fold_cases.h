@@ -4,6 +4,7 @@
 #include "fold/planner.h"
 #include "measure/rounding.h"
 #include "measure/writing.h"
+#include "source_directory.h"
 #include "trim/girth.h"
 
 #include <nlohmann/json.hpp>
@@ -37,7 +38,7 @@ inline fold::BeamFace faceFrom(const nlohmann::json& json)
 
 inline fold::MachineDescription describe(const std::string& id)
 {
-    std::ifstream file(std::string(LAPWRIGHT_SOURCE_DIR) + "/shared-core/machines/" + id + ".json");
+    std::ifstream file(sourceDirectory() + "/shared-core/machines/" + id + ".json");
     const nlohmann::json json = nlohmann::json::parse(file);
     fold::MachineDescription m;
     const auto length = [&json](const char* key) { return millimetres(json.at(key).get<double>()); };

@@ -6,6 +6,7 @@
 #include "documents/machine.h"
 #include "documents/metal.h"
 #include "fold/check.h"
+#include "source_directory.h"
 #include "trim/trim_library.h"
 
 #include <QtTest>
@@ -31,7 +32,7 @@ std::vector<metal::Metal> metals()
 {
     std::vector<metal::Metal> all;
     for (const auto& entry :
-         std::filesystem::directory_iterator(LAPWRIGHT_SOURCE_DIR "/shared-core/metal-library"))
+         std::filesystem::directory_iterator(sourceDirectory() + "/shared-core/metal-library"))
         if (entry.path().extension() == ".json")
             all.push_back(documents::readMetal(textOf(entry.path())).value().value);
     return all;
@@ -164,7 +165,7 @@ private slots:
     {
         for (const std::string& id : machineIds()) {
             const auto document =
-                documents::readMachine(textOf(LAPWRIGHT_SOURCE_DIR "/shared-core/machines/" + id + ".json"));
+                documents::readMachine(textOf(sourceDirectory() + "/shared-core/machines/" + id + ".json"));
             QVERIFY2(document.ok(), id.c_str());
             fold::MachineDescription plain = describe(id);
             plain.note = document->value.note;

@@ -7,6 +7,7 @@
 #include "documents/metal.h"
 #include "documents/order.h"
 #include "documents/profile.h"
+#include "documents/rates.h"
 #include "documents/rules.h"
 #include "documents/schedule.h"
 #include "documents/shop.h"
@@ -57,6 +58,8 @@ void readAs(const std::string& format, std::string_view text)
         roundTrip<readFloor, writeFloor>(text);
     else if (format == kinds::schedule.format)
         roundTrip<readSchedule, writeSchedule>(text);
+    else if (format == kinds::rates.format)
+        roundTrip<readRates, writeRates>(text);
     else if (format == kinds::load.format)
         roundTrip<readLoad, writeLoad>(text);
     else if (format == kinds::receipt.format)

@@ -5,6 +5,7 @@
 #include "documents/order.h"
 #include "must.h"
 #include "pieces/takeoff.h"
+#include "source_directory.h"
 
 #include <cstdint>
 #include <filesystem>
@@ -21,8 +22,8 @@ pieces::Catalogue shipped()
 {
     documents::CatalogueBuilder builder;
     for (const char* folder : {"metal-library", "trim-library", "rule-sets"})
-        for (const auto& entry : std::filesystem::directory_iterator(
-                 std::string(LAPWRIGHT_SOURCE_DIR "/shared-core/") + folder)) {
+        for (const auto& entry :
+             std::filesystem::directory_iterator(sourceDirectory() + "/shared-core/" + folder)) {
             std::ifstream file(entry.path());
             builder.add(entry.path().filename().string(), std::string(std::istreambuf_iterator(file), {}));
         }

@@ -5,6 +5,7 @@
 #include "icon.h"
 #include "icon_shapes.h"
 #include "picture.h"
+#include "source_directory.h"
 #include "theme.h"
 
 #include <QDir>
@@ -71,7 +72,8 @@ private slots:
         QQuickView view;
         view.engine()->addImportPath(QStringLiteral("qrc:/qt/qml"));
         view.setInitialProperties({{"shown", QVariant::fromValue(dripEdge())}});
-        view.setSource(QUrl::fromLocalFile(QStringLiteral(LAPWRIGHT_SOURCE_DIR "/tests/look/Gallery.qml")));
+        view.setSource(
+            QUrl::fromLocalFile(QString::fromStdString(sourceDirectory() + "/tests/look/Gallery.qml")));
         QVERIFY(view.rootObject() != nullptr);
         auto* theme = view.engine()->singletonInstance<Theme*>(qmlTypeId("Lapwright.Look", 1, 0, "Theme"));
         QVERIFY(theme != nullptr);

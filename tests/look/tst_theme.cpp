@@ -1,6 +1,7 @@
 // Guards: every theme can be read: contrast of every pair of colours that meet on a screen, measured as
 // WCAG 2.1 defines it; sizes a gloved finger hits; settings held within limits; every sign drawn, inside its
 // grid.
+#include "drawing/palette.h"
 #include "faces.h"
 #include "icon_shapes.h"
 #include "paint/inks.h"
@@ -24,7 +25,7 @@ drawing::Colour plain(const QColor& colour)
 
 double contrast(const QColor& one, const QColor& other)
 {
-    return paint::contrastOf(plain(one), plain(other));
+    return drawing::contrastOf(plain(one), plain(other));
 }
 
 struct Pair {

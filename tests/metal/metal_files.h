@@ -2,6 +2,7 @@
 
 #include "measure/rounding.h"
 #include "metal/metal.h"
+#include "source_directory.h"
 
 #include <QDir>
 #include <QFile>
@@ -18,7 +19,7 @@ namespace metal_files {
 inline std::map<std::string, nlohmann::json> all()
 {
     std::map<std::string, nlohmann::json> files;
-    const QDir folder(LAPWRIGHT_SOURCE_DIR "/shared-core/metal-library");
+    const QDir folder(QString::fromStdString(sourceDirectory() + "/shared-core/metal-library"));
     for (const QString& name : folder.entryList({"*.json"}, QDir::Files, QDir::Name)) {
         QFile file(folder.filePath(name));
         if (file.open(QIODevice::ReadOnly))

@@ -3,6 +3,7 @@
 #include "mobile/tablet_at.h"
 #include "model/field_app.h"
 #include "schedule/label_text.h"
+#include "source_directory.h"
 #include "storage/document_file.h"
 #include "store/jobs.h"
 
@@ -355,7 +356,7 @@ void FieldModels::trimForAllRunsAndOne()
 void FieldModels::aJobFileTwiceIsOneJob()
 {
     Bench bench;
-    const QString demo = QString(LAPWRIGHT_SOURCE_DIR) + "/demo/larkfield.job.json";
+    const QString demo = QString::fromStdString(sourceDirectory() + "/demo/larkfield.job.json");
     QVERIFY(bench.app->openFile(demo));
     QVERIFY(bench.app->openFile(demo));
     QCOMPARE(bench.app->jobs()->total(), 1);

@@ -6,6 +6,7 @@
 #include "pieces/checker.h"
 #include "rules/facts.h"
 #include "site/run_kind.h"
+#include "source_directory.h"
 
 #include <QDir>
 #include <QtTest>
@@ -21,7 +22,7 @@ pieces::Catalogue shipped()
 {
     lapwright::documents::CatalogueBuilder builder;
     for (const char* folder : {"metal-library", "trim-library", "rule-sets"}) {
-        const QDir directory(QString(LAPWRIGHT_SOURCE_DIR "/shared-core/") + folder);
+        const QDir directory(QString::fromStdString(sourceDirectory() + "/shared-core/") + folder);
         for (const QString& name : directory.entryList({"*.json"})) {
             QFile file(directory.filePath(name));
             if (file.open(QIODevice::ReadOnly))

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "source_directory.h"
 #include "storage/database.h"
 
 #include <QProcess>
@@ -20,7 +21,7 @@ public:
     PostgresServer()
     {
         qputenv("PGPASSWORD", "for-tests-only");
-        process_.start(QStringLiteral(LAPWRIGHT_SOURCE_DIR "/tests/tools/postgres.sh"), {"fsync=off"});
+        process_.start(QString::fromStdString(sourceDirectory() + "/tests/tools/postgres.sh"), {"fsync=off"});
         if (!process_.waitForStarted() || !process_.waitForReadyRead(60'000))
             return;
         port_ = process_.readLine().trimmed().toInt();

@@ -1,6 +1,7 @@
 // Guards: eight stations at once, each a process of its own, lose no event and cut no blank twice; a station
 // killed in the middle of its work leaves all of an order or none of it; the role script lets a station work
 // and nothing more.
+#include "source_directory.h"
 #include "storage/databases.h"
 #include "storage/lists.h"
 #include "storage/orders.h"
@@ -143,7 +144,7 @@ private slots:
             return;
         const std::string address = freshAddress();
         const Database owner = Database::open(address).value();
-        QFile script(LAPWRIGHT_SOURCE_DIR "/shop/postgresql/roles.sql");
+        QFile script(QString::fromStdString(sourceDirectory() + "/shop/postgresql/roles.sql"));
         QVERIFY(script.open(QIODevice::ReadOnly));
         owner.run(QString::fromUtf8(script.readAll()));
         owner.run("CREATE ROLE ann LOGIN PASSWORD 'for-tests-only' IN ROLE lapwright_station");

@@ -8,7 +8,7 @@ mkdir -p "$build/headers"
 common=$(git ls-files -z -- '*.h' | xargs -0 cat | sha256sum | cut -d' ' -f1)
 [ -e "$build/headers/$common" ] && exit 0
 compile="g++ -std=c++20 -fPIC -fsyntax-only -x c++ -Ishared-core -Imobile -Imobile/look -Ishop/model -Ishop/app -Ishop -Ishop/command -Itests"
-compile+=" -DLAPWRIGHT_SOURCE_DIR=\"\" $(pkg-config --cflags Qt6Core Qt6Gui Qt6Qml Qt6Quick Qt6Sql Qt6Test)"
+compile+=" $(pkg-config --cflags Qt6Core Qt6Gui Qt6Qml Qt6Quick Qt6Sql Qt6Test)"
 export compile
 git ls-files -- 'shared-core/*.h' 'mobile/*.h' 'shop/*.h' 'tests/*.h' | xargs -P "$(nproc)" -I{} bash -c '
     echo "#include \"{}\"" | $compile -I. - || { echo "{} does not compile alone" >&2; exit 1; }'

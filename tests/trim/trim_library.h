@@ -1,6 +1,7 @@
 #pragma once
 
 #include "measure/rounding.h"
+#include "source_directory.h"
 #include "trim/template.h"
 
 #include <nlohmann/json.hpp>
@@ -164,7 +165,7 @@ inline std::map<std::string, json> files()
 {
     std::map<std::string, json> all;
     for (const auto& entry :
-         std::filesystem::directory_iterator(LAPWRIGHT_SOURCE_DIR "/shared-core/trim-library")) {
+         std::filesystem::directory_iterator(sourceDirectory() + "/shared-core/trim-library")) {
         if (entry.path().extension() != ".json")
             continue;
         std::ifstream stream(entry.path());
