@@ -233,6 +233,12 @@ private:
     void put(const Beside& beside)
     {
         const double height = least(beside);
+        // What no page holds side by side stands one below the other.
+        if (height > bottom_ - top_) {
+            put(beside.picture);
+            put(beside.table);
+            return;
+        }
         if (height > room() && !fresh())
             close();
         for (const Shape& shape : beside.picture.list.shapes)

@@ -103,6 +103,26 @@ private slots:
         }
         QVERIFY(pagesSeen > 40);
     }
+    void aTableBesideAPictureStaysOnThePage()
+    {
+        std::mt19937 random(7);
+        for (const int rows : {4, 12, 80}) {
+            Table table = randomTable(random, 1, 1, false);
+            table.groups.front().rows.clear();
+            for (int row = 0; row < rows; ++row)
+                table.groups.front().rows.push_back({{{"r" + std::to_string(row)}, {"1"}, {"word"}, {""}}});
+            drawing::DisplayList picture;
+            picture.width = Length::millimetres(60);
+            picture.height = Length::millimetres(45);
+            picture.shapes.emplace_back(drawing::words(drawing::Role::Label, "picture", {5.0, 20.0}, 3.0));
+            Sheet sheet = sheetWith(randomTable(random, 1, 3, false));
+            sheet.add(Beside{{picture}, table});
+            const auto pages = layOut(sheet, letterPaper);
+            QVERIFY2(faultsOf(pages).isEmpty(), qPrintable(faultsOf(pages)));
+            QCOMPARE(countOf(textsOf(pages), "picture"), 1);
+            QVERIFY(countOf(textsOf(pages), "r" + std::to_string(rows - 1)) >= 1);
+        }
+    }
     void noRowStandsAlone()
     {
         std::mt19937 random(6);
