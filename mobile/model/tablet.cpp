@@ -1,7 +1,6 @@
 #include "model/tablet.h"
 
-#include "documents/catalogue.h"
-#include "storage/library.h"
+#include "storage/catalogue.h"
 
 #include <QDateTime>
 #include <QUuid>
@@ -9,24 +8,6 @@
 #include <utility>
 
 namespace lapwright::field {
-
-namespace {
-
-Result<pieces::Catalogue> readCatalogue(const std::vector<std::string>& shopFolders)
-{
-    documents::CatalogueBuilder builder;
-    for (const auto kind :
-         {storage::LibraryKind::Metals, storage::LibraryKind::Trims, storage::LibraryKind::RuleSets}) {
-        const auto files = storage::libraryFiles(kind, shopFolders);
-        if (!files.ok())
-            return files.errors();
-        for (const storage::LibraryFile& file : *files)
-            builder.add(file.name, file.text);
-    }
-    return builder.build();
-}
-
-} // namespace
 
 Surroundings Surroundings::real()
 {
@@ -38,7 +19,7 @@ Surroundings Surroundings::real()
 Result<Tablet> Tablet::open(const QString& databasePath, const std::vector<std::string>& shopFolders,
                             Surroundings surroundings)
 {
-    auto catalogue = readCatalogue(shopFolders);
+    auto catalogue = storage::loadCatalogue(shopFolders);
     if (!catalogue.ok())
         return catalogue.errors();
     auto database = store::Connection::open(databasePath);

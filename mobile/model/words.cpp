@@ -13,8 +13,6 @@ std::string translated(const std::string& text)
     return QCoreApplication::translate("core", text.c_str()).toStdString();
 }
 
-constexpr double kilogramsInPound = 0.45359237; // NIST Handbook 44, appendix C
-
 } // namespace
 
 QString shown(const std::string& text)
@@ -61,7 +59,7 @@ QString massWords(double kilograms, const Style& style)
     if (style.unit == LengthUnit::Millimetres)
         return QCoreApplication::translate("core", "%1 kg").arg(QLocale().toString(kilograms, 'f', 1));
     return QCoreApplication::translate("core", "%1 lb")
-        .arg(QLocale().toString(kilograms / kilogramsInPound, 'f', 0));
+        .arg(QLocale().toString(kilograms / kilogramsPerPound, 'f', 0));
 }
 
 } // namespace lapwright::field

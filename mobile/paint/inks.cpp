@@ -1,8 +1,5 @@
 #include "paint/inks.h"
 
-#include <algorithm>
-#include <cmath>
-
 namespace lapwright::paint {
 
 using drawing::Colour;
@@ -86,17 +83,6 @@ Ink sunlightInk(Role role)
     }
 }
 
-double linear(std::uint8_t channel)
-{
-    const double share = channel / 255.0;
-    return share <= 0.03928 ? share / 12.92 : std::pow((share + 0.055) / 1.055, 2.4);
-}
-
-double luminance(Colour colour)
-{
-    return 0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) + 0.0722 * linear(colour.blue);
-}
-
 } // namespace
 
 Colour pageColour(Ground ground)
@@ -115,12 +101,6 @@ Ink inkOn(Ground ground, Role role)
         return sunlightInk(role);
     }
     return drawing::paperInk(role);
-}
-
-double contrastOf(Colour one, Colour other)
-{
-    const double first = luminance(one) + 0.05, second = luminance(other) + 0.05;
-    return std::max(first, second) / std::min(first, second);
 }
 
 } // namespace lapwright::paint

@@ -18,7 +18,4 @@ enum class Ground {
 /// never changed.
 [[nodiscard]] drawing::Ink inkOn(Ground ground, drawing::Role role);
 
-/// Contrast of two colours, 1 to 21, as WCAG 2.1 defines it.
-[[nodiscard]] double contrastOf(drawing::Colour one, drawing::Colour other);
-
 } // namespace lapwright::paint

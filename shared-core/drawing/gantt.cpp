@@ -194,11 +194,7 @@ private:
         if (late && task.end <= dayEnds_ && !parts.empty())
             drawFlag({x(task.end), top});
         if (task.pinned && task.start >= dayBegins_ && !parts.empty())
-            shapes_.emplace_back(Circle{Role::Label,
-                                        {x(parts.front().from), top - 0.9},
-                                        0.7,
-                                        Stroke{0.2, Dash::Solid, {}},
-                                        Fill{true, Colour{20, 20, 24}, Hatch::None}});
+            drawPin({x(parts.front().from), top - 0.9});
         writeNumber(index, widest);
     }
 
@@ -211,6 +207,12 @@ private:
                   Stroke{0.25, Dash::Solid, {}},
                   Fill{}};
         shapes_.emplace_back(std::move(flag));
+    }
+
+    void drawPin(Point centre)
+    {
+        shapes_.emplace_back(Circle{Role::Label, centre, 0.7, Stroke{0.2, Dash::Solid, {}},
+                                    Fill{true, Colour{20, 20, 24}, Hatch::None}});
     }
 
     /// In the bar, below it, or only in the list.
@@ -252,11 +254,7 @@ private:
         sample(Role::Blank, 0.7, Hatch::None);
         drawFlag({at + 6.0, middle - 1.6});
         entry("late");
-        shapes_.emplace_back(Circle{Role::Label,
-                                    {at + 5.0, middle},
-                                    0.7,
-                                    Stroke{0.2, Dash::Solid, {}},
-                                    Fill{true, Colour{20, 20, 24}, Hatch::None}});
+        drawPin({at + 5.0, middle});
         entry("pinned");
         sample(Role::Waste, 0.2, Hatch::Rising);
         entry("not worked");

@@ -1,5 +1,6 @@
 #include "drawing/palette.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace lapwright::drawing {
@@ -19,6 +20,11 @@ double linear(std::uint8_t channel)
 {
     const double share = channel / 255.0;
     return share <= 0.03928 ? share / 12.92 : std::pow((share + 0.055) / 1.055, 2.4);
+}
+
+double luminance(Colour colour)
+{
+    return 0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) + 0.0722 * linear(colour.blue);
 }
 
 } // namespace
@@ -63,11 +69,16 @@ Ink paperInk(Role role)
     return {black, white};
 }
 
+double contrastOf(Colour one, Colour other)
+{
+    const double first = luminance(one) + 0.05, second = luminance(other) + 0.05;
+    return std::max(first, second) / std::min(first, second);
+}
+
 Colour contrasting(Colour ground)
 {
-    const double luminance =
-        0.2126 * linear(ground.red) + 0.7152 * linear(ground.green) + 0.0722 * linear(ground.blue);
-    return (luminance + 0.05) * (luminance + 0.05) > 0.05 * 1.05 ? black : white;
+    const double light = luminance(ground) + 0.05;
+    return light * light > 0.05 * 1.05 ? black : white;
 }
 
 } // namespace lapwright::drawing

@@ -8,6 +8,9 @@
 /// The borders between exact lengths and floating-point numbers, each with a name that says how it rounds.
 namespace lapwright {
 
+/// The avoirdupois pound: exact by the international yard and pound agreement of 1959.
+inline constexpr double kilogramsPerPound = 0.45359237;
+
 [[nodiscard]] constexpr double inMillimetres(Length value)
 {
     return static_cast<double>(value.inNanometres()) / 1e6;

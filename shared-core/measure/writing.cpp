@@ -1,8 +1,8 @@
 #include "measure/writing.h"
 
 #include "measure/rounding.h"
-#include <algorithm>
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
 #include <numeric>
@@ -42,6 +42,22 @@ std::string behindFeet(const std::string& inches, bool noWholeInch)
 }
 
 } // namespace
+
+std::string writeKilograms(double kilograms)
+{
+    return decimal(kilograms, 1, false) + " kg";
+}
+
+std::string writeMass(double kilograms, const Style& style)
+{
+    return style.unit == LengthUnit::Millimetres ? writeKilograms(kilograms)
+                                                 : decimal(kilograms / kilogramsPerPound, 0, false) + " lb";
+}
+
+std::string counted(std::int64_t count, const std::string& what)
+{
+    return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
+}
 
 std::string withSpaces(std::string_view name)
 {

@@ -2,6 +2,7 @@
 
 #include "measure/phrase.h"
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 
@@ -30,6 +31,12 @@ struct Style {
 [[nodiscard]] std::string writeExact(Length value, LengthUnit unit);
 /// Sheet thickness: 0.0276" or 0.70 mm.
 [[nodiscard]] std::string writeThickness(Length value, const Style& style);
+/// 12.3 kg.
+[[nodiscard]] std::string writeKilograms(double kilograms);
+/// 27 lb for those who measure in feet or inches, 12.3 kg for the others.
+[[nodiscard]] std::string writeMass(double kilograms, const Style& style);
+/// "1 piece", "3 pieces".
+[[nodiscard]] std::string counted(std::int64_t count, const std::string& what);
 /// 26.57°, at most two decimals, none where they are zero.
 [[nodiscard]] std::string write(Angle value);
 /// 6 in 12; a slope entered otherwise is shown per 12 with at most two decimals.

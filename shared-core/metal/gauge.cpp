@@ -83,7 +83,7 @@ std::optional<Length> copperThickness(int ouncesPerSquareFoot)
 
 double surfaceMass(int quarterOuncesPerSquareFoot)
 {
-    constexpr double kilogramsPerPound = 0.45359237, squareMetresPerSquareFoot = 0.09290304;
+    constexpr double squareMetresPerSquareFoot = 0.09290304;
     return quarterOuncesPerSquareFoot / static_cast<double>(quartersPerPound) * kilogramsPerPound /
            squareMetresPerSquareFoot;
 }

@@ -10,8 +10,7 @@ namespace {
 
 double kilogramsOf(const Order& order, const Piece& piece)
 {
-    return order.profiles[piece.profile].kilogramsPerMetre * inMetres(piece.blankLength) *
-           static_cast<double>(piece.count);
+    return kilogramsEach(order, piece) * static_cast<double>(piece.count);
 }
 
 bool alike(const PieceLine& line, const Piece& piece)
@@ -31,6 +30,11 @@ std::string lastMarkOf(const Piece& piece)
 }
 
 } // namespace
+
+double kilogramsEach(const Order& order, const Piece& piece)
+{
+    return order.profiles[piece.profile].kilogramsPerMetre * inMetres(piece.blankLength);
+}
 
 std::vector<PieceLine> pieceLines(const Order& order)
 {
@@ -71,16 +75,18 @@ std::vector<AccessoryTotal> accessoryTotals(const Order& order)
     return totals;
 }
 
-std::string marksOf(const Order& order, const std::string& run)
+std::map<std::string, std::string> marksByRun(const Order& order)
 {
-    std::string first, last;
-    for (const Piece& piece : order.pieces)
-        if (piece.run == run) {
-            if (first.empty())
-                first = piece.mark;
-            last = lastMarkOf(piece);
-        }
-    return first == last ? first : first + " to " + last;
+    std::map<std::string, std::string> marks;
+    for (const RunTakeoff& run : order.runs) {
+        if (run.pieceCount == 0)
+            continue;
+        const std::string& first = order.pieces[run.firstPiece].mark;
+        const std::string& last = order.pieces[run.firstPiece + run.pieceCount - 1].mark;
+        std::string& read = marks[run.run];
+        read += (read.empty() ? "" : ", ") + (first == last ? first : first + " to " + last);
+    }
+    return marks;
 }
 
 } // namespace lapwright::pieces

@@ -3,11 +3,15 @@
 #include "pieces/order.h"
 
 #include <cstdint>
+#include <map>
 #include <string>
 #include <vector>
 
 /// An order as a person reads it: alike pieces together, and what it comes to.
 namespace lapwright::pieces {
+
+/// Mass of one piece of this mark, from its longest point.
+[[nodiscard]] double kilogramsEach(const Order& order, const Piece& piece);
 
 /// Pieces that follow one another and differ in nothing but their ordinal.
 struct PieceLine {
@@ -41,7 +45,7 @@ struct AccessoryTotal {
 };
 [[nodiscard]] std::vector<AccessoryTotal> accessoryTotals(const Order& order);
 
-/// The marks on each run as they are to be read, by run id: "E3.1 to E3.3".
-[[nodiscard]] std::string marksOf(const Order& order, const std::string& run);
+/// The marks on each run as they are to be read, by run id: "E3.1 to E3.3", those of its second trim behind.
+[[nodiscard]] std::map<std::string, std::string> marksByRun(const Order& order);
 
 } // namespace lapwright::pieces

@@ -144,7 +144,6 @@ double toHundredths(double value)
 
 Derivation massOf(Length length, const OrderedProfile& profile)
 {
-    constexpr double kilogramsPerPound = 0.45359237; // exact
     const double kilograms = inMetres(length) * profile.kilogramsPerMetre;
     return {{"mass {kilograms} kg ({pounds} lb): {length} at {each} kg per metre",
              {{"kilograms", toHundredths(kilograms)},

@@ -14,8 +14,7 @@ std::vector<Length> coilWidths(const site::Material& material, const ShopStock& 
 {
     std::set<Length> widths;
     for (const StockItem& item : stock.items) {
-        if (item.material != material || item.stock.kind == cutting::StockKind::Remnant ||
-            item.stock.count == std::int64_t{0})
+        if (item.material != material || item.stock.kind == cutting::StockKind::Remnant || !isThere(item))
             continue;
         if (item.stock.kind == cutting::StockKind::Sheet)
             return {};
@@ -113,7 +112,7 @@ std::vector<cutting::Stock> stockFor(const Batch& batch, const ShopStock& stock)
     const std::vector<Length> widths =
         batch.coilWidth ? coilWidths(batch.material, stock) : std::vector<Length>();
     for (const StockItem& item : stock.items) {
-        if (item.material != batch.material || item.stock.count == std::int64_t{0})
+        if (item.material != batch.material || !isThere(item))
             continue;
         const bool remnant = item.stock.kind == cutting::StockKind::Remnant;
         if (batch.coilWidth &&
@@ -132,6 +131,11 @@ std::string blankKey(const std::string& order, const std::string& mark)
 std::string orderOfBlank(const std::string& blankKey)
 {
     return blankKey.substr(0, blankKey.find('/'));
+}
+
+std::string markOfBlank(const std::string& blankKey)
+{
+    return blankKey.substr(blankKey.find('/') + 1);
 }
 
 std::vector<std::string> ordersServed(const std::vector<cutting::Blank>& blanks,

@@ -78,6 +78,8 @@ struct Batches {
 [[nodiscard]] std::string blankKey(const std::string& order, const std::string& mark);
 /// The order named so.
 [[nodiscard]] std::string orderOfBlank(const std::string& blankKey);
+/// Its other half, the mark.
+[[nodiscard]] std::string markOfBlank(const std::string& blankKey);
 
 /// The orders that one sheet or level of the pattern serves, each once, in the order they are met.
 [[nodiscard]] std::vector<std::string> ordersServed(const std::vector<cutting::Blank>& blanks,

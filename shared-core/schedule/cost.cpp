@@ -1,6 +1,7 @@
 #include "schedule/cost.h"
 
 #include "measure/rounding.h"
+#include "pieces/summary.h"
 
 #include <algorithm>
 #include <cmath>
@@ -34,8 +35,7 @@ std::map<site::Material, Amount> amountsIn(const pieces::Order& order)
     for (const pieces::Piece& piece : order.pieces) {
         const pieces::OrderedProfile& profile = order.profiles[piece.profile];
         Amount& amount = amounts[profile.material];
-        amount.grams +=
-            piece.count * std::llround(profile.kilogramsPerMetre * inMetres(piece.blankLength) * 1000.0);
+        amount.grams += piece.count * std::llround(pieces::kilogramsEach(order, piece) * 1000.0);
         amount.squareMillimetres +=
             piece.count * std::llround(inMillimetres(profile.girth) * inMillimetres(piece.blankLength));
     }

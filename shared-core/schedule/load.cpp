@@ -76,4 +76,33 @@ std::vector<Bundle> bundle(const std::vector<ReadyPiece>& ready, const BundleLim
     return bundler.take();
 }
 
+LoadTotals totalsOf(const Load& load)
+{
+    LoadTotals totals;
+    totals.bundles = static_cast<std::int64_t>(load.bundles.size());
+    for (const Bundle& bundle : load.bundles) {
+        totals.forTwo += bundle.twoPeople ? 1 : 0;
+        totals.pieces += piecesIn(bundle);
+        totals.kilograms += bundle.kilograms;
+        totals.longest = std::max(totals.longest, longestIn(bundle));
+    }
+    return totals;
+}
+
+std::int64_t piecesIn(const Bundle& bundle)
+{
+    std::int64_t pieces = 0;
+    for (const LoadedPiece& piece : bundle.pieces)
+        pieces += piece.count;
+    return pieces;
+}
+
+Length longestIn(const Bundle& bundle)
+{
+    Length longest;
+    for (const LoadedPiece& piece : bundle.pieces)
+        longest = std::max(longest, piece.length);
+    return longest;
+}
+
 } // namespace lapwright::schedule

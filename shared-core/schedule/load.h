@@ -44,6 +44,18 @@ struct Load {
     friend bool operator==(const Load&, const Load&) = default;
 };
 
+/// What a load comes to.
+struct LoadTotals {
+    std::int64_t bundles = 0;
+    std::int64_t forTwo = 0; ///< bundles that two people carry
+    std::int64_t pieces = 0;
+    double kilograms = 0.0;
+    Length longest; ///< piece
+};
+[[nodiscard]] LoadTotals totalsOf(const Load& load);
+[[nodiscard]] std::int64_t piecesIn(const Bundle& bundle);
+[[nodiscard]] Length longestIn(const Bundle& bundle);
+
 /// How heavy and long a bundle may be before two people carry it; defaults are common practice, no source: 23
 /// kg (about 51 lb) and 10 ft.
 struct BundleLimits {

@@ -25,17 +25,16 @@ void moveWithin(std::vector<std::uint32_t>& line, std::size_t from, std::size_t 
 Moves::Moves(const Timing& timing, std::uint64_t seed) : timing_(timing), random_(seed)
 {
     const auto& tasks = timing.problem().tasks();
-    std::map<std::pair<std::uint32_t, std::uint32_t>, std::vector<std::size_t>> groups;
+    std::map<std::pair<std::uint32_t, std::uint32_t>, std::size_t> known;
     for (std::size_t task = 0; task < tasks.size(); ++task) {
         all_.push_back(task);
         if (tasks[task].stage == Stage::Fold)
             lots_.push_back(task);
         const Timing::WayNumbers& way = timing.ways(task).front();
-        groups[{way.fitting, way.setting}].push_back(task);
-    }
-    for (std::size_t task = 0; task < tasks.size(); ++task) {
-        const Timing::WayNumbers& way = timing.ways(task).front();
-        alike_.push_back(groups[{way.fitting, way.setting}]);
+        const std::size_t group = known.try_emplace({way.fitting, way.setting}, known.size()).first->second;
+        groups_.resize(known.size());
+        groups_[group].push_back(task);
+        groupOf_.push_back(group);
     }
 }
 
@@ -185,7 +184,7 @@ std::vector<std::size_t> Moves::pullForward(Sequences& sequences, const Times& t
 /// The task goes right behind another of the same fitting and setting.
 std::vector<std::size_t> Moves::joinAlike(Sequences& sequences, const Times& times, std::size_t task)
 {
-    const auto& group = alike_[task];
+    const auto& group = groups_[groupOf_[task]];
     const std::size_t other = group[below(group.size())];
     const std::size_t machine = times.machine[other];
     if (other == task || wayOn(timing_.problem().tasks()[task], machine) == nullptr)

@@ -35,7 +35,8 @@ private:
     std::mt19937_64 random_;
     std::vector<std::size_t> lots_;
     std::vector<std::size_t> all_;
-    std::vector<std::vector<std::size_t>> alike_; ///< by task: those of the same setting
+    std::vector<std::vector<std::size_t>> groups_; ///< tasks of one setting
+    std::vector<std::size_t> groupOf_;             ///< by task
 };
 
 } // namespace lapwright::schedule

@@ -1,4 +1,5 @@
 #include "schedule/record.h"
+#include "measure/writing.h"
 
 #include <algorithm>
 #include <set>
@@ -67,7 +68,7 @@ ScheduleRecord recordOf(const Problem& problem, const Schedule& schedule)
             done[*delivery] = std::max(done[*delivery], block.end);
         for (const LateReason& reason : schedule.late)
             if (reason.lot == block.task)
-                record.tasks.back().late = plainWords(reason.statement);
+                record.tasks.back().late = say(reason.statement, {});
     }
     for (std::size_t index = 0; index < problem.deliveries().size(); ++index) {
         const Delivery& delivery = problem.deliveries()[index];
@@ -122,22 +123,6 @@ std::vector<Error> faultsOf(const ScheduleRecord& record)
                               "made ready, begun and ended in this order, from the schedule's begin"});
     }
     return errors;
-}
-
-std::string plainWords(const Phrase& phrase)
-{
-    std::string words = phrase.text;
-    for (const auto& [name, value] : phrase.values) {
-        const auto* text = std::get_if<std::string>(&value);
-        const auto* number = std::get_if<std::int64_t>(&value);
-        const std::string mark = "{" + name + "}";
-        for (auto at = words.find(mark); at != std::string::npos; at = words.find(mark, at + 1))
-            words.replace(at, mark.size(),
-                          text != nullptr     ? *text
-                          : number != nullptr ? std::to_string(*number)
-                                              : "?");
-    }
-    return words;
 }
 
 } // namespace lapwright::schedule

@@ -84,7 +84,4 @@ struct ScheduleRecord {
 /// twice, ends before begins. Places are those of the document.
 [[nodiscard]] std::vector<Error> faultsOf(const ScheduleRecord& record);
 
-/// The sentence with its values put in; only texts are values here.
-[[nodiscard]] std::string plainWords(const Phrase& phrase);
-
 } // namespace lapwright::schedule

@@ -18,6 +18,13 @@ struct StockItem {
     friend bool operator==(const StockItem&, const StockItem&) = default;
 };
 
+/// Whether anything of it is left: a coil, or a count, that came to nothing is not.
+[[nodiscard]] inline bool isThere(const StockItem& item)
+{
+    return item.stock.count != std::int64_t{0} &&
+           (item.stock.kind != cutting::StockKind::Coil || item.stock.length > Length());
+}
+
 /// What a shop has on its racks, and how it cuts.
 struct ShopStock {
     std::string shop; ///< name, for tickets

@@ -47,8 +47,9 @@ void take(ShopStock& stock, const cutting::Stock& source, const cutting::Pattern
         return;
     }
     if (source.kind == StockKind::Coil)
-        return takeFromCoil(*item, pattern.length * pattern.count, changes);
-    takeSheets(*item, pattern.count, changes);
+        takeFromCoil(*item, pattern.length * pattern.count, changes);
+    else
+        takeSheets(*item, pattern.count, changes);
     if (source.kind == StockKind::Remnant)
         stock.items.erase(item);
 }
@@ -107,8 +108,8 @@ Result<StockChange> correct(ShopStock& stock, const std::string& key, std::optio
     if (item == stock.items.end())
         return Error{"stock", "no " + key, "a sheet, coil or remnant of the stock"};
     const bool coil = item->stock.kind == StockKind::Coil;
-    if (coil ? !length : !count || length)
-        return Error{key, coil ? "no length" : "no count",
+    if (coil ? !length || count : !count || length)
+        return Error{key, coil ? "no length, or a count" : "no count, or a length",
                      coil ? "the length left on the coil" : "how many there are"};
     if (count.value_or(0) < 0 || length.value_or(Length()) < Length())
         return Error{key, "less than nothing", "nothing or more"};
@@ -120,8 +121,7 @@ Result<StockChange> correct(ShopStock& stock, const std::string& key, std::optio
         change.count = *count - item->stock.count.value_or(0);
         item->stock.count = *count;
     }
-    const bool gone = item->stock.kind != StockKind::Sheet && count.value_or(1) == 0;
-    if (gone || (coil && *length == Length()))
+    if (item->stock.kind != StockKind::Sheet && !isThere(*item))
         stock.items.erase(item);
     return change;
 }

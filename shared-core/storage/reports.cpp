@@ -25,12 +25,14 @@ std::vector<OrderDelivery> deliveries(const Database& database)
 {
     Rows rows = database.query("SELECT " + summaryColumns() +
                                ", (SELECT MAX(e.at) FROM piece_events e WHERE e.order_id = o.id"
-                               " AND e.kind = 'advance' AND e.state = 'loaded')"
+                               " AND e.kind = 'advance' AND e.state = 'loaded'),"
+                               " o.unfinished - COALESCE((SELECT c.count FROM order_counts c"
+                               " WHERE c.order_id = o.id AND c.state = 'loaded'), 0)"
                                " FROM current_orders o WHERE o.wanted_by <> '' AND o.cancelled = 0"
                                " ORDER BY o.due, o.job_name, o.id");
     std::vector<OrderDelivery> all;
     while (rows.next())
-        all.push_back({summaryAt(rows, 0), rows.text(10)});
+        all.push_back({summaryAt(rows, 0), rows.text(10), rows.number(11)});
     return all;
 }
 

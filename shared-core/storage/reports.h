@@ -27,6 +27,7 @@ struct MetalUse {
 struct OrderDelivery {
     OrderSummary order;
     std::string lastLoaded; ///< ISO 8601; empty: nothing left yet
+    std::int64_t toGo = 0;  ///< pieces that are still to leave, made again or not
 };
 [[nodiscard]] std::vector<OrderDelivery> deliveries(const Database& database);
 

@@ -152,8 +152,9 @@ bool saveLoad(const Database& database, const std::string& id, const std::string
         database,
         "INSERT INTO loads (id, made_at, document, truck, bundles, pieces, kilograms, longest_nm)"
         " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
-        {text(id), text(stamp.at), text(document), text(summary.truck), qint64(summary.bundles),
-         qint64(summary.pieces), summary.kilograms, qint64(summary.longest.inNanometres())});
+        {text(id), text(stamp.at), text(document), text(summary.truck), qint64(summary.totals.bundles),
+         qint64(summary.totals.pieces), summary.totals.kilograms,
+         qint64(summary.totals.longest.inNanometres())});
 }
 
 std::optional<std::string> loadDocument(const Database& database, const std::string& id)

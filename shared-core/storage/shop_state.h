@@ -1,6 +1,7 @@
 #pragma once
 
 #include "measure/length.h"
+#include "schedule/load.h"
 #include "site/job.h"
 #include "storage/database.h"
 #include "storage/orders.h"
@@ -72,10 +73,7 @@ void logStock(const Database& database, const StockEvent& event, const Stamp& st
 /// What lists show of a load.
 struct LoadSummary {
     std::string truck;
-    std::int64_t bundles = 0;
-    std::int64_t pieces = 0;
-    double kilograms = 0.0;
-    Length longest;
+    schedule::LoadTotals totals;
 };
 
 /// Keeps a load; false if one of this id is there already.

@@ -1,24 +1,9 @@
 #include "acts/catalogue.h"
 
-#include "documents/catalogue.h"
 #include "documents/machine.h"
 #include "storage/library.h"
 
 namespace lapwright::acts {
-
-Result<pieces::Catalogue> loadCatalogue(const std::vector<std::string>& shopFolders)
-{
-    documents::CatalogueBuilder builder;
-    for (const auto kind :
-         {storage::LibraryKind::Metals, storage::LibraryKind::Trims, storage::LibraryKind::RuleSets}) {
-        const auto files = storage::libraryFiles(kind, shopFolders);
-        if (!files.ok())
-            return files.errors();
-        for (const storage::LibraryFile& file : *files)
-            builder.add(file.name, file.text);
-    }
-    return builder.build();
-}
 
 Result<std::vector<fold::Machine>> loadMachines(const std::vector<std::string>& shopFolders)
 {

@@ -2,6 +2,7 @@
 
 #include "acts/catalogue.h"
 #include "fold/check.h"
+#include "storage/catalogue.h"
 
 #include <algorithm>
 
@@ -48,7 +49,7 @@ Result<std::vector<std::string>> faultsOf(const trim::Profile& profile, const tr
 Result<FoldPrograms> FoldPrograms::forShop(const std::vector<std::string>& machines,
                                            const std::vector<std::string>& libraryFolders)
 {
-    auto catalogue = loadCatalogue(libraryFolders);
+    auto catalogue = storage::loadCatalogue(libraryFolders);
     if (!catalogue.ok())
         return catalogue.errors();
     auto known = loadMachines(libraryFolders);

@@ -4,17 +4,13 @@
 #include "documents/entered.h"
 #include "documents/make.h"
 #include "measure/rounding.h"
+#include "pieces/summary.h"
 
 #include <cmath>
 #include <iterator>
 #include <utility>
 
 namespace lapwright::acts {
-
-double kilogramsEach(const pieces::Order& order, const pieces::Piece& piece)
-{
-    return order.profiles[piece.profile].kilogramsPerMetre * inMetres(piece.blankLength);
-}
 
 pieces::Order takeOff(const site::Job& job, const pieces::Catalogue& catalogue)
 {
@@ -56,8 +52,9 @@ storage::IncomingOrder incoming(const documents::OrderDocument& order, const std
         const pieces::OrderedProfile& profile = derived.profiles[piece.profile];
         incoming.pieces.push_back({piece.mark, piece.run, profile.id, profile.material.metal,
                                    profile.material.gauge, profile.material.colour, profile.girth,
-                                   piece.blankLength, std::llround(1000.0 * kilogramsEach(derived, piece)),
-                                   piece.count, std::move(makes[index])});
+                                   piece.blankLength,
+                                   std::llround(1000.0 * pieces::kilogramsEach(derived, piece)), piece.count,
+                                   std::move(makes[index])});
     }
     return incoming;
 }

@@ -7,9 +7,6 @@
 /// From an order document to what the shop keeps of it.
 namespace lapwright::acts {
 
-/// Mass of one piece of this mark, from its longest point.
-[[nodiscard]] double kilogramsEach(const pieces::Order& order, const pieces::Piece& piece);
-
 /// The take-off of a job, with findings of texts as entered that say something else than their values.
 [[nodiscard]] pieces::Order takeOff(const site::Job& job, const pieces::Catalogue& catalogue);
 

@@ -1,6 +1,5 @@
 #include "acts/load_words.h"
 
-#include "acts/loading.h"
 #include "acts/words.h"
 
 namespace lapwright::acts {
@@ -10,15 +9,15 @@ std::vector<std::string> loadInWords(const schedule::Load& load, const Style& st
     std::vector<std::string> lines;
     for (const schedule::Bundle& bundle : load.bundles) {
         lines.push_back(bundle.label + "  " + bundle.job + (bundle.area.empty() ? "" : ", " + bundle.area) +
-                        ", " + describe(bundle.material) + ", " + massInWords(bundle.kilograms, style) +
+                        ", " + describe(bundle.material) + ", " + writeMass(bundle.kilograms, style) +
                         (bundle.twoPeople ? ", two people" : ""));
         for (const schedule::LoadedPiece& piece : bundle.pieces)
             lines.push_back("    [ ] " + std::to_string(piece.count) + " of " + piece.mark + ", " +
                             write(piece.length, style) + (piece.run.empty() ? "" : ", for run " + piece.run));
     }
-    const storage::LoadSummary all = summaryOf(load);
+    const schedule::LoadTotals all = schedule::totalsOf(load);
     lines.push_back(counted(all.bundles, "bundle") + ", " + counted(all.pieces, "piece") + ", " +
-                    massInWords(all.kilograms, style) + ", longest " + write(all.longest, style));
+                    writeMass(all.kilograms, style) + ", longest " + write(all.longest, style));
     return lines;
 }
 

@@ -65,21 +65,6 @@ void advance(const storage::Database& database, const schedule::Bundle& bundle,
 
 } // namespace
 
-storage::LoadSummary summaryOf(const schedule::Load& load)
-{
-    storage::LoadSummary summary;
-    summary.truck = load.truck;
-    summary.bundles = static_cast<std::int64_t>(load.bundles.size());
-    for (const schedule::Bundle& bundle : load.bundles) {
-        summary.kilograms += bundle.kilograms;
-        for (const schedule::LoadedPiece& piece : bundle.pieces) {
-            summary.pieces += piece.count;
-            summary.longest = std::max(summary.longest, piece.length);
-        }
-    }
-    return summary;
-}
-
 std::optional<schedule::Load> makeLoad(const storage::Database& database, const std::string& truck,
                                        const storage::Stamp& stamp)
 {
@@ -87,7 +72,8 @@ std::optional<schedule::Load> makeLoad(const storage::Database& database, const 
         schedule::Load load{newUuid(), truck, stamp.at, schedule::bundle(readyPieces(database), {})};
         if (load.bundles.empty())
             return std::nullopt;
-        if (!storage::saveLoad(database, load.id, documents::writeLoad({load, {}}), stamp, summaryOf(load)))
+        if (!storage::saveLoad(database, load.id, documents::writeLoad({load, {}}), stamp,
+                               {load.truck, schedule::totalsOf(load)}))
             throw storage::StorageFailure("a new load has an identity that is taken");
         for (const schedule::Bundle& bundle : load.bundles)
             for (const schedule::LoadedPiece& piece : bundle.pieces)

@@ -16,7 +16,4 @@ namespace lapwright::acts {
 [[nodiscard]] std::optional<schedule::Load> makeLoad(const storage::Database& database,
                                                      const std::string& truck, const storage::Stamp& stamp);
 
-/// Truck, bundles, pieces, weight and longest piece of a load.
-[[nodiscard]] storage::LoadSummary summaryOf(const schedule::Load& load);
-
 } // namespace lapwright::acts

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "measure/result.h"
+#include "schedule/piece_life.h"
 #include "site/job.h"
 #include "storage/database.h"
 #include "storage/orders.h"
@@ -42,5 +43,17 @@ struct Moved {
 
 /// Says that cut pieces are folded.
 [[nodiscard]] Moved fold(const storage::Database& database, const Which& which, const storage::Stamp& stamp);
+
+/// Says that `count` cut pieces of one mark are folded, in one transaction. Precondition: count > 0. Error:
+/// so many are not cut and waiting.
+[[nodiscard]] Result<bool> foldSome(const storage::Database& database, const Which& which, std::int64_t count,
+                                    const storage::Stamp& stamp);
+
+/// Scraps `count` pieces of one mark that stand in `state` (cut, folded or bundled); they are ordered again
+/// at once and go into the next plan. `reason` is kept with the event. Errors: so many do not stand there, or
+/// they left on a truck.
+[[nodiscard]] Result<bool> scrap(const storage::Database& database, const Which& which,
+                                 schedule::PieceState state, std::int64_t count, const std::string& reason,
+                                 const storage::Stamp& stamp);
 
 } // namespace lapwright::acts

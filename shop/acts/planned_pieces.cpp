@@ -14,9 +14,8 @@ std::vector<storage::PlannedPiece> piecesCutBy(const documents::CutPlan& plan)
     std::vector<storage::PlannedPiece> pieces;
     for (std::size_t blank = 0; blank < counts.size(); ++blank) {
         const std::string& key = plan.problem.blanks[blank].key;
-        const std::string order = schedule::orderOfBlank(key);
         if (counts[blank] > 0)
-            pieces.push_back({order, key.substr(order.size() + 1), counts[blank]});
+            pieces.push_back({schedule::orderOfBlank(key), schedule::markOfBlank(key), counts[blank]});
     }
     return pieces;
 }

@@ -160,7 +160,7 @@ bool keepStock(const storage::Database& database, const PlanRequest& request)
     const auto standing = standingStock(database);
     const bool replaced =
         standing.ok() && standing->has_value() && !((*standing)->value == request.stock->value);
-    storage::saveStockDocument(database, documents::writeStock(*request.stock));
+    database.write([&] { storage::saveStockDocument(database, documents::writeStock(*request.stock)); });
     return replaced;
 }
 

@@ -3,7 +3,6 @@
 #include "acts/fold_programs.h"
 #include "acts/kept_order.h"
 #include "acts/open_pieces.h"
-#include "acts/priority.h"
 #include "acts/shop_stock.h"
 #include "documents/cut.h"
 #include "documents/schedule.h"
@@ -114,6 +113,13 @@ void addLots(const pieces::Order& order, const std::optional<FoldPrograms>& prog
     }
 }
 
+/// A person's word for the order; at least 1 where pieces are made again, because a crew waits for them.
+int priorityOf(const storage::Database& database, const storage::OrderSummary& order)
+{
+    const int remade = storage::orderCounts(database, order.id).remade > 0 ? 1 : 0;
+    return std::max(static_cast<int>(order.priority), remade);
+}
+
 /// Orders and lots as the orders arrived.
 schedule::ShopWork workIn(const storage::Database& database, const std::optional<FoldPrograms>& programs)
 {
@@ -122,15 +128,17 @@ schedule::ShopWork workIn(const storage::Database& database, const std::optional
     for (const storage::PieceInState& piece : storage::piecesIn(database, schedule::PieceState::Cut))
         cutAlready[schedule::blankKey(piece.order, piece.piece.mark)] += piece.count;
     const OpenPieces open(database, {schedule::PieceState::Ordered, schedule::PieceState::Cut});
-    std::vector<storage::OrderSummary> orders = storage::currentOrders(database);
+    std::vector<storage::OrderSummary> orders = storage::unfinishedOrders(database);
     std::stable_sort(orders.begin(), orders.end(), [](const auto& left, const auto& right) {
         return left.firstReceivedAt < right.firstReceivedAt;
     });
     for (const storage::OrderSummary& summary : orders) {
         if (!open.any(summary.id))
             continue;
-        work.orders.push_back(
-            {summary.id, summary.jobName, dateOf(summary), priorityOf(database, summary.id)});
+        const auto wanted = schedule::readDate(summary.wantedBy);
+        work.orders.push_back({summary.id, summary.jobName,
+                               wanted.ok() ? std::optional(*wanted) : std::nullopt,
+                               priorityOf(database, summary)});
         addLots(open.of(keptOrder(database, summary.id)), programs, cutAlready, work);
     }
     for (const storage::StoredPlan& stored : storage::waitingPlans(database)) {
@@ -162,22 +170,25 @@ bool keepFloor(const storage::Database& database, const ScheduleRequest& request
     const auto standing = standingFloor(database);
     const bool replaced =
         standing.ok() && standing->has_value() && !((*standing)->value == request.floor->value);
-    storage::saveFloorDocument(database, documents::writeFloor(*request.floor));
+    database.write([&] { storage::saveFloorDocument(database, documents::writeFloor(*request.floor)); });
     return replaced;
 }
 
-schedule::GoOn withinTime(const ScheduleRequest& request)
+/// Until the time is over or the caller has enough.
+schedule::GoOn goOnFor(const ScheduleRequest& request)
 {
     if (!request.timeLimit)
-        return {};
+        return request.goOn;
     const auto end = std::chrono::steady_clock::now() + *request.timeLimit;
-    return [end](const schedule::Progress&) { return std::chrono::steady_clock::now() < end; };
+    return [end, goOn = request.goOn](const schedule::Progress& progress) {
+        return (!goOn || goOn(progress)) && std::chrono::steady_clock::now() < end;
+    };
 }
 
 void keep(const storage::Database& database, const schedule::ScheduleRecord& record)
 {
-    storage::saveScheduleDocument(database,
-                                  documents::writeSchedule({record, {}}, documents::Layout::Canonical));
+    const std::string document = documents::writeSchedule({record, {}}, documents::Layout::Canonical);
+    database.write([&] { storage::saveScheduleDocument(database, document); });
 }
 
 } // namespace
@@ -228,7 +239,7 @@ Result<Scheduled> scheduleAll(const storage::Database& database, const ScheduleR
         return scheduled;
     }
     const schedule::Schedule schedule =
-        schedule::solve(*assembly->problem, request.settings, withinTime(request));
+        schedule::solve(*assembly->problem, request.settings, goOnFor(request));
     if (!schedule.feasibility.workable())
         throw storage::StorageFailure(
             "a schedule that does not pass its check; this is a fault of the program");

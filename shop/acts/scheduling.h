@@ -24,6 +24,8 @@ struct ScheduleRequest {
     schedule::Settings settings;
     /// Ends the search sooner than its work limit, by the clock of this machine.
     std::optional<std::chrono::milliseconds> timeLimit;
+    /// Called every now and then on the calling thread; false ends the search with the best schedule so far.
+    schedule::GoOn goOn = {};
     std::vector<std::string> libraryFolders;
 };
 

@@ -1,7 +1,5 @@
 #include "acts/words.h"
 
-#include <QString>
-
 namespace lapwright::acts {
 
 std::string describe(const rules::Finding& finding, const Style& style)
@@ -18,20 +16,6 @@ std::string describe(const rules::Finding& finding, const Style& style)
         line += finding.clause->edition.empty() ? "]" : ", " + finding.clause->edition + "]";
     }
     return line;
-}
-
-std::string massInWords(double kilograms, const Style& style)
-{
-    // The avoirdupois pound is 0.45359237 kg exactly (international yard and pound agreement, 1959).
-    constexpr double kilogramsOfPound = 0.45359237;
-    return style.unit == LengthUnit::Millimetres
-               ? QString::number(kilograms, 'f', 1).toStdString() + " kg"
-               : QString::number(kilograms / kilogramsOfPound, 'f', 0).toStdString() + " lb";
-}
-
-std::string counted(std::int64_t count, const std::string& what)
-{
-    return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
 }
 
 std::string describe(const site::Material& material)

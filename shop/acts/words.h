@@ -4,7 +4,6 @@
 #include "rules/finding.h"
 #include "site/job.h"
 
-#include <cstdint>
 #include <string>
 
 /// Words that the command, the screens and the papers share.
@@ -14,9 +13,5 @@ namespace lapwright::acts {
 [[nodiscard]] std::string describe(const rules::Finding& finding, const Style& style);
 /// "24 ga galvanised-steel, Slate".
 [[nodiscard]] std::string describe(const site::Material& material);
-/// Pounds beside feet and inches, kilograms beside millimetres: "52 lb", "23.6 kg".
-[[nodiscard]] std::string massInWords(double kilograms, const Style& style);
-/// "1 piece", "3 pieces".
-[[nodiscard]] std::string counted(std::int64_t count, const std::string& what);
 
 } // namespace lapwright::acts

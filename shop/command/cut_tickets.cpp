@@ -8,6 +8,7 @@
 #include "drawing/svg.h"
 #include "print/cut_ticket.h"
 #include "print/piece_labels.h"
+#include "schedule/batch.h"
 #include "storage/shop_state.h"
 
 #include <map>
@@ -24,8 +25,8 @@ public:
     {
         std::map<std::string, std::int64_t> blanks;
         for (const cutting::Blank& blank : problem.blanks)
-            blanks[orderOf(blank)] += blank.count;
-        for (const storage::OrderSummary& order : storage::currentOrders(database))
+            blanks[schedule::orderOfBlank(blank.key)] += blank.count;
+        for (const storage::OrderSummary& order : storage::unfinishedOrders(database))
             if (blanks.contains(order.id)) {
                 place_[order.id] = orders_.size();
                 orders_.push_back({letterOf(orders_.size()), order.jobName, order.revision, order.wantedBy,
@@ -36,8 +37,8 @@ public:
     /// "A E1.2"; only the mark where the plan serves one order.
     [[nodiscard]] std::string nameOf(const cutting::Blank& blank) const
     {
-        const std::string mark = blank.key.substr(blank.key.find('/') + 1);
-        const auto place = place_.find(orderOf(blank));
+        const std::string mark = schedule::markOfBlank(blank.key);
+        const auto place = place_.find(schedule::orderOfBlank(blank.key));
         return place == place_.end() || orders_.size() == 1 ? mark
                                                             : orders_[place->second].letter + " " + mark;
     }
@@ -54,11 +55,6 @@ public:
     }
 
 private:
-    static std::string orderOf(const cutting::Blank& blank)
-    {
-        return blank.key.substr(0, blank.key.find('/'));
-    }
-
     /// A to Z, AA to ZZ…
     static std::string letterOf(std::size_t place)
     {

@@ -8,6 +8,7 @@
 #include "input.h"
 #include "measure/rounding.h"
 #include "pictures.h"
+#include "storage/catalogue.h"
 #include "storage/document_file.h"
 #include "unfold.h"
 
@@ -197,7 +198,7 @@ Length lengthOf(const Unfolded& piece, const std::vector<fold::Machine>& machine
 
 Exit foldProfile(const QCommandLineParser& options)
 {
-    const auto catalogue = acts::loadCatalogue(libraryFolders(options));
+    const auto catalogue = storage::loadCatalogue(libraryFolders(options));
     const auto machines = acts::loadMachines(libraryFolders(options));
     if (!catalogue.ok() || !machines.ok()) {
         tell(catalogue.ok() ? machines.errors() : catalogue.errors());

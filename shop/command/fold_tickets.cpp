@@ -24,7 +24,7 @@ std::string piecesOf(const pieces::Order& order, std::size_t profile)
                  (piece.count > 1 ? " x" + std::to_string(piece.count) : "");
         count += piece.count;
     }
-    return acts::counted(count, "piece") + ": " + marks;
+    return counted(count, "piece") + ": " + marks;
 }
 
 } // namespace

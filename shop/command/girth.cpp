@@ -4,6 +4,7 @@
 #include "measure/rounding.h"
 #include "pictures.h"
 #include "pieces/why.h"
+#include "storage/catalogue.h"
 #include "storage/document_file.h"
 #include "unfold.h"
 
@@ -30,7 +31,7 @@ Result<bool> draw(const Unfolded& unfolded, const std::string& path, const Style
 
 Exit girth(const QCommandLineParser& options)
 {
-    const auto catalogue = acts::loadCatalogue(libraryFolders(options));
+    const auto catalogue = storage::loadCatalogue(libraryFolders(options));
     const auto unfolded =
         catalogue.ok() ? unfold(argument(options), *catalogue) : Result<Unfolded>(catalogue.errors());
     if (!unfolded.ok()) {

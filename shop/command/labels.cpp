@@ -2,6 +2,7 @@
 
 #include "acts/incoming.h"
 #include "command.h"
+#include "pieces/summary.h"
 
 #include <QString>
 
@@ -46,7 +47,7 @@ std::string labelLines(const pieces::Order& order, const Style& style)
                           profile.profile.name, piece.run, place == places.end() ? "" : place->second,
                           profile.material.metal, profile.material.gauge, profile.material.colour,
                           lapwright::write(piece.blankLength, style), lapwright::write(profile.girth, style),
-                          QString::number(acts::kilogramsEach(order, piece), 'f', 2).toStdString()});
+                          QString::number(pieces::kilogramsEach(order, piece), 'f', 2).toStdString()});
     }
     return text;
 }

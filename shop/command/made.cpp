@@ -36,8 +36,7 @@ Exit foldPieces(const storage::Database& database, const acts::Which& which, con
                 Results& results)
 {
     const acts::Moved moved = acts::fold(database, which, stamp);
-    results.add(acts::counted(moved.count, "piece") + " folded",
-                {{"state", "folded"}, {"count", moved.count}});
+    results.add(counted(moved.count, "piece") + " folded", {{"state", "folded"}, {"count", moved.count}});
     tell(moved.errors);
     if (moved.count == 0 && !which.mark.empty())
         tell("no piece " + which.mark + " is cut");

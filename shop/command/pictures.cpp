@@ -3,6 +3,7 @@
 #include "drawing/plan_picture.h"
 #include "drawing/profile_picture.h"
 #include "drawing/svg.h"
+#include "pieces/summary.h"
 #include "print/words.h"
 
 namespace lapwright::command {
@@ -84,14 +85,7 @@ std::string Pictures::plan(const pieces::Order& order) const
 {
     drawing::PlanPicture picture;
     picture.style = style_;
-    for (const pieces::RunTakeoff& run : order.runs) {
-        if (run.pieceCount == 0)
-            continue;
-        const std::string& first = order.pieces[run.firstPiece].mark;
-        const std::string& last = order.pieces[run.firstPiece + run.pieceCount - 1].mark;
-        std::string& marks = picture.marks[run.run];
-        marks += (marks.empty() ? "" : ", ") + (first == last ? first : first + " to " + last);
-    }
+    picture.marks = pieces::marksByRun(order);
     return drawing::toSvg(drawing::planPicture(order.job, picture));
 }
 

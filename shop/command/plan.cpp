@@ -43,7 +43,7 @@ void report(const acts::PlannedBatch& planned, const Style& style, Results& resu
     if (!planned.plan)
         return;
     const cutting::Plan& plan = planned.plan->plan;
-    results.add(acts::describe(planned.batch.material) + ": " + acts::counted(planned.batch.pieces, "piece") +
+    results.add(acts::describe(planned.batch.material) + ": " + counted(planned.batch.pieces, "piece") +
                     " from " + acts::summaryInWords(*planned.plan, style),
                 {{"metal", planned.batch.material.metal},
                  {"gauge", planned.batch.material.gauge},
@@ -84,8 +84,10 @@ nlohmann::json asJson(const schedule::ScheduleRecord& record)
     return {{"schedule", std::move(json)}};
 }
 
-/// Tells what the schedule comes to. True if nothing is left out of it.
-bool report(const acts::Scheduled& scheduled, const QCommandLineParser& options, Results& results)
+/// Tells what the schedule comes to, but not again of what `told` names that nothing can fold it. True if
+/// nothing is left out of it.
+bool report(const acts::Scheduled& scheduled, const std::set<std::string>& told,
+            const QCommandLineParser& options, Results& results)
 {
     if (scheduled.floorReplaced)
         tell("the floor in the database is replaced by " + text(options, "floor"));
@@ -93,7 +95,8 @@ bool report(const acts::Scheduled& scheduled, const QCommandLineParser& options,
         tell("no floor is known: scheduled on the usual one, a cutting line and the shop's folding machines, "
              "Monday to Friday 07:00-12:00 and 12:30-15:30, usual times; give --floor with yours");
     for (const rules::Finding& finding : scheduled.findings)
-        tell(acts::describe(finding, styleOf(options)));
+        if (finding.code != "schedule.no_folder" || !told.contains(finding.place))
+            tell(acts::describe(finding, styleOf(options)));
     if (!scheduled.record)
         return !rules::anyBlocks(scheduled.findings);
     std::string lines;
@@ -128,7 +131,9 @@ Exit planAll(const QCommandLineParser& options, const Wanted& wanted, const stor
         tell("the stock in the database is replaced by " + text(options, "stock") +
              "; leave --stock out to go on with what is left on the racks");
     const Style style = styleOf(options);
+    std::set<std::string> told;
     for (const acts::Unfoldable& one : planned->unfoldable) {
+        told.insert(one.name);
         tell("BLOCKS  " + one.name + ": no machine of the shop can fold it");
         for (const std::string& line : acts::inWords(one.outcome, style))
             tell("        " + line);
@@ -137,7 +142,7 @@ Exit planAll(const QCommandLineParser& options, const Wanted& wanted, const stor
     for (const acts::PlannedBatch& batch : planned->batches)
         report(batch, style, results);
     if (planned->held > 0)
-        tell(acts::counted(planned->held, "piece") + " held; `lapwright order release` lets them go");
+        tell(counted(planned->held, "piece") + " held; `lapwright order release` lets them go");
     if (planned->batches.empty())
         results.nothing("nothing to cut");
     const auto scheduled = acts::scheduleAll(database, wanted.schedule);
@@ -146,7 +151,7 @@ Exit planAll(const QCommandLineParser& options, const Wanted& wanted, const stor
         tell(scheduled.errors());
         return Exit::BadInput;
     }
-    const bool all = report(*scheduled, options, results);
+    const bool all = report(*scheduled, told, options, results);
     results.finish();
     return planned->complete() && all ? Exit::Done : Exit::Blocked;
 }

@@ -88,7 +88,7 @@ void printLoads(const storage::Database& database, const Paperwork& work, Ticket
 {
     int number = 0;
     for (const std::string& document : storage::loadDocuments(database)) {
-        const auto load = documents::readLoad(document);
+        auto load = documents::readLoad(document);
         if (!load.ok())
             throw storage::StorageFailure(load.errors().front().sentence());
         std::string text = "LOAD  " + load->value.truck + " " + load->value.madeAt + "\n\n";
@@ -97,6 +97,7 @@ void printLoads(const storage::Database& database, const Paperwork& work, Ticket
         folder.write("load", ++number, "txt", text);
         folder.write("load", number, "json", document);
         const print::LoadedOrders orders = ordersOn(database, load->value);
+        load->value.madeAt = onTheWall(load->value.madeAt);
         writePdf(folder, work, "load", number,
                  print::loadList(load->value, orders, work.printing, work.style));
         writePdf(folder, work, "check", number,

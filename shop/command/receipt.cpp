@@ -29,7 +29,7 @@ Exit receive(const QCommandLineParser& options, const storage::Database& databas
     if (taken->hereBefore)
         tell("this receipt was here before; only events that are new count");
     Results results(options);
-    results.add(acts::counted(taken->received, "piece") + " received, " + std::to_string(taken->missing) +
+    results.add(counted(taken->received, "piece") + " received, " + std::to_string(taken->missing) +
                     " short, damaged or wrong",
                 {{"received", taken->received}, {"missing", taken->missing}});
     results.finish();
@@ -66,13 +66,12 @@ Exit status(const QCommandLineParser& options, const storage::Database& database
                      {"customer", order.customer},
                      {"revision", order.revision},
                      {"wanted_by", order.wantedBy}});
+    const schedule::PieceCounts counts = storage::shopCounts(database);
     for (std::size_t state = 0; state < schedule::pieceStates; ++state) {
-        std::int64_t count = 0;
-        for (const storage::PieceInState& piece : storage::piecesIn(database, static_cast<PieceState>(state)))
-            count += piece.count;
+        const std::int64_t count = counts.in[state];
         const std::string name(schedule::name(static_cast<PieceState>(state)));
         if (count > 0)
-            results.add(acts::counted(count, "piece") + " " + name, {{"state", name}, {"count", count}});
+            results.add(counted(count, "piece") + " " + name, {{"state", name}, {"count", count}});
     }
     results.finish();
     return Exit::Done;

@@ -4,6 +4,7 @@
 #include "command.h"
 #include "input.h"
 #include "results.h"
+#include "storage/catalogue.h"
 #include "storage/document_file.h"
 
 #include <QThread>
@@ -170,12 +171,16 @@ bool takeOnce(const QStringList& named, Receiver& receiver)
 
 Exit receiveAll(const QCommandLineParser& options, const storage::Database& database)
 {
-    const auto catalogue = acts::loadCatalogue(libraryFolders(options));
+    const auto catalogue = storage::loadCatalogue(libraryFolders(options));
     if (!catalogue.ok()) {
         tell(catalogue.errors());
         return Exit::BadInput;
     }
     Receiver receiver(database, *catalogue, options);
+    if (options.isSet("watch") && options.isSet("json")) {
+        tell("--watch: found with --json, expected one of them: a watch never ends its list");
+        return Exit::BadInput;
+    }
     if (options.isSet("watch")) {
         bool isNumber = false;
         const double seconds = options.value("watch").toDouble(&isNumber);

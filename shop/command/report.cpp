@@ -69,8 +69,8 @@ Table lateness(const storage::Database& database, const std::string& today)
     Table table;
     for (const storage::OrderDelivery& one : storage::deliveries(database)) {
         const auto wanted = schedule::readDate(one.order.wantedBy);
-        const auto left = schedule::readDate(
-            one.order.unfinished > 0 || one.lastLoaded.empty() ? today : one.lastLoaded.substr(0, 10));
+        const auto left =
+            schedule::readDate(one.toGo > 0 || one.lastLoaded.empty() ? today : one.lastLoaded.substr(0, 10));
         std::int64_t late = 0;
         if (wanted.ok() && left.ok())
             late = std::max<std::int64_t>(0, schedule::daysSinceEpoch(*left) -

@@ -19,7 +19,7 @@ std::string amountInWords(const acts::StockRow& row, const Style& style)
                (row.reserved.length > Length() ? ", " + write(row.reserved.length, style) + " reserved" : "");
     if (stock.kind == cutting::StockKind::Remnant)
         return "remnant " + size + (row.reserved.count > 0 ? ", reserved" : "");
-    return (stock.count ? acts::counted(*stock.count, "sheet") : "sheets as needed") + " " + size +
+    return (stock.count ? counted(*stock.count, "sheet") : "sheets as needed") + " " + size +
            (row.reserved.count > 0 ? ", " + std::to_string(row.reserved.count) + " reserved" : "");
 }
 

@@ -5,7 +5,9 @@
 #include "documents/job.h"
 #include "documents/order.h"
 #include "input.h"
+#include "pieces/summary.h"
 #include "pieces/why.h"
+#include "storage/catalogue.h"
 #include "storage/document_file.h"
 
 #include <QFileInfo>
@@ -50,13 +52,13 @@ void printSummary(const pieces::Order& order, const Style& style)
               padded(profile.profile.name, 32) + padded(profile.id, 9) +
               padded(write(profile.girth, style), 12) + padded(write(piece.blankLength, style), 16) +
               std::to_string(together));
-        kilograms += acts::kilogramsEach(order, piece) * static_cast<double>(together);
+        kilograms += pieces::kilogramsEach(order, piece) * static_cast<double>(together);
         count += together;
     }
     print("");
-    print(acts::counted(count, "piece") + " of " +
-          acts::counted(static_cast<std::int64_t>(order.profiles.size()), "profile") + ", " +
-          acts::massInWords(kilograms, style) + ", " + acts::describe(order.job.material));
+    print(counted(count, "piece") + " of " +
+          counted(static_cast<std::int64_t>(order.profiles.size()), "profile") + ", " +
+          writeMass(kilograms, style) + ", " + acts::describe(order.job.material));
 }
 
 /// The order takes the job's identity. Where `path` already holds an order of it, this is its next revision,
@@ -107,7 +109,7 @@ Exit run(const QCommandLineParser& options)
         tell(job.errors());
         return Exit::BadInput;
     }
-    const auto catalogue = acts::loadCatalogue(libraryFolders(options));
+    const auto catalogue = storage::loadCatalogue(libraryFolders(options));
     if (!catalogue.ok()) {
         tell(catalogue.errors());
         return Exit::BadInput;

@@ -89,10 +89,10 @@ void Batches::reload()
         row.id = keyOf(material);
         row.title = shop().describe(material);
         row.detail = plan == planned.end() ? tr("not planned yet") : shown(plan->second);
-        row.trailing = shown(acts::counted(batch.pieces, "piece"));
+        row.trailing = shown(lapwright::counted(batch.pieces, "piece"));
         row.trailingDetail =
             batch.earliest.empty()
-                ? shown(acts::counted(static_cast<std::int64_t>(batch.orders.size()), "order"))
+                ? shown(lapwright::counted(static_cast<std::int64_t>(batch.orders.size()), "order"))
                 : tr("first due %1").arg(shown(batch.earliest));
         row.swatch = shop().swatchOf(material.colour);
         row.done = plan != planned.end();
@@ -128,7 +128,7 @@ void Batches::showPieces()
         row.detail = order == orders.end() ? QString() : shown(order->second.jobName);
         row.trailing = tr("%1 × %2").arg(shown(write(piece.piece.girth, shop().style())),
                                          shown(write(piece.piece.length, shop().style())));
-        row.trailingDetail = shown(acts::counted(piece.count, "piece"));
+        row.trailingDetail = shown(lapwright::counted(piece.count, "piece"));
         rows.append(row);
     }
     pieces_.setRows(rows);

@@ -1,8 +1,8 @@
 #include "folding_desk.h"
 
-#include "acts/counting.h"
 #include "acts/fold_words.h"
 #include "acts/kept_order.h"
+#include "acts/making.h"
 #include "acts/shop_stock.h"
 #include "acts/words.h"
 #include "drawing/fold_picture.h"

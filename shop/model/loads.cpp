@@ -25,7 +25,7 @@ Row rowOf(const storage::PieceInState& piece, const Shop& shop)
     row.id = shown(piece.order + "/" + piece.piece.mark);
     row.title = shown(piece.piece.mark);
     row.detail = shop.describe(site::Material{piece.piece.metal, piece.piece.gauge, piece.piece.colour});
-    row.trailing = shown(acts::counted(piece.count, "piece"));
+    row.trailing = shown(lapwright::counted(piece.count, "piece"));
     row.trailingDetail = shown(write(piece.piece.length, shop.style()));
     return row;
 }
@@ -56,7 +56,8 @@ void Loads::reload()
         row.id = shown(load->value.id);
         row.title = load->value.truck.empty() ? tr("Load") : shown(load->value.truck);
         row.detail = shown(load->value.madeAt).replace(u'T', u' ').left(16);
-        row.trailing = shown(acts::counted(static_cast<std::int64_t>(load->value.bundles.size()), "bundle"));
+        row.trailing =
+            shown(lapwright::counted(static_cast<std::int64_t>(load->value.bundles.size()), "bundle"));
         row.trailingDetail = mass(kilograms);
         row.sign = QStringLiteral("loads");
         loads.prepend(row);

@@ -3,6 +3,7 @@
 #include "acts/words.h"
 #include "drawing/plan_picture.h"
 #include "drawing/profile_picture.h"
+#include "pieces/summary.h"
 #include "shop.h"
 #include "text.h"
 
@@ -17,14 +18,7 @@ look::Picture planOf(const pieces::Order& order, const Style& style)
 {
     drawing::PlanPicture picture;
     picture.style = style;
-    for (const pieces::RunTakeoff& run : order.runs) {
-        if (run.pieceCount == 0)
-            continue;
-        const std::string& first = order.pieces[run.firstPiece].mark;
-        const std::string& last = order.pieces[run.firstPiece + run.pieceCount - 1].mark;
-        std::string& marks = picture.marks[run.run];
-        marks += (marks.empty() ? "" : ", ") + (first == last ? first : first + " to " + last);
-    }
+    picture.marks = pieces::marksByRun(order);
     return look::Picture(drawing::planPicture(order.job, picture));
 }
 
@@ -85,7 +79,7 @@ void OrderPreview::show(pieces::Order order, const rules::Findings& told)
         Row row{shown(profile.id),
                 shown(profile.id + "  " + profile.profile.name),
                 shop_.describe(profile.material),
-                shown(acts::counted(piecesFrom(order_, at), "piece")),
+                shown(lapwright::counted(piecesFrom(order_, at), "piece")),
                 tr("girth %1").arg(shown(write(profile.girth, style))),
                 {},
                 shop_.swatchOf(profile.material.colour),
@@ -102,7 +96,7 @@ void OrderPreview::show(pieces::Order order, const rules::Findings& told)
             shown(profile.profile.name) +
             (piece.hand == pieces::Hand::None ? QString() : QStringLiteral(", ") + handOf(piece.hand));
         row.trailing = shown(write(piece.length, style));
-        row.trailingDetail = shown(acts::counted(piece.count, "piece"));
+        row.trailingDetail = shown(lapwright::counted(piece.count, "piece"));
         pieces.append(row);
     }
     rules::Findings all = told;

@@ -3,7 +3,7 @@
 #include "acts/catalogue.h"
 #include "acts/shop_stock.h"
 #include "acts/words.h"
-#include "storage/changes.h"
+#include "storage/catalogue.h"
 #include "text.h"
 
 #include <QDateTime>
@@ -28,7 +28,7 @@ Result<std::unique_ptr<Shop>> Shop::open(const QString& databasePath, const QStr
     auto database = storage::Database::open(databasePath.toStdString());
     if (!database.ok())
         return database.errors();
-    auto catalogue = acts::loadCatalogue(libraryFolders);
+    auto catalogue = storage::loadCatalogue(libraryFolders);
     if (!catalogue.ok())
         return catalogue.errors();
     return std::unique_ptr<Shop>(
@@ -49,7 +49,7 @@ Shop::Shop(storage::Database database, pieces::Catalogue catalogue, QString data
     connect(&watch_, &QTimer::timeout, this, &Shop::lookForChanges);
     attempt([this] {
         readColours();
-        changesSeen_ = storage::changesByOthers(database_);
+        changesSeen_ = database_.dataVersion();
     });
     watch_.start(watchEvery);
 }
@@ -68,7 +68,7 @@ void Shop::closeMessage()
 
 QString Shop::counted(qint64 count, const QString& what) const
 {
-    return shown(acts::counted(count, what.toStdString()));
+    return shown(lapwright::counted(count, what.toStdString()));
 }
 
 QString Shop::describe(const site::Material& material) const
@@ -171,7 +171,7 @@ void Shop::readColours()
 void Shop::lookForChanges()
 {
     attempt([this] {
-        const std::int64_t now = storage::changesByOthers(database_);
+        const std::int64_t now = database_.dataVersion();
         if (std::exchange(changesSeen_, now) != now)
             noteChange();
     });

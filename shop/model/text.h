@@ -18,7 +18,7 @@ namespace lapwright::model {
 /// "1 piece", "3 pieces".
 [[nodiscard]] inline QString counted(std::int64_t count, const char* what)
 {
-    return shown(acts::counted(count, what));
+    return shown(lapwright::counted(count, what));
 }
 
 } // namespace lapwright::model

@@ -1,5 +1,6 @@
 #include "print/confirmation.h"
 
+#include "pieces/summary.h"
 #include "print/order_words.h"
 #include "print/words.h"
 
@@ -65,8 +66,9 @@ private:
         add("measured by", job.measuredBy);
         add("material", materialInWords(job.material));
         add("revision", std::to_string(order_.revision));
-        add("pieces", std::to_string(pieceCount(order_)));
-        add("weight", writeMass(kilogramsOf(order_), style_));
+        const pieces::Totals totals = pieces::totalsOf(order_);
+        add("pieces", std::to_string(totals.pieces));
+        add("weight", writeBothMasses(totals.kilograms, style_));
         sheet_.add(std::move(facts));
     }
 

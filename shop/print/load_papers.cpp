@@ -12,41 +12,6 @@ namespace lapwright::print {
 namespace {
 
 /// Everything of a load added up.
-struct Whole {
-    std::int64_t pieces = 0;
-    double kilograms = 0.0;
-    Length longest;
-    std::int64_t forTwo = 0;
-};
-
-std::int64_t piecesIn(const schedule::Bundle& bundle)
-{
-    std::int64_t pieces = 0;
-    for (const schedule::LoadedPiece& piece : bundle.pieces)
-        pieces += piece.count;
-    return pieces;
-}
-
-Length longestIn(const schedule::Bundle& bundle)
-{
-    Length longest;
-    for (const schedule::LoadedPiece& piece : bundle.pieces)
-        longest = std::max(longest, piece.length);
-    return longest;
-}
-
-Whole wholeOf(const schedule::Load& load)
-{
-    Whole whole;
-    for (const schedule::Bundle& bundle : load.bundles) {
-        whole.pieces += piecesIn(bundle);
-        whole.kilograms += bundle.kilograms;
-        whole.longest = std::max(whole.longest, longestIn(bundle));
-        whole.forTwo += bundle.twoPeople ? 1 : 0;
-    }
-    return whole;
-}
-
 const LoadedOrder& orderOf(const LoadedOrders& orders, const std::string& id)
 {
     static const LoadedOrder unknown;
@@ -89,13 +54,13 @@ Sheet begun(const char* title, const schedule::Load& load, const LoadedOrders& o
     sheet.title = title;
     sheet.subject = truckOf(load);
     sheet.foot = footOf(jobsOn(load, orders), 0, printing);
-    const Whole whole = wholeOf(load);
+    const schedule::LoadTotals whole = schedule::totalsOf(load);
     sheet.add(Paragraph{jobsOn(load, orders), Tone::Strong});
     sheet.add(Facts{
-        {{"bundles", std::to_string(load.bundles.size()) +
+        {{"bundles", std::to_string(whole.bundles) +
                          (whole.forTwo > 0 ? ", " + std::to_string(whole.forTwo) + " for two people" : "")},
          {"pieces", std::to_string(whole.pieces)},
-         {"weight", writeMass(whole.kilograms, style)},
+         {"weight", writeBothMasses(whole.kilograms, style)},
          {"longest piece", write(whole.longest, style)},
          {"made up", dayAndTime(load.madeAt)}}});
     return sheet;
@@ -147,7 +112,7 @@ Sheet loadList(const schedule::Load& load, const LoadedOrders& orders, const Pri
         }
         table.groups.back().rows.push_back({{{bundle.label, Tone::Strong, Cell::Kind::Tick},
                                              {std::to_string(piecesIn(bundle)), Tone::Strong},
-                                             {writeMass(bundle.kilograms, style)},
+                                             {writeBothMasses(bundle.kilograms, style)},
                                              {write(longestIn(bundle), style)},
                                              {materialInWords(bundle.material) + ": " + contentsOf(bundle)},
                                              {bundle.twoPeople ? "TWO PEOPLE" : "", Tone::Strong}}});
@@ -217,7 +182,7 @@ Label labelOf(const schedule::Bundle& bundle, const schedule::Load& load, const 
     }
     label.lines.push_back(what);
     label.lines.push_back(contentsOf(bundle));
-    label.job = writeMass(bundle.kilograms, style) + " \xC2\xB7 " + truckOf(load);
+    label.job = writeBothMasses(bundle.kilograms, style) + " \xC2\xB7 " + truckOf(load);
     const auto code = schedule::labelText({bundle.order, std::max<std::int64_t>(1, order.revision), "",
                                            bundle.label, std::max<std::int64_t>(1, piecesIn(bundle))});
     if (code.ok())

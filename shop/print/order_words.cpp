@@ -70,25 +70,4 @@ std::string endsInWords(const pieces::Piece& piece)
            endInWords(piece.end.kind);
 }
 
-double kilogramsOfOne(const pieces::Order& order, const pieces::Piece& piece)
-{
-    return order.profiles[piece.profile].kilogramsPerMetre * inMetres(piece.blankLength);
-}
-
-std::int64_t pieceCount(const pieces::Order& order)
-{
-    std::int64_t count = 0;
-    for (const pieces::Piece& piece : order.pieces)
-        count += piece.count;
-    return count;
-}
-
-double kilogramsOf(const pieces::Order& order)
-{
-    double kilograms = 0.0;
-    for (const pieces::Piece& piece : order.pieces)
-        kilograms += static_cast<double>(piece.count) * kilogramsOfOne(order, piece);
-    return kilograms;
-}
-
 } // namespace lapwright::print

@@ -20,9 +20,4 @@ namespace lapwright::print {
 /// "left end mitre, right end lap"; empty where both are square.
 [[nodiscard]] std::string endsInWords(const pieces::Piece& piece);
 
-[[nodiscard]] double kilogramsOfOne(const pieces::Order& order, const pieces::Piece& piece);
-/// How many pieces the order has, and what they weigh together.
-[[nodiscard]] std::int64_t pieceCount(const pieces::Order& order);
-[[nodiscard]] double kilogramsOf(const pieces::Order& order);
-
 } // namespace lapwright::print

@@ -1,5 +1,6 @@
 #include "print/piece_labels.h"
 
+#include "pieces/summary.h"
 #include "print/order_words.h"
 #include "print/words.h"
 #include "schedule/label_text.h"
@@ -18,9 +19,10 @@ Label labelOf(const pieces::Order& order, const pieces::Piece& piece,
     label.where = placeOf(piece, places);
     const std::string hand = handInWords(piece.hand), ends = endsInWords(piece);
     label.lines.push_back(profile.profile.name + (hand.empty() ? "" : ", " + hand));
-    label.lines.push_back((piece.count > 1 ? "each " + write(piece.blankLength, style) + ", " : "") +
-                          "girth " + write(profile.girth, style) + ", " +
-                          writeMass(static_cast<double>(piece.count) * kilogramsOfOne(order, piece), style));
+    label.lines.push_back(
+        (piece.count > 1 ? "each " + write(piece.blankLength, style) + ", " : "") + "girth " +
+        write(profile.girth, style) + ", " +
+        writeBothMasses(static_cast<double>(piece.count) * pieces::kilogramsEach(order, piece), style));
     if (!ends.empty())
         label.lines.push_back(ends);
     label.material = materialInWords(profile.material);
@@ -28,7 +30,7 @@ Label labelOf(const pieces::Order& order, const pieces::Piece& piece,
     label.profile = profile.profile;
     label.thickness = profile.thickness;
     label.twoPeople =
-        isForTwo(static_cast<double>(piece.count) * kilogramsOfOne(order, piece), piece.blankLength);
+        isForTwo(static_cast<double>(piece.count) * pieces::kilogramsEach(order, piece), piece.blankLength);
     const auto code = schedule::labelText({order.id, order.revision, piece.mark, "", piece.count});
     if (code.ok())
         label.code = *code;

@@ -73,7 +73,7 @@ struct Picture {
     drawing::DisplayList list;
 };
 
-/// A picture with a table to its right, never on two pages: for small ones.
+/// A picture with a table to its right, never on two pages; the table below it where no page holds them so.
 struct Beside {
     Picture picture;
     Table table;

@@ -3,36 +3,13 @@
 #include "schedule/load.h"
 
 #include <algorithm>
-#include <cmath>
-#include <cstdio>
 
 namespace lapwright::print {
 
-namespace {
-
-/// Exact: the international pound of 1959 is 0.45359237 kg.
-constexpr double kilogramsPerPound = 0.45359237;
-
-std::string tenths(double value)
+std::string writeBothMasses(double kilograms, const Style& style)
 {
-    char text[64];
-    std::snprintf(text, sizeof text, "%.1f", value);
-    return text;
-}
-
-} // namespace
-
-std::string counted(std::int64_t count, const std::string& what)
-{
-    return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
-}
-
-std::string writeMass(double kilograms, const Style& style)
-{
-    const std::string metric = tenths(kilograms) + " kg";
-    if (style.unit == LengthUnit::Millimetres)
-        return metric;
-    return std::to_string(std::llround(kilograms / kilogramsPerPound)) + " lb (" + metric + ")";
+    const std::string metric = writeKilograms(kilograms);
+    return style.unit == LengthUnit::Millimetres ? metric : writeMass(kilograms, style) + " (" + metric + ")";
 }
 
 bool isForTwo(double kilograms, Length length)

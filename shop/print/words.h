@@ -4,17 +4,14 @@
 #include "measure/writing.h"
 #include "site/job.h"
 
-#include <cstdint>
 #include <string>
 
 /// How papers say what several of them say.
 namespace lapwright::print {
 
-/// "1 piece", "3 pieces".
-[[nodiscard]] std::string counted(std::int64_t count, const std::string& what);
 /// "27 lb (12.3 kg)" for those who measure in feet or inches, "12.3 kg" for the others; to the whole pound
 /// and the tenth of a kilogram.
-[[nodiscard]] std::string writeMass(double kilograms, const Style& style);
+[[nodiscard]] std::string writeBothMasses(double kilograms, const Style& style);
 /// "24 ga galvanised steel"; the metal by its id, as stock and orders name it.
 [[nodiscard]] std::string metalInWords(const site::Material& material);
 /// The same with the colour's name first.

@@ -158,6 +158,7 @@ class BadInput(Program):
                 (["takeoff", "."], ".: found a folder, expected a file"),
                 (["made", "eaten", "--db", "shop.db"], "made eaten, expected cut or folded"),
                 (["print", "--db", "shop.db"], "found no -o"),
+                (["receive", ".", "--db", "shop.db", "--watch", "1", "--json"], "--watch: found with --json"),
                 (["plan", "--db", "shop.db", "--time", "soon"], "--time: found soon, expected seconds from 0 to 86400"),
                 (["plan", "--db", "shop.db", "--time", "-1"], "--time: found -1"),
                 (["plan", "--db", "shop.db", "--time", "nan"], "--time: found nan"),

@@ -2,7 +2,9 @@
 number, job, revision and time on every page; every mark is on its label, its ticket, its confirmation and its check
 sheet as often as it should be; the cost is the shop's own. All data is invented."""
 import collections
+import datetime
 import json
+import os
 import pathlib
 import re
 import subprocess
@@ -10,6 +12,7 @@ import unittest
 
 from program import Program
 
+os.environ["TZ"] = "<-06>6"  # a shop six hours west of Greenwich
 DEMO = pathlib.Path(__file__).resolve().parents[2] / "demo"
 HOUSES = ("larkfield", "hollin", "depot")
 LETTER, A4 = (612.0, 792.0), (595.276, 841.89)
@@ -96,6 +99,8 @@ class Papers(Program):
         # Marks repeat from house to house; together they are as many as the load has.
         self.assertEqual(marks_in(self.is_whole(load_list, A4)), loaded)
         self.assertEqual(marks_in(self.is_whole(check, A4)), loaded)
+        made = datetime.datetime.fromisoformat(load["made_at"].replace("Z", "")) - datetime.timedelta(hours=6)
+        self.assertIn(made.strftime("%Y-%m-%d %H:%M"), words(load_list)[0].split("made up")[1])
         pages = words(bundles)
         self.assertEqual(len(pages), len(load["bundles"]), "a label for each bundle")
         for bundle, page in zip(load["bundles"], pages):

@@ -1,6 +1,7 @@
 """Guards: planning schedules what is to be cut and folded on the shop's floor, says what it comes to against the order
 of arrival, keeps floor and pins, and prints each day. All data is invented."""
 import json
+import sqlite3
 import unittest
 import xml.dom.minidom
 
@@ -76,6 +77,29 @@ class Schedule(Program):
         self.assertIn("2 of 2 orders late", done.stdout)
         self.assertIn("due Thu 10 Dec 07:00: ", done.stdout)
         self.assertIn("LATE", (self.tickets() / "schedule-01.svg").read_text())
+
+    def test_the_priority_a_person_gives_weighs_what_is_late(self):
+        def lateness():
+            done = self.first_plan("--from", "2026-12-09T15:00", "--json")
+            return json.loads(done.stdout)[-1]["schedule"]["weighted_lateness_seconds"]
+        usual = lateness()
+        for name in ORDERS:
+            self.shop("order", "priority", json.loads((self.folder / f"{name}.order.json").read_text())["id"], "3")
+        # The floor's weights are 1 and, from priority 1 on, 5.
+        self.assertEqual(lateness(), 5 * usual)
+
+    def test_stations_that_watch_hear_of_a_schedule(self):
+        def version():
+            connection = sqlite3.connect(self.folder / "shop.db")
+            try:
+                return connection.execute("SELECT version FROM data_version").fetchone()[0]
+            finally:
+                connection.close()
+        self.first_plan()
+        self.shop("made", "cut")
+        before = version()
+        self.plan("--from", MONDAY)
+        self.assertEqual(version(), before + 2, "the plans, then the schedule made after them")
 
     def tickets(self):
         self.printed()

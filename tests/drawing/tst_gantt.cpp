@@ -76,29 +76,12 @@ ScheduleRecord recordFor(const ProblemBuilder& builder)
     return recordOf(problem, solve(problem, settings));
 }
 
-QString faultsIn(const DisplayList& page)
-{
-    QString all;
-    for (const std::string& fault : faultsOf(page))
-        all += QString::fromStdString(fault) + "; ";
-    return all;
-}
-
 std::size_t count(const DisplayList& page, Role role)
 {
     std::size_t found = 0;
     for (const Shape& shape : page.shapes)
         found += std::holds_alternative<Path>(shape) && std::get<Path>(shape).role == role ? 1 : 0;
     return found;
-}
-
-std::string allText(const DisplayList& page)
-{
-    std::string all;
-    for (const Shape& shape : page.shapes)
-        if (const auto* text = std::get_if<Text>(&shape))
-            all += text->text + "\n";
-    return all;
 }
 
 } // namespace
@@ -114,7 +97,7 @@ private slots:
                 const DisplayList page = gantt(record, {day});
                 const QString name = QString("gantt-%1-%2").arg(lots).arg(QString::fromStdString(write(day)));
                 keepPicture(page, name);
-                QVERIFY2(faultsIn(page).isEmpty(), qPrintable(name + ": " + faultsIn(page)));
+                QVERIFY2(report(faultsOf(page)).isEmpty(), qPrintable(name + ": " + report(faultsOf(page))));
                 QCOMPARE(xmlError(toSvg(page)), QString());
             }
         }
@@ -144,7 +127,7 @@ private slots:
             for (const Shape& shape : page.shapes)
                 pins += std::holds_alternative<Circle>(shape) ? 1 : 0;
             --pins; // the legend's
-            text += allText(page);
+            text += textsOf(page);
         }
         QCOMPARE(flags, late);
         QCOMPARE(pins, std::size_t{1});

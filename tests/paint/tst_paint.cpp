@@ -1,5 +1,6 @@
 // Guards: the painter means what the SVG means: same shapes, same places, all text, nothing off the page; on
 // paper the text can be read back and the page is true to size; every ground keeps its lines in sight.
+#include "drawing/palette.h"
 #include "paint/painter.h"
 
 #include "drawing/plan_picture.h"
@@ -220,8 +221,8 @@ private slots:
                                             {paint::Ground::Dark, 7.0},
                                             {paint::Ground::HighContrast, 7.0}}) {
             for (int role = 0; role <= static_cast<int>(Role::Waste); ++role) {
-                const double contrast = paint::contrastOf(paint::inkOn(ground, static_cast<Role>(role)).line,
-                                                          paint::pageColour(ground));
+                const double contrast = drawing::contrastOf(
+                    paint::inkOn(ground, static_cast<Role>(role)).line, paint::pageColour(ground));
                 QVERIFY2(contrast >= least,
                          qPrintable(QStringLiteral("role %1: %2").arg(role).arg(contrast)));
             }
@@ -231,8 +232,8 @@ private slots:
     void contrastIsThatOfTheStandard()
     {
         // WCAG 2.1, "contrast ratio": 21 for black on white, 1 for a colour on itself.
-        QCOMPARE(paint::contrastOf({0, 0, 0}, {255, 255, 255}), 21.0);
-        QCOMPARE(paint::contrastOf({90, 20, 30}, {90, 20, 30}), 1.0);
+        QCOMPARE(drawing::contrastOf({0, 0, 0}, {255, 255, 255}), 21.0);
+        QCOMPARE(drawing::contrastOf({90, 20, 30}, {90, 20, 30}), 1.0);
     }
 };
 

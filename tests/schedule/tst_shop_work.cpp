@@ -97,6 +97,18 @@ private slots:
         QCOMPARE(ordersServed(twoSheets().blanks, twoSheets().patterns.front()),
                  (std::vector<std::string>{"one", "two"}));
     }
+    void aCoilThatIsUsedUpIsNoStock()
+    {
+        ShopStock stock;
+        cutting::Stock coil{"coil", cutting::StockKind::Coil, Length::inches(48), Length(), 1, {}, {}};
+        cutting::Stock sheet{"sheet", cutting::StockKind::Sheet, Length::inches(48), Length::feet(10), {}, {},
+                             {}};
+        stock.items = {{slate, coil}, {slate, sheet}};
+        const Batches batches = batchesOf({piece("one", "E1.1", slate, 3)}, stock, true);
+        const auto from = stockFor(batches.batches.front(), stock);
+        QCOMPARE(from.size(), std::size_t{1});
+        QCOMPARE(from.front().key, std::string("sheet"));
+    }
     void coilWidthsWhereTheyMatter()
     {
         ShopStock stock;

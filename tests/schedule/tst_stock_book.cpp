@@ -110,6 +110,7 @@ private slots:
         QVERIFY(correct(stock, "coil", std::nullopt, Length::feet(3), "measured")->length ==
                 -Length::feet(7));
         QVERIFY(!correct(stock, "coil", 1, std::nullopt, "").ok());
+        QVERIFY(!correct(stock, "coil", 0, Length::feet(3), "").ok());
         QVERIFY(!correct(stock, "sheet", -1, std::nullopt, "").ok());
         QVERIFY(!correct(stock, "sheet", std::nullopt, Length::feet(3), "").ok());
         QVERIFY(!correct(stock, "nothing", 1, std::nullopt, "").ok());

@@ -7,6 +7,7 @@
 #include "documents/order.h"
 #include "documents/shop.h"
 #include "shop.h"
+#include "source_directory.h"
 #include "storage/document_file.h"
 
 #include <QQmlApplicationEngine>
@@ -25,13 +26,13 @@ constexpr int longest = 60'000;
 
 QString demo(const QString& file)
 {
-    return QStringLiteral(LAPWRIGHT_SOURCE_DIR "/demo/") + file;
+    return QString::fromStdString(sourceDirectory() + "/demo/") + file;
 }
 
 /// The order of a demo house as the installer would send it.
 QUrl orderOf(const QString& house, const QTemporaryDir& folder)
 {
-    const auto catalogue = acts::loadCatalogue({});
+    const auto catalogue = storage::loadCatalogue({});
     const auto text = storage::readDocument(demo(house + ".job.json").toStdString());
     const auto job = documents::readJob(*text);
     pieces::Order order = acts::takeOff(job->value, *catalogue);
@@ -290,4 +291,5 @@ private slots:
 };
 
 QTEST_MAIN(TestShopDay)
+#include "storage/catalogue.h"
 #include "tst_shop_day.moc"

@@ -152,6 +152,27 @@ private slots:
         QCOMPARE(receiveOrder(database, second, stamp, false).reasons.size(), 1U);
         QVERIFY(!waitingPlan(database, "p").has_value());
     }
+    void whatLeftOnATruckIsNotToGoAnyMore()
+    {
+        const Database database = fresh();
+        IncomingOrder one = order(1);
+        one.pieces.resize(1);
+        (void)receiveOrder(database, one, stamp, false);
+        const auto move = [&](PieceState state, std::int64_t count) {
+            const std::string event = std::string(schedule::name(state)) + std::to_string(count);
+            const LoggedEvent moved{event, one.id, "E1.2", {PieceEvent::Kind::Advance, state, count}, ""};
+            QVERIFY(database.write([&] { return logEvent(database, moved, stamp); }).ok());
+        };
+        for (const PieceState state : {PieceState::Cut, PieceState::Folded, PieceState::Bundled})
+            move(state, 2);
+        move(PieceState::Loaded, 1);
+        QCOMPARE(deliveries(database).front().toGo, std::int64_t{1});
+        const LoggedEvent last{
+            "last", one.id, "E1.2", {PieceEvent::Kind::Advance, PieceState::Loaded, 1}, ""};
+        QVERIFY(database.write([&] { return logEvent(database, last, stamp); }).ok());
+        QCOMPARE(deliveries(database).front().toGo, std::int64_t{0});
+        QCOMPARE(deliveries(database).front().order.unfinished, std::int64_t{2});
+    }
     void whatWaitsIsListedAndCanBeDismissed()
     {
         const Database database = fresh();

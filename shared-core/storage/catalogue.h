@@ -1,0 +1,15 @@
+#pragma once
+
+#include "measure/result.h"
+#include "pieces/takeoff.h"
+
+#include <string>
+#include <vector>
+
+namespace lapwright::storage {
+
+/// Metals, trims and rule sets that ship with the program, and those of the shop's own folders. Errors: those
+/// of libraryFiles and of documents::CatalogueBuilder.
+[[nodiscard]] Result<pieces::Catalogue> loadCatalogue(const std::vector<std::string>& shopFolders);
+
+} // namespace lapwright::storage
