@@ -1,105 +1,14 @@
 #include "documents/order.h"
 #include "documents/shop.h"
-#include "mobile/tablet_at.h"
-#include "model/field_app.h"
+#include "mobile/field_bench.h"
 #include "schedule/label_text.h"
 #include "source_directory.h"
 #include "storage/document_file.h"
-#include "store/jobs.h"
 
-#include <QAbstractItemModelTester>
-#include <QTemporaryDir>
 #include <QtTest>
 
 using namespace lapwright;
 using namespace lapwright::field;
-
-namespace {
-
-/// The field app without a window, in a folder of its own, and every list in it watched.
-struct Bench {
-    QTemporaryDir folder;
-    QString path = folder.filePath("tablet.db");
-    std::unique_ptr<Tablet> tablet = std::make_unique<Tablet>(tabletAt(path));
-    std::unique_ptr<FieldApp> app = std::make_unique<FieldApp>(*tablet);
-    std::vector<std::unique_ptr<QAbstractItemModelTester>> testers;
-
-    Bench() { watch(); }
-    void watch()
-    {
-        const std::vector<QAbstractItemModel*> lists = {app->jobs(),
-                                                        app->editor()->chains(),
-                                                        app->editor()->runs(),
-                                                        app->editor()->suspects(),
-                                                        app->trim()->kinds(),
-                                                        app->trim()->trims(),
-                                                        app->trim()->sizes(),
-                                                        app->trim()->runs(),
-                                                        app->check(),
-                                                        app->order()->pieces(),
-                                                        app->order()->profiles(),
-                                                        app->order()->changes(),
-                                                        app->delivery()};
-        for (QAbstractItemModel* list : lists)
-            testers.push_back(std::make_unique<QAbstractItemModelTester>(
-                list, QAbstractItemModelTester::FailureReportingMode::QtTest));
-    }
-    void restart()
-    {
-        testers.clear();
-        app.reset();
-        tablet.reset();
-        tablet = std::make_unique<Tablet>(tabletAt(path));
-        app = std::make_unique<FieldApp>(*tablet);
-        watch();
-    }
-    JobEditor& editor() { return *app->editor(); }
-    bool add(const QString& length)
-    {
-        editor().entry()->length()->setText(length);
-        return editor().keepRun();
-    }
-    /// 40' by 24', closed, with the usual trim.
-    void house()
-    {
-        QVERIFY(editor().newJob("Alder"));
-        QVERIFY(editor().startChain("eave"));
-        editor().entry()->slope()->setText("6");
-        for (const char* length : {"40'", "24'", "40'", "24'"})
-            QVERIFY(add(length));
-        QVERIFY(editor().closeChain());
-        app->trim()->refresh();
-        QVERIFY(app->trim()->suggestAll());
-    }
-};
-
-schedule::Load inventedLoad()
-{
-    schedule::Load load;
-    load.id = "00000000-0000-4000-8000-00000000aaaa";
-    load.truck = "White truck";
-    load.madeAt = "2026-11-25T08:00:00Z";
-    const auto piece = [](const char* mark, std::int64_t count) {
-        return schedule::LoadedPiece{mark, count, "E1", "P1", Length::feet(10)};
-    };
-    load.bundles = {{"B1",
-                     "00000000-0000-4000-8000-00000000bbbb",
-                     "Alder",
-                     {"galvanised-steel", "24 ga", "Slate"},
-                     {piece("E1.1", 4), piece("E1.2", 1)},
-                     20.0,
-                     false},
-                    {"B2",
-                     "00000000-0000-4000-8000-00000000bbbb",
-                     "Alder",
-                     {"galvanised-steel", "24 ga", "Slate"},
-                     {piece("E2.1", 2)},
-                     9.0,
-                     true}};
-    return load;
-}
-
-} // namespace
 
 /// Guards: the view models, without a window: what is typed becomes what is kept, every number comes from the
 /// core, and lists tell their views exactly what changed.
@@ -167,7 +76,7 @@ void FieldModels::whatIsAmbiguousIsAsked()
 
 void FieldModels::aHouseGrowsAndCloses()
 {
-    Bench bench;
+    FieldBench bench;
     bench.house();
     QCOMPARE(bench.editor().closure(), JobEditor::Closure::Closes);
     QCOMPARE(bench.editor().runs()->count(), 4);
@@ -181,7 +90,7 @@ void FieldModels::aHouseGrowsAndCloses()
 
 void FieldModels::aRunAFootWrongIsNamed()
 {
-    Bench bench;
+    FieldBench bench;
     bench.house();
     bench.editor().setRun(2);
     QVERIFY(bench.add("41'"));
@@ -193,7 +102,7 @@ void FieldModels::aRunAFootWrongIsNamed()
 
 void FieldModels::undoAndRedoOverARestart()
 {
-    Bench bench;
+    FieldBench bench;
     bench.house();
     const site::Job whole = bench.editor().job();
     const QString id = bench.editor().jobId();
@@ -217,7 +126,7 @@ void FieldModels::undoAndRedoOverARestart()
 /// again.
 void FieldModels::aChainWithoutRunsOpensAgain()
 {
-    Bench bench;
+    FieldBench bench;
     QVERIFY(bench.editor().newJob("Begun"));
     QVERIFY(bench.editor().startChain("eave"));
     const QString id = bench.editor().jobId();
@@ -229,7 +138,7 @@ void FieldModels::aChainWithoutRunsOpensAgain()
 /// Seen: a name over what the schema takes was kept, and the job could not be read again.
 void FieldModels::aNameTooLongIsCut()
 {
-    Bench bench;
+    FieldBench bench;
     QVERIFY(bench.editor().newJob(QString(300, 'n')));
     bench.app->form()->setAddress(QString(3000, 'a'));
     const QString id = bench.editor().jobId();
@@ -240,7 +149,7 @@ void FieldModels::aNameTooLongIsCut()
 
 void FieldModels::measuredAgain()
 {
-    Bench bench;
+    FieldBench bench;
     bench.house();
     bench.editor().setRun(0);
     bench.editor().entry()->length()->setText("40' 1/2\"");
@@ -255,7 +164,7 @@ void FieldModels::measuredAgain()
 
 void FieldModels::aTapedCorner()
 {
-    Bench bench;
+    FieldBench bench;
     QVERIFY(bench.editor().newJob("Taped"));
     QVERIFY(bench.editor().startChain("eave"));
     QVERIFY(bench.add("10'"));
@@ -276,7 +185,7 @@ void FieldModels::aTapedCorner()
 
 void FieldModels::aReasonTravelsWithTheOrder()
 {
-    Bench bench;
+    FieldBench bench;
     bench.house();
     bench.editor().setRun(0);
     bench.editor().entry()->length()->setText("40' 2\"");
@@ -300,7 +209,7 @@ void FieldModels::aReasonTravelsWithTheOrder()
 
 void FieldModels::revisionsSayWhatChanged()
 {
-    Bench bench;
+    FieldBench bench;
     bench.house();
     OrderModel& order = *bench.app->order();
     QVERIFY(order.send(bench.folder.path()));
@@ -322,7 +231,7 @@ void FieldModels::revisionsSayWhatChanged()
 
 void FieldModels::whatBlocksIsNotSent()
 {
-    Bench bench;
+    FieldBench bench;
     bench.house();
     bench.editor().setRun(2);
     QVERIFY(bench.add("500'")); // longer than any run may be
@@ -334,7 +243,7 @@ void FieldModels::whatBlocksIsNotSent()
 
 void FieldModels::trimForAllRunsAndOne()
 {
-    Bench bench;
+    FieldBench bench;
     bench.house();
     TrimModel& trim = *bench.app->trim();
     QCOMPARE(trim.bare(), 0);
@@ -355,7 +264,7 @@ void FieldModels::trimForAllRunsAndOne()
 
 void FieldModels::aJobFileTwiceIsOneJob()
 {
-    Bench bench;
+    FieldBench bench;
     const QString demo = QString::fromStdString(sourceDirectory() + "/demo/larkfield.job.json");
     QVERIFY(bench.app->openFile(demo));
     QVERIFY(bench.app->openFile(demo));
@@ -368,7 +277,7 @@ void FieldModels::aJobFileTwiceIsOneJob()
 
 void FieldModels::deletingIsTakenBack()
 {
-    Bench bench;
+    FieldBench bench;
     bench.house();
     JobList& jobs = *bench.app->jobs();
     jobs.refresh();
@@ -386,7 +295,7 @@ void FieldModels::deletingIsTakenBack()
 
 void FieldModels::countingALoadIn()
 {
-    Bench bench;
+    FieldBench bench;
     const QString path = bench.folder.filePath("load.json");
     QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({inventedLoad(), {}})).ok());
     DeliveryCheck& delivery = *bench.app->delivery();
@@ -419,7 +328,7 @@ void FieldModels::countingALoadIn()
 
 void FieldModels::twoTabletsCountOnce()
 {
-    Bench bench;
+    FieldBench bench;
     const QString path = bench.folder.filePath("load.json");
     QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({inventedLoad(), {}})).ok());
     DeliveryCheck& delivery = *bench.app->delivery();
