@@ -155,6 +155,10 @@ bool JobEditor::closeChain()
 {
     if (!canClose() || run_ >= 0)
         return false;
+    if (const QString wrong = entry_.problemOfCorner(); !wrong.isEmpty()) {
+        emit failed(wrong);
+        return false;
+    }
     return act("chain.close", tr("%1 closed").arg(chainName()), [&](site::Job& job) {
         site::closeChain(job, static_cast<std::size_t>(chain_), entry_.cornerGiven());
     });

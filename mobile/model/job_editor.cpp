@@ -270,6 +270,12 @@ bool JobEditor::actOnDocument(const char* kind, const QString& words,
     if (changed == document_)
         return true;
     std::string text = documents::writeJob(changed, documents::Layout::Canonical);
+    // Nothing is kept that would not open again, whatever let it in.
+    if (const auto read = documents::readJob(text); !read.ok()) {
+        emit failed(tr("Not kept, because the job could not be opened again: %1")
+                        .arg(shown(read.errors().front().sentence())));
+        return false;
+    }
     try {
         store::KeptJob now = store::commitAct(tablet_.database(), changed.value, kept_, std::move(text),
                                               {kind, kept(words), tablet_.now()});

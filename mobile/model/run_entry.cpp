@@ -23,6 +23,16 @@ QString problemOf(const MeasureEntry& entry)
     return entry.empty() || entry.exact() ? QString() : entry.problem();
 }
 
+/// The same for an angle on the building's side, which must be a corner (site/corner.h).
+QString problemOfAngle(const MeasureEntry& entry)
+{
+    if (!entry.angle() || site::interiorAngle(site::InteriorAngle{*entry.angle(), {}}))
+        return problemOf(entry);
+    return RunEntry::tr("%1 is no corner. Enter the angle on the building's side: 90° at a square outside "
+                        "corner, 270° at a square inside one.")
+        .arg(shown(write(*entry.angle())));
+}
+
 template <class T>
 QString textOf(const std::optional<T>& value)
 {
@@ -170,7 +180,7 @@ QString RunEntry::problemOfCorner() const
     if (corner_ == Corner::Angle) {
         if (angle_.empty())
             return tr("Enter the angle of the corner, on the building's side.");
-        return angle_.exact() ? QString() : angle_.problem();
+        return problemOfAngle(angle_);
     }
     if (corner_ == Corner::Taped) {
         for (const MeasureEntry* side : {&sideBefore_, &sideAfter_, &diagonal_})
@@ -194,9 +204,10 @@ QString RunEntry::problem() const
         for (const MeasureEntry* entry : {&slope_, &otherSlope_})
             if (const QString wrong = problemOf(*entry); !wrong.isEmpty())
                 return wrong;
-    for (const MeasureEntry* entry : {&planCorner_, &exposure_})
-        if (const QString wrong = problemOf(*entry); !wrong.isEmpty())
-            return wrong;
+    if (const QString wrong = problemOfAngle(planCorner_); asksForPlanCorner() && !wrong.isEmpty())
+        return wrong;
+    if (const QString wrong = problemOf(exposure_); asksForExposure() && !wrong.isEmpty())
+        return wrong;
     return hasCorner_ ? problemOfCorner() : QString();
 }
 

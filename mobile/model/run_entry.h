@@ -80,6 +80,8 @@ public:
     [[nodiscard]] bool hasCorner() const { return hasCorner_; }
     [[nodiscard]] bool ready() const { return problem().isEmpty(); }
     [[nodiscard]] QString problem() const;
+    /// Why the corner typed cannot be one; empty if it can.
+    [[nodiscard]] QString problemOfCorner() const;
     [[nodiscard]] MeasureEntry* length() { return &length_; }
     [[nodiscard]] MeasureEntry* levelRun() { return &levelRun_; }
     [[nodiscard]] MeasureEntry* slope() { return &slope_; }
@@ -99,14 +101,13 @@ public:
 
     /// What is typed, put on `base` (the run that is changed, or an empty one). Precondition: ready().
     [[nodiscard]] site::Run run(site::Run base) const;
-    /// Precondition: ready() and hasCorner().
+    /// Precondition: problemOfCorner() is empty.
     [[nodiscard]] site::Corner cornerGiven() const;
 
 signals:
     void changed();
 
 private:
-    [[nodiscard]] QString problemOfCorner() const;
     void showChoices();
 
     site::RunKind kind_ = site::RunKind::Eave;
