@@ -51,7 +51,7 @@ void OrderModel::setPolicy(int policy)
 {
     if (policy < 0 || policy > static_cast<int>(site::PiecePolicy::StockLengths) || policy == this->policy())
         return;
-    takeOff_.editor().act("job.policy-of-pieces", tr("how runs are divided"),
+    takeOff_.editor().act("order.policy", tr("how runs are divided"),
                           [&](site::Job& job) { job.policy = static_cast<site::PiecePolicy>(policy); });
     refresh();
 }

@@ -117,6 +117,11 @@ KeptJob commit(const Connection& connection, const site::Job& job, const KeptJob
     });
 }
 
+/// Kinds of act on a job as a whole, which leave its document alone or make it; every other kind changes the
+/// document and can be undone.
+const QString actsOnTheJobItself =
+    "'job.new', 'job.copy', 'job.import', 'job.archive', 'job.delete', 'job.reopen', 'job.back'";
+
 /// The acts on a document that undo and redo would take, from the whole journal of a job.
 struct Stacks {
     std::vector<std::int64_t> done;
@@ -126,8 +131,9 @@ struct Stacks {
 Stacks stacksOf(const Connection& connection, const std::string& id)
 {
     Stacks stacks;
-    QSqlQuery query = connection.query(
-        "SELECT seq, way FROM acts WHERE job = ? AND kind NOT LIKE 'job.%' ORDER BY seq", {text(id)});
+    QSqlQuery query = connection.query("SELECT seq, way FROM acts WHERE job = ? AND kind NOT IN (" +
+                                           actsOnTheJobItself + ") ORDER BY seq",
+                                       {text(id)});
     while (query.next()) {
         const QString way = query.value(1).toString();
         if (way == "do") {

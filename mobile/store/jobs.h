@@ -34,7 +34,9 @@ struct JobFilter {
     std::optional<JobState> state;
 };
 
-/// One thing a person did: its name for the program, its words for the person ("run E3 added"), when.
+/// One thing a person did: its name for the program ("job.new", "job.copy", "job.import", "job.archive",
+/// "job.delete", "job.reopen" and "job.back" are of the job as a whole and never undone as others are), its
+/// words for the person ("run E3 added"), when.
 struct Act {
     std::string kind;
     std::string words;

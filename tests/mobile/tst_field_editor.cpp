@@ -29,6 +29,7 @@ private slots:
     void aCornerThatCannotBeIsNotKept();
     void aPlanCornerThatCannotBeIsNotReady();
     void whatDoesNotReadBackIsNotKept();
+    void dividingRunsIsTakenBack();
 };
 
 void FieldEditor::aCornerThatCannotBeIsNotKept_data()
@@ -91,6 +92,23 @@ void FieldEditor::whatDoesNotReadBackIsNotKept()
     bench.app->jobs()->refresh();
     QVERIFY(bench.editor().openJob(QString::fromStdString(before.id)));
     QVERIFY(bench.editor().job() == before);
+}
+
+/// Seen: the act was filed under the jobs' own kinds, which undo skips; what was undone then was the act
+/// before it, out of place.
+void FieldEditor::dividingRunsIsTakenBack()
+{
+    FieldBench bench;
+    bench.house();
+    bench.app->order()->setPolicy(1);
+    bench.app->order()->setSpares(2);
+    QCOMPARE(bench.editor().job().policy, site::PiecePolicy::EqualLengths);
+    QVERIFY(bench.editor().undo());
+    QVERIFY(bench.editor().undo());
+    QCOMPARE(bench.editor().job().policy, site::PiecePolicy::FullAndRemainder);
+    QVERIFY(bench.editor().redo());
+    QCOMPARE(bench.editor().job().policy, site::PiecePolicy::EqualLengths);
+    QCOMPARE(bench.editor().job().spares, std::int64_t{0});
 }
 
 QTEST_MAIN(FieldEditor)

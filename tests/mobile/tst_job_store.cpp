@@ -95,6 +95,7 @@ private slots:
     void aFullDiskKeepsTheData();
     void aBackupBringsEverythingBack();
     void aDamagedBackupChangesNothing();
+    void undoSkipsOnlyWhatIsDoneToTheJobItself();
 };
 
 void JobStore::undoAndRedoAreByteForByte()
@@ -305,6 +306,25 @@ void JobStore::aDamagedBackupChangesNothing()
     QVERIFY_EXCEPTION_THROWN(restore(desk.connection, backup), StoreFailure);
     QVERIFY_EXCEPTION_THROWN(restore(desk.connection, desk.folder.filePath("nothing.db")), StoreFailure);
     QCOMPARE(keptJob(desk.connection, desk.job.id)->document, desk.kept.document);
+}
+
+/// Seen: "job.policy-of-pieces" changes the document and was skipped with the acts on the job itself.
+/// Journals that hold it are still there.
+void JobStore::undoSkipsOnlyWhatIsDoneToTheJobItself()
+{
+    Desk desk;
+    const std::string before = desk.kept.document;
+    desk.act("a name");
+    desk.job.policy = site::PiecePolicy::EqualLengths;
+    desk.kept = commitAct(desk.connection, desk.job, desk.kept, textOf(desk.job),
+                          {"job.policy-of-pieces", "how runs are divided", timeOf(++desk.acts)});
+    moveJob(desk.connection, desk.job.id, Shelf::Archived, {"job.archive", "archived", timeOf(++desk.acts)});
+    moveJob(desk.connection, desk.job.id, Shelf::Open, {"job.back", "archived", timeOf(++desk.acts)});
+    QCOMPARE(undoState(desk.connection, desk.job.id).undo.value(), std::string("how runs are divided"));
+    QVERIFY(desk.step(Way::Undo));
+    QVERIFY(desk.step(Way::Undo));
+    QCOMPARE(desk.kept.document, before);
+    QVERIFY(!desk.step(Way::Undo));
 }
 
 QTEST_GUILESS_MAIN(JobStore)
