@@ -81,7 +81,7 @@ void migrate(const Connection& connection)
 
 } // namespace
 
-Result<Connection> Connection::open(const QString& path)
+Result<Connection> Connection::open(const QString& path, WhenEmpty whenEmpty)
 {
     const std::string place = path.toStdString();
     const QString name = QUuid::createUuid().toString(QUuid::WithoutBraces);
@@ -97,6 +97,8 @@ Result<Connection> Connection::open(const QString& path)
             return Error{place, "a database of schema " + std::to_string(version),
                          "schema " + std::to_string(newestSchema) +
                              " or older: a newer Lapwright made this file"};
+        if (version == 0 && whenEmpty == WhenEmpty::Refuse)
+            return Error{place, "a file that holds nothing of Lapwright", "a backup of the field app"};
         migrate(connection);
     } catch (const StoreFailure& failure) {
         return Error{place, failure.what(), "a database of the field app"};

@@ -20,14 +20,18 @@ public:
     using std::runtime_error::runtime_error;
 };
 
+/// What becomes of a file that holds nothing of ours yet: the tablet's own gets its tables, a backup is
+/// refused.
+enum class WhenEmpty { Make, Refuse };
+
 /// One connection to an SQLite file: write-ahead log, every commit on the disk before it returns, foreign
 /// keys enforced, each of these read back. One Connection belongs to one thread.
 class Connection {
 public:
     /// Opens or makes the file and brings it to the newest schema (schema.h); before a migration of a file
     /// that holds data, a copy "FILE.schema-N" is made. Errors: it cannot be opened or written, is no
-    /// database, is damaged, or was made by a newer program.
-    [[nodiscard]] static Result<Connection> open(const QString& path);
+    /// database, is damaged, was made by a newer program, or is empty (schema 0) where that is refused.
+    [[nodiscard]] static Result<Connection> open(const QString& path, WhenEmpty whenEmpty = WhenEmpty::Make);
 
     Connection(Connection&& other) noexcept;
     Connection& operator=(Connection&& other) noexcept;

@@ -11,6 +11,15 @@ namespace {
 /// Parents before children, as foreign keys want it.
 const QStringList tables = {"settings", "jobs", "job_documents", "acts", "orders", "loads", "receipt_events"};
 
+/// A database of another program may count its schemas as we do.
+void refuseForeign(const Connection& connection)
+{
+    for (const QString& table : tables)
+        if (!connection.query("SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = ?", {table})
+                 .next())
+            throw StoreFailure("this is no backup of Lapwright: it has no " + table.toStdString());
+}
+
 void refuseDamaged(const Connection& connection)
 {
     const QStringList damage = connection.damage();
@@ -60,7 +69,7 @@ QString backUp(const Connection& connection, const QString& folder, const QStrin
     const QString path = QDir(folder).filePath("lapwright-backup-" + stamp + ".db");
     QFile::remove(path);
     connection.copyTo(path);
-    const auto written = Connection::open(path);
+    const auto written = Connection::open(path, WhenEmpty::Refuse);
     if (!written.ok())
         throw StoreFailure(written.errors().front().sentence());
     refuseDamaged(*written);
@@ -75,10 +84,11 @@ void restore(const Connection& connection, const QString& backup)
         throw StoreFailure("the backup cannot be read");
     QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
     {
-        const auto opened = Connection::open(copy);
+        const auto opened = Connection::open(copy, WhenEmpty::Refuse);
         if (!opened.ok())
             throw StoreFailure(opened.errors().front().sentence());
         refuseDamaged(*opened);
+        refuseForeign(*opened);
     }
     const QString before = connection.path() + ".before-restore";
     QFile::remove(before);

@@ -95,6 +95,7 @@ private slots:
     void aFullDiskKeepsTheData();
     void aBackupBringsEverythingBack();
     void aDamagedBackupChangesNothing();
+    void whatIsNoBackupChangesNothing();
     void undoSkipsOnlyWhatIsDoneToTheJobItself();
 };
 
@@ -306,6 +307,32 @@ void JobStore::aDamagedBackupChangesNothing()
     QVERIFY_EXCEPTION_THROWN(restore(desk.connection, backup), StoreFailure);
     QVERIFY_EXCEPTION_THROWN(restore(desk.connection, desk.folder.filePath("nothing.db")), StoreFailure);
     QCOMPARE(keptJob(desk.connection, desk.job.id)->document, desk.kept.document);
+}
+
+/// Seen: an empty file, or another program's database, was given our tables and restored as a tablet with
+/// nothing on it.
+void JobStore::whatIsNoBackupChangesNothing()
+{
+    Desk desk;
+    const QString empty = desk.folder.filePath("empty.db");
+    QVERIFY(QFile(empty).open(QIODevice::WriteOnly));
+    const QString foreign = desk.folder.filePath("foreign.db");
+    for (const char* version : {"0", "1"}) {
+        QFile::remove(foreign);
+        {
+            const Connection other = *Connection::open(foreign);
+            for (const char* table :
+                 {"receipt_events", "loads", "orders", "acts", "job_documents", "jobs", "settings"})
+                other.run(QString("DROP TABLE ") + table);
+            other.run("CREATE TABLE songs (title TEXT)");
+            other.run(QString("PRAGMA user_version = ") + version);
+        }
+        for (const QString& file : {empty, foreign}) {
+            QVERIFY_EXCEPTION_THROWN(restore(desk.connection, file), StoreFailure);
+            QCOMPARE(keptJob(desk.connection, desk.job.id)->document, desk.kept.document);
+            QVERIFY(!QFile::exists(desk.path + ".before-restore"));
+        }
+    }
 }
 
 /// Seen: "job.policy-of-pieces" changes the document and was skipped with the acts on the job itself.
