@@ -7,6 +7,7 @@
 #include "drawing/cut_map.h"
 #include "shop.h"
 #include "storage/shop_state.h"
+#include "strip_rows.h"
 #include "text.h"
 
 #include <algorithm>
@@ -16,14 +17,6 @@
 namespace lapwright::model {
 
 namespace {
-
-/// Blanks are rounded up to the cut step, so what is set on the slitter is shown as finely.
-Style fine(Style style)
-{
-    style.inchDenominator = 64;
-    style.tenthsOfMillimetre = 1;
-    return style;
-}
 
 /// "Larkfield E1.2": the mark, and whose it is where the plan serves several.
 std::vector<std::string> namesOf(const documents::CutProblem& problem,
@@ -130,21 +123,7 @@ void CuttingDesk::showCurrent()
         } else {
             shop().tellTrouble(tr("This plan does not pass its check; plan again"));
         }
-        for (const cutting::Strip& strip : plan.cut.plan.patterns[at->pattern].strips) {
-            Row row;
-            row.id = QString::number(rows.size());
-            row.title =
-                tr("%1   %2").arg(rows.size() + 1).arg(shown(write(strip.width, fine(shop().style()))));
-            QStringList blanks;
-            for (const cutting::Crosscut& crosscut : strip.crosscuts)
-                blanks.append(tr("%1 × %2 at %3")
-                                  .arg(crosscut.count)
-                                  .arg(shown(plan.names[crosscut.blank]),
-                                       shown(write(plan.cut.problem.blanks[crosscut.blank].length,
-                                                   fine(shop().style())))));
-            row.detail = blanks.join(QStringLiteral(", "));
-            rows.append(row);
-        }
+        rows = stripRows(plan.cut, at->pattern, plan.names, shop().style());
     }
     strips_.setRows(rows);
     emit currentChanged();
