@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <utility>
 
 namespace lapwright::model {
 
@@ -50,23 +51,37 @@ void CuttingDesk::reload()
     showCurrent();
 }
 
+Result<CuttingDesk::Plan> CuttingDesk::read(const storage::StoredPlan& stored)
+{
+    auto cut = documents::readCutPlan(stored.document);
+    if (!cut.ok())
+        return cut.errors();
+    Plan plan{stored.id, stored.material, std::move(cut->value), std::nullopt, {}};
+    cutting::Admission admission = documents::admit(plan.cut.problem);
+    if (admission.problem && cutting::check(*admission.problem, plan.cut.plan).feasibility.cuttable())
+        plan.problem = std::move(admission.problem);
+    return plan;
+}
+
 void CuttingDesk::readPlans()
 {
-    plans_.clear();
+    std::vector<Plan> known = std::exchange(plans_, {});
     order_.clear();
     std::map<std::string, std::string> jobs;
     for (const storage::OrderSummary& order : storage::currentOrders(shop().database()))
         jobs[order.id] = order.jobName;
     for (const storage::StoredPlan& stored : storage::waitingPlans(shop().database())) {
-        auto cut = documents::readCutPlan(stored.document);
-        if (!cut.ok()) {
-            shop().tellTrouble(cut.errors());
+        const auto same =
+            std::find_if(known.begin(), known.end(), [&](const Plan& plan) { return plan.id == stored.id; });
+        auto plan = same == known.end() ? read(stored) : Result<Plan>(std::move(*same));
+        if (!plan.ok()) {
+            shop().tellTrouble(plan.errors());
             continue;
         }
-        for (std::size_t pattern = 0; pattern < cut->value.plan.patterns.size(); ++pattern)
+        for (std::size_t pattern = 0; pattern < plan->cut.plan.patterns.size(); ++pattern)
             order_.push_back({shown(stored.id) + u'#' + QString::number(pattern), plans_.size(), pattern});
-        std::vector<std::string> names = namesOf(cut->value.problem, jobs);
-        plans_.push_back({stored.id, stored.material, std::move(cut->value), std::move(names)});
+        plan->names = namesOf(plan->cut.problem, jobs);
+        plans_.push_back(*std::move(plan));
     }
 }
 
@@ -111,15 +126,14 @@ void CuttingDesk::showCurrent()
     QList<Row> rows;
     if (const Sheet* at = sheet()) {
         const Plan& plan = plans_[at->plan];
-        const cutting::Admission admission = documents::admit(plan.cut.problem);
-        if (admission.problem && cutting::check(*admission.problem, plan.cut.plan).feasibility.cuttable()) {
+        if (plan.problem) {
             drawing::CutMapPicture picture;
             picture.style = fine(shop().style());
             // The list beside it has the room that the sheet does not need.
             picture.height = Length::millimetres(150);
             picture.names = plan.names;
             picture.material = shop().describe(plan.material).toStdString();
-            map_ = look::Picture(drawing::cutMap(*admission.problem, plan.cut.plan, at->pattern, picture));
+            map_ = look::Picture(drawing::cutMap(*plan.problem, plan.cut.plan, at->pattern, picture));
         } else {
             shop().tellTrouble(tr("This plan does not pass its check; plan again"));
         }

@@ -2,13 +2,16 @@
 
 #include "desk.h"
 #include "documents/cut.h"
+#include "measure/result.h"
 #include "picture.h"
 #include "rows_model.h"
 #include "site/job.h"
+#include "storage/shop_state.h"
 
 #include <QString>
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -70,10 +73,13 @@ private:
         std::string id;
         site::Material material;
         documents::CutPlan cut;
-        std::vector<std::string> names; ///< what each blank is called on the map
+        std::optional<cutting::Problem> problem; ///< missing: the plan does not pass its check
+        std::vector<std::string> names;          ///< what each blank is called on the map
     };
 
     void readPlans();
+    /// Read and checked once for each plan: a plan that is kept never changes.
+    [[nodiscard]] static Result<Plan> read(const storage::StoredPlan& stored);
     void showRows();
     void showCurrent();
     [[nodiscard]] const Sheet* sheet() const;
