@@ -40,6 +40,14 @@ ScreenFrame {
             onClicked: screen.desk.step(1)
         },
         ActionButton {
+            visible: screen.desk.unfinished
+            enabled: screen.shop.mayMake
+            text: qsTr("All of it is cut")
+            sign: "redo"
+            kind: ActionButton.Primary
+            onClicked: screen.desk.finish()
+        },
+        ActionButton {
             enabled: screen.shop.mayMake && screen.desk.current !== ""
             text: screen.desk.ticked ? qsTr("Not cut after all") : qsTr("This is cut")
             sign: screen.desk.ticked ? "undo" : "done"

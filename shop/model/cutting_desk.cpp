@@ -227,31 +227,48 @@ void CuttingDesk::tick()
         emit currentChanged();
 }
 
+QStringList CuttingDesk::sheetsOf(std::size_t plan) const
+{
+    QStringList ids;
+    for (const Sheet& one : order_)
+        if (one.plan == plan)
+            ids.append(one.id);
+    return ids;
+}
+
 bool CuttingDesk::allTicked(std::size_t plan) const
 {
-    return std::all_of(order_.begin(), order_.end(), [&](const Sheet& one) {
-        return one.plan != plan || shop().preferences()->isTicked(one.id);
-    });
+    const QStringList ids = sheetsOf(plan);
+    return std::all_of(ids.begin(), ids.end(),
+                       [this](const QString& id) { return shop().preferences()->isTicked(id); });
+}
+
+bool CuttingDesk::unfinished() const
+{
+    const Sheet* at = sheet();
+    return at != nullptr && allTicked(at->plan);
+}
+
+void CuttingDesk::finish()
+{
+    if (unfinished() && shop().mayMake())
+        finishPlan(sheet()->plan);
 }
 
 void CuttingDesk::finishPlan(std::size_t plan)
 {
     const std::string id = plans_[plan].id;
     const QString name = shop().describe(plans_[plan].material);
-    std::vector<QString> ticks;
-    for (const Sheet& one : order_)
-        if (one.plan == plan)
-            ticks.push_back(one.id);
+    const QStringList ticks = sheetsOf(plan);
     shop().act([&] {
         const auto batch = acts::cutPlan(shop().database(), id, shop().stamp());
         if (!batch.ok())
             return shop().tellTrouble(batch.errors());
         if (!batch->errors.empty())
             return shop().tellTrouble(batch->errors);
+        shop().preferences()->forget(ticks);
         shop().tell(tr("Cut: %1").arg(name));
     });
-    for (const QString& tick : ticks)
-        shop().preferences()->setTicked(tick, false);
 }
 
 } // namespace lapwright::model

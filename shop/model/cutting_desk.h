@@ -9,6 +9,7 @@
 #include "storage/shop_state.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <cstddef>
 #include <optional>
@@ -18,7 +19,7 @@
 namespace lapwright::model {
 
 /// The sheets to cut, one after the other, for the person at the shear or slitter. A sheet is ticked when it
-/// is cut; when the last one of a metal is ticked, the whole plan counts as cut.
+/// is cut; when the last one of a metal is ticked, the whole plan counts as cut. Ticks go only with that.
 class CuttingDesk : public Desk {
     Q_OBJECT
     QML_ELEMENT
@@ -34,6 +35,8 @@ class CuttingDesk : public Desk {
     Q_PROPERTY(QString remnants READ remnants NOTIFY currentChanged FINAL)
     Q_PROPERTY(QString summary READ summary NOTIFY currentChanged FINAL)
     Q_PROPERTY(bool ticked READ ticked NOTIFY currentChanged FINAL)
+    /// Every sheet of the current plan is ticked, but it does not count as cut: that could not be done.
+    Q_PROPERTY(bool unfinished READ unfinished NOTIFY currentChanged FINAL)
     Q_PROPERTY(lapwright::look::Picture map READ map NOTIFY currentChanged FINAL)
 
 public:
@@ -50,12 +53,15 @@ public:
     [[nodiscard]] QString remnants() const;
     [[nodiscard]] QString summary() const;
     [[nodiscard]] bool ticked() const;
+    [[nodiscard]] bool unfinished() const;
     [[nodiscard]] look::Picture map() const { return map_; }
 
     /// To the sheet before (-1) or after (+1); stays at the ends.
     Q_INVOKABLE void step(int by);
     /// Ticks the current sheet as cut and goes to the next that is not; ticked already: takes the tick back.
     Q_INVOKABLE void tick();
+    /// Says once more that the current plan, ticked as a whole, is cut.
+    Q_INVOKABLE void finish();
 
 signals:
     void currentChanged();
@@ -83,6 +89,7 @@ private:
     void showRows();
     void showCurrent();
     [[nodiscard]] const Sheet* sheet() const;
+    [[nodiscard]] QStringList sheetsOf(std::size_t plan) const;
     [[nodiscard]] bool allTicked(std::size_t plan) const;
     void finishPlan(std::size_t plan);
 

@@ -19,6 +19,15 @@ void Preferences::setTicked(const QString& sheet, bool ticked)
     settings_.sync();
 }
 
+void Preferences::forget(const QStringList& sheets)
+{
+    QStringList list = ticks();
+    for (const QString& sheet : sheets)
+        list.removeAll(sheet);
+    settings_.setValue("ticks", list);
+    settings_.sync();
+}
+
 Style Preferences::style() const
 {
     Style style;

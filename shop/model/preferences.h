@@ -61,6 +61,8 @@ public:
     /// Sheets ticked as cut at this station, until their whole plan is.
     [[nodiscard]] bool isTicked(const QString& sheet) const { return ticks().contains(sheet); }
     void setTicked(const QString& sheet, bool ticked);
+    /// Takes the ticks of `sheets` away.
+    void forget(const QStringList& sheets);
 
     /// How this person reads measures.
     [[nodiscard]] Style style() const;

@@ -9,6 +9,7 @@
 #include "shop.h"
 #include "source_directory.h"
 #include "storage/document_file.h"
+#include "storage/shop_state.h"
 
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
@@ -212,6 +213,34 @@ private slots:
         shop->cutting()->setActive(true);
         shop->cutting()->setCurrent(ticked);
         QVERIFY(shop->cutting()->ticked() || shop->cutting()->sheets()->indexOf(ticked) < 0);
+    }
+
+    void ticksStayUntilThePlanCountsAsCut()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        shop->stock()->importStock(QUrl::fromLocalFile(demo("shop.stock.json")));
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        model::CuttingDesk* desk = shop->cutting();
+        desk->setActive(true);
+        const int sheets = desk->sheets()->count();
+        const auto stock = storage::stockDocument(shop->database());
+        const auto putStock = [&](const std::string& document) {
+            shop->database().write([&] { storage::saveStockDocument(shop->database(), document); });
+        };
+        putStock("no stock");
+        for (int sheet = 0; sheet < sheets && !desk->unfinished(); ++sheet)
+            desk->tick();
+        QVERIFY(shop->trouble());
+        QVERIFY(desk->unfinished() && desk->ticked());
+        QCOMPARE(desk->sheets()->count(), sheets);
+        desk->finish();
+        QVERIFY(shop->trouble() && desk->unfinished());
+        putStock(*stock);
+        desk->finish();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QVERIFY(desk->sheets()->count() < sheets && !desk->unfinished());
     }
 
     void aViewerDoesNothing()
