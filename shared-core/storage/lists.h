@@ -99,7 +99,8 @@ struct WaitingOrder {
 [[nodiscard]] Page<WaitingOrder> listWaiting(const Database& database, const From& from);
 /// The document of one that waits, as received; empty if there is none.
 [[nodiscard]] std::string waitingDocument(const Database& database, const std::string& hash);
-/// A person says that it is not to be taken: it is kept, but waits no longer. False if it does not wait.
+/// A person says that it is not to be taken: it is kept, but waits no longer, unless it arrives again. False
+/// if it does not wait.
 [[nodiscard]] bool dismissWaiting(const Database& database, const std::string& hash, const Stamp& stamp);
 
 struct ArrivalRow {

@@ -26,7 +26,8 @@ Arrival wait(const Database& database, const IncomingOrder& order, const Stamp& 
     for (const std::string& reason : reasons)
         all += (all.empty() ? "" : "\n") + reason;
     database.run("INSERT INTO quarantine (hash, order_id, revision, reason, received_at, document)"
-                 " VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT (hash) DO UPDATE SET reason = excluded.reason",
+                 " VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT (hash) DO UPDATE SET reason = excluded.reason,"
+                 " dismissed = 0",
                  {text(order.hash), text(order.id), qint64(order.revision), text(all), text(stamp.at),
                   text(order.document)});
     return {Arrival::Outcome::Waits, std::move(reasons)};

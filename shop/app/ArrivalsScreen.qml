@@ -22,6 +22,13 @@ ScreenFrame {
         ActionButton {
             visible: screen.desk.currentWaits
             enabled: screen.shop.mayPlan
+            text: qsTr("Do not take it")
+            sign: "close"
+            onClicked: screen.desk.dismissCurrent()
+        },
+        ActionButton {
+            visible: screen.desk.currentWaits
+            enabled: screen.shop.mayPlan
             text: qsTr("Accept all the same")
             sign: "done"
             kind: ActionButton.Danger

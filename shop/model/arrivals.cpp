@@ -17,6 +17,8 @@
 #include <QGuiApplication>
 
 #include <algorithm>
+#include <iterator>
+#include <map>
 
 namespace lapwright::model {
 
@@ -28,7 +30,25 @@ constexpr int settleTime = 600;
 
 const QString waitingPrefix = QStringLiteral("waiting/");
 
-rules::Findings reasonsOf(const storage::QuarantinedOrder& order)
+QString rowOf(const std::string& hash)
+{
+    return waitingPrefix + shown(hash);
+}
+
+/// Everything that waits.
+std::vector<storage::WaitingOrder> waitingOrders(const storage::Database& database)
+{
+    std::vector<storage::WaitingOrder> all;
+    storage::From from;
+    do {
+        storage::Page<storage::WaitingOrder> page = storage::listWaiting(database, from);
+        std::move(page.rows.begin(), page.rows.end(), std::back_inserter(all));
+        from.after = page.next;
+    } while (!from.after.empty());
+    return all;
+}
+
+rules::Findings reasonsOf(const storage::WaitingOrder& order)
 {
     rules::Findings findings;
     for (const std::string& reason : order.reasons) {
@@ -66,20 +86,24 @@ Arrivals::Arrivals(Shop& shop) : Desk(shop), preview_(new OrderPreview(shop))
 
 void Arrivals::reload()
 {
-    waiting_ = storage::quarantinedOrders(shop().database());
+    waiting_ = waitingOrders(shop().database());
+    const std::vector<storage::OrderSummary> current = storage::currentOrders(shop().database());
+    std::map<std::string, std::string> names;
+    for (const storage::OrderSummary& order : current)
+        names[order.id] = order.jobName;
     QList<Row> rows;
-    for (const storage::QuarantinedOrder& order : waiting_) {
+    for (const storage::WaitingOrder& order : waiting_) {
+        const auto name = names.find(order.order);
         Row row;
-        row.id = waitingPrefix + shown(order.hash);
-        const auto read = documents::readOrder(order.document);
-        row.title = read.ok() ? shown(read->value.job.name) : shown(order.order);
+        row.id = rowOf(order.hash);
+        row.title = shown(name == names.end() ? order.order : name->second);
         row.detail = tr("revision %1 waits for a person").arg(order.revision);
         row.trailing = shown(order.receivedAt).left(10);
         row.sign = QStringLiteral("hold");
         row.weight = static_cast<int>(rules::Weight::Blocks);
         rows.append(row);
     }
-    for (const storage::OrderSummary& order : storage::currentOrders(shop().database())) {
+    for (const storage::OrderSummary& order : current) {
         Row row;
         row.id = shown(order.id);
         row.title = shown(order.jobName);
@@ -110,20 +134,26 @@ bool Arrivals::currentWaits() const
     return current_.startsWith(waitingPrefix);
 }
 
+const storage::WaitingOrder* Arrivals::currentWaiting() const
+{
+    const auto found =
+        std::find_if(waiting_.begin(), waiting_.end(),
+                     [this](const storage::WaitingOrder& order) { return rowOf(order.hash) == current_; });
+    return found == waiting_.end() ? nullptr : &*found;
+}
+
 void Arrivals::showPreview()
 {
     preview_->clear();
-    if (currentWaits()) {
-        for (const storage::QuarantinedOrder& order : waiting_) {
-            const auto read = documents::readOrder(order.document);
-            if (waitingPrefix + shown(order.hash) != current_ || !read.ok())
-                continue;
+    if (const storage::WaitingOrder* waits = currentWaiting()) {
+        const auto read = documents::readOrder(storage::waitingDocument(shop().database(), waits->hash));
+        if (read.ok()) {
             acts::Derived derived = acts::deriveAgain(*read, shop().catalogue());
-            rules::Findings told = reasonsOf(order);
+            rules::Findings told = reasonsOf(*waits);
             told.insert(told.end(), derived.differences.begin(), derived.differences.end());
             preview_->show(std::move(derived.order), told);
         }
-    } else if (!current_.isEmpty()) {
+    } else if (!current_.isEmpty() && !currentWaits()) {
         preview_->show(acts::keptOrder(shop().database(), current_.toStdString()), {});
     }
     emit currentChanged();
@@ -176,16 +206,14 @@ void Arrivals::take(const QString& path, QStringList& said, bool& trouble)
 
 void Arrivals::acceptCurrent()
 {
-    const auto found =
-        std::find_if(waiting_.begin(), waiting_.end(), [this](const storage::QuarantinedOrder& order) {
-            return waitingPrefix + shown(order.hash) == current_;
-        });
-    if (found == waiting_.end() || !shop().mayPlan())
+    const storage::WaitingOrder* waits = currentWaiting();
+    if (waits == nullptr || !shop().mayPlan())
         return;
-    const storage::QuarantinedOrder order = *found;
+    const storage::WaitingOrder order = *waits;
     shop().act([&] {
         const auto arrived =
-            acts::receiveOrder(shop().database(), shop().catalogue(), order.document, shop().stamp(), true);
+            acts::receiveOrder(shop().database(), shop().catalogue(),
+                               storage::waitingDocument(shop().database(), order.hash), shop().stamp(), true);
         if (!arrived.ok())
             return shop().tellTrouble(arrived.errors());
         if (arrived->arrival && arrived->arrival->outcome == storage::Arrival::Outcome::Taken) {
@@ -198,6 +226,21 @@ void Arrivals::acceptCurrent()
             for (const std::string& reason : arrived->arrival->reasons)
                 reasons.append(shown(reason));
         shop().tellTrouble(reasons.join(u'\n'));
+    });
+}
+
+void Arrivals::dismissCurrent()
+{
+    const storage::WaitingOrder* waits = currentWaiting();
+    if (waits == nullptr || !shop().mayPlan())
+        return;
+    const storage::WaitingOrder order = *waits;
+    shop().act([&] {
+        const QString name = tr("%1, revision %2").arg(preview_->title()).arg(order.revision);
+        if (!storage::dismissWaiting(shop().database(), order.hash, shop().stamp()))
+            return shop().tellTrouble(tr("%1 does not wait any more").arg(name));
+        current_ = shown(order.order);
+        shop().tell(tr("%1 is not taken. It is kept, and waits again if it is sent again").arg(name));
     });
 }
 

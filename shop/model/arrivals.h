@@ -3,7 +3,7 @@
 #include "desk.h"
 #include "order_preview.h"
 #include "rows_model.h"
-#include "storage/quarantine.h"
+#include "storage/lists.h"
 
 #include <QFileSystemWatcher>
 #include <QList>
@@ -42,6 +42,8 @@ public:
     Q_INVOKABLE void takeFiles(const QList<QUrl>& files);
     /// Takes the waiting revision although pieces already begun become scrap.
     Q_INVOKABLE void acceptCurrent();
+    /// The waiting revision is not taken: it is kept, but waits no longer.
+    Q_INVOKABLE void dismissCurrent();
     /// What is to be asked of the installer, as text for a message.
     Q_INVOKABLE [[nodiscard]] QString question() const;
     /// Puts `text` where the system pastes from.
@@ -56,6 +58,8 @@ protected:
 
 private:
     void take(const QString& path, QStringList& said, bool& trouble);
+    /// Nullptr if the current one does not wait.
+    [[nodiscard]] const storage::WaitingOrder* currentWaiting() const;
     void showPreview();
     void watchFolder();
     void takeFromFolder();
@@ -63,7 +67,7 @@ private:
     RowsModel orders_;
     OrderPreview* preview_;
     QString current_;
-    std::vector<storage::QuarantinedOrder> waiting_;
+    std::vector<storage::WaitingOrder> waiting_;
     QFileSystemWatcher watcher_;
     QTimer settle_;
     std::set<QString> seenFiles_;

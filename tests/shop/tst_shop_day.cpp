@@ -30,15 +30,18 @@ QString demo(const QString& file)
     return QString::fromStdString(sourceDirectory() + "/demo/") + file;
 }
 
-/// The order of a demo house as the installer would send it.
-QUrl orderOf(const QString& house, const QTemporaryDir& folder)
+/// The order of a demo house as the installer would send it; with `more` to the customer's name another
+/// content.
+QUrl orderOf(const QString& house, const QTemporaryDir& folder, const std::string& id = acts::newUuid(),
+             const std::string& more = {})
 {
     const auto catalogue = storage::loadCatalogue({});
     const auto text = storage::readDocument(demo(house + ".job.json").toStdString());
     const auto job = documents::readJob(*text);
     pieces::Order order = acts::takeOff(job->value, *catalogue);
-    order.id = acts::newUuid();
-    const QString path = folder.filePath(house + ".order.json");
+    order.id = id;
+    order.job.customer += more;
+    const QString path = folder.filePath(house + QString::fromStdString(more) + ".order.json");
     const auto written = storage::writeDocument(path.toStdString(), documents::writeOrder({order, {}}));
     Q_ASSERT(written.ok());
     return QUrl::fromLocalFile(path);
@@ -285,6 +288,32 @@ private slots:
         shop->arrivals()->takeFiles({QUrl::fromLocalFile(demo("shop.stock.json"))});
         QVERIFY(shop->trouble());
         QVERIFY2(shop->message().contains("shop.stock.json"), qPrintable(shop->message()));
+    }
+
+    void whatWaitsIsDismissedAndWaitsAgainWhenItComesAgain()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        model::Arrivals* desk = shop->arrivals();
+        desk->setActive(true);
+        const std::string id = acts::newUuid();
+        desk->takeFiles({orderOf("hollin", folder, id)});
+        const QUrl other = orderOf("hollin", folder, id, "other");
+        desk->takeFiles({other});
+        QCOMPARE(desk->waiting(), 1);
+        desk->setCurrent(desk->orders()->idAt(0));
+        QVERIFY(desk->currentWaits() && !desk->preview()->empty());
+        QCOMPARE(desk->orders()->rows().at(0).title, desk->orders()->rows().at(1).title);
+        // Not even a person's word takes another content of the same revision.
+        desk->acceptCurrent();
+        QVERIFY(shop->trouble());
+        QCOMPARE(desk->waiting(), 1);
+        desk->dismissCurrent();
+        QVERIFY2(!shop->trouble() && !shop->message().isEmpty(), qPrintable(shop->message()));
+        QCOMPARE(desk->waiting(), 0);
+        QVERIFY(!desk->currentWaits() && !desk->preview()->empty());
+        desk->takeFiles({other});
+        QCOMPARE(desk->waiting(), 1);
     }
 
     void theDayThroughTheWindow()

@@ -188,6 +188,10 @@ private slots:
         QVERIFY(!dismissWaiting(database, "other", stamp));
         QVERIFY(listWaiting(database, {}).rows.empty());
         QCOMPARE(listArrivals(database, {}).rows.front().outcome, std::string("dismissed"));
+        // Who sends it again wants it looked at again.
+        QCOMPARE(receiveOrder(database, other, stamp, false).outcome, Arrival::Outcome::Waits);
+        QCOMPARE(listWaiting(database, {}).rows.size(), 1U);
+        QVERIFY(dismissWaiting(database, "other", stamp));
     }
 };
 
