@@ -129,7 +129,7 @@ ScreenFrame {
                 label: qsTr("Folder to watch for orders")
                 placeholder: qsTr("None")
                 text: screen.preferences.watchedFolder
-                reading: qsTr("Order files put there are taken in by themselves.")
+                reading: screen.shop.mayPlan ? qsTr("Order files put there are taken in by themselves.") : qsTr("Nothing is taken in from there: that is for who may plan.")
                 Layout.fillWidth: true
                 onLeftField: screen.preferences.watchedFolder = text
                 onAccepted: screen.preferences.watchedFolder = text

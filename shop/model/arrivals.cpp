@@ -12,27 +12,32 @@
 #include "text.h"
 
 #include <QClipboard>
-#include <QDir>
 #include <QFileInfo>
 #include <QGuiApplication>
 
 #include <algorithm>
 #include <iterator>
 #include <map>
+#include <utility>
 
 namespace lapwright::model {
 
 namespace {
 
-/// A file in the watched folder may still be being written: it is read when nothing has changed for so long,
-/// milliseconds.
-constexpr int settleTime = 600;
+/// How often the watched folder is looked into, milliseconds.
+constexpr int lookEvery = 1000;
 
 const QString waitingPrefix = QStringLiteral("waiting/");
 
 QString rowOf(const std::string& hash)
 {
     return waitingPrefix + shown(hash);
+}
+
+/// What a revision is called among those that wait. Precondition: the text is an order.
+std::string hashOf(const std::string& text)
+{
+    return documents::revisionHash(documents::readOrder(text).value());
 }
 
 /// Everything that waits.
@@ -76,10 +81,9 @@ QString stateOf(const schedule::PieceCounts& counts)
 
 Arrivals::Arrivals(Shop& shop) : Desk(shop), preview_(new OrderPreview(shop))
 {
-    settle_.setSingleShot(true);
-    settle_.setInterval(settleTime);
-    connect(&watcher_, &QFileSystemWatcher::directoryChanged, this, [this] { settle_.start(); });
-    connect(&settle_, &QTimer::timeout, this, &Arrivals::takeFromFolder);
+    look_.setInterval(lookEvery);
+    connect(&look_, &QTimer::timeout, this, &Arrivals::lookIntoFolder);
+    connect(&nudge_, &QFileSystemWatcher::directoryChanged, this, &Arrivals::lookIntoFolder);
     connect(shop.preferences(), &Preferences::changed, this, &Arrivals::watchFolder);
     watchFolder();
 }
@@ -162,19 +166,29 @@ void Arrivals::showPreview()
 void Arrivals::takeFiles(const QList<QUrl>& files)
 {
     if (!shop().mayPlan())
-        return;
+        return shop().tellTrouble(
+            tr("Nothing is taken in: what you may do here, as Settings says, is not to plan"));
+    QStringList paths;
+    for (const QUrl& file : files)
+        paths.append(file.isLocalFile() ? file.toLocalFile() : file.toString());
+    (void)takeAll(paths);
+}
+
+bool Arrivals::takeAll(const QStringList& paths)
+{
     QStringList said;
     bool trouble = false;
-    shop().act([&] {
-        for (const QUrl& file : files)
-            take(file.isLocalFile() ? file.toLocalFile() : file.toString(), said, trouble);
+    const bool done = shop().act([&] {
+        for (const QString& path : paths)
+            take(path, said, trouble);
     });
-    if (said.isEmpty())
-        return;
+    if (!done || said.isEmpty())
+        return done;
     if (trouble)
         shop().tellTrouble(said.join(u'\n'));
     else
         shop().tell(said.join(u'\n'));
+    return true;
 }
 
 void Arrivals::take(const QString& path, QStringList& said, bool& trouble)
@@ -201,7 +215,8 @@ void Arrivals::take(const QString& path, QStringList& said, bool& trouble)
         return;
     }
     said.append(tr("%1: %2").arg(name, shown(acts::inWords(arrived->arrival->outcome))));
-    current_ = shown(arrived->order);
+    current_ = arrived->arrival->outcome == storage::Arrival::Outcome::Waits ? rowOf(hashOf(*text))
+                                                                             : shown(arrived->order);
 }
 
 void Arrivals::acceptCurrent()
@@ -261,30 +276,38 @@ void Arrivals::copy(const QString& text)
 
 void Arrivals::watchFolder()
 {
-    const QString folder = shop().preferences()->watchedFolder();
-    if (watcher_.directories() == QStringList{folder})
+    if (folder_ == shop().preferences()->watchedFolder())
         return;
-    if (!watcher_.directories().isEmpty())
-        watcher_.removePaths(watcher_.directories());
-    seenFiles_.clear();
-    if (!folder.isEmpty() && QFileInfo(folder).isDir()) {
-        watcher_.addPath(folder);
-        settle_.start();
-    }
+    folder_ = shop().preferences()->watchedFolder();
+    drops_ = {};
+    folderTrouble_.clear();
+    if (!nudge_.directories().isEmpty())
+        nudge_.removePaths(nudge_.directories());
+    if (folder_.isEmpty())
+        return look_.stop();
+    if (QFileInfo(folder_).isDir())
+        nudge_.addPath(folder_);
+    look_.start();
 }
 
-void Arrivals::takeFromFolder()
+void Arrivals::lookIntoFolder()
 {
-    QList<QUrl> files;
-    const QDir folder(shop().preferences()->watchedFolder());
-    for (const QFileInfo& file : folder.entryInfoList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) {
-        // A file that is written anew has another time and is read again; taking an order twice is harmless.
-        const QString version = file.filePath() + file.lastModified().toString(Qt::ISODateWithMs);
-        if (seenFiles_.insert(version).second)
-            files.append(QUrl::fromLocalFile(file.filePath()));
+    if (!shop().mayPlan())
+        return;
+    const auto ready = drops_.look(folder_.toStdString());
+    if (!ready.ok()) {
+        const QString trouble = shown(ready.errors().front().sentence());
+        if (std::exchange(folderTrouble_, trouble) != trouble)
+            shop().tellTrouble(trouble);
+        return;
     }
-    if (!files.isEmpty())
-        takeFiles(files);
+    folderTrouble_.clear();
+    QStringList paths;
+    for (const std::string& path : *ready)
+        paths.append(shown(path));
+    // What the database would not take is given again: taking an order twice is harmless.
+    if (!paths.isEmpty() && !takeAll(paths))
+        drops_ = {};
 }
 
 } // namespace lapwright::model

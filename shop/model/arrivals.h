@@ -1,5 +1,6 @@
 #pragma once
 
+#include "acts/drop_folder.h"
 #include "desk.h"
 #include "order_preview.h"
 #include "rows_model.h"
@@ -11,7 +12,6 @@
 #include <QTimer>
 #include <QUrl>
 
-#include <set>
 #include <vector>
 
 namespace lapwright::model {
@@ -57,20 +57,23 @@ protected:
     void reload() override;
 
 private:
+    [[nodiscard]] bool takeAll(const QStringList& paths);
     void take(const QString& path, QStringList& said, bool& trouble);
     /// Nullptr if the current one does not wait.
     [[nodiscard]] const storage::WaitingOrder* currentWaiting() const;
     void showPreview();
     void watchFolder();
-    void takeFromFolder();
+    void lookIntoFolder();
 
     RowsModel orders_;
     OrderPreview* preview_;
     QString current_;
     std::vector<storage::WaitingOrder> waiting_;
-    QFileSystemWatcher watcher_;
-    QTimer settle_;
-    std::set<QString> seenFiles_;
+    QString folder_; ///< that is watched; empty: none
+    acts::DropFolder drops_;
+    QTimer look_;
+    QFileSystemWatcher nudge_; ///< a look at once where the system tells; the timer looks where it does not
+    QString folderTrouble_;    ///< said already, and not again with every look
 };
 
 } // namespace lapwright::model

@@ -255,8 +255,10 @@ private slots:
         shop->stock()->importStock(QUrl::fromLocalFile(demo("shop.stock.json")));
         QCOMPARE(shop->stock()->items()->count(), 0);
         shop->arrivals()->setActive(true);
+        QVERIFY(shop->message().isEmpty());
         shop->arrivals()->takeFiles({orderOf("hollin", folder)});
         QCOMPARE(shop->arrivals()->orders()->count(), 0);
+        QVERIFY(shop->trouble() && !shop->message().isEmpty());
         shop->batches()->plan();
         QVERIFY(!shop->batches()->planning());
     }
@@ -281,6 +283,38 @@ private slots:
         QTRY_COMPARE_WITH_TIMEOUT(shop->arrivals()->orders()->count(), 1, longest);
     }
 
+    void aCopyThatGrowsInTheWatchedFolderIsTakenWhenItIsWhole()
+    {
+        const QTemporaryDir folder, inbox;
+        const auto shop = open(folder);
+        shop->arrivals()->setActive(true);
+        shop->preferences()->setWatchedFolder(inbox.path());
+        QFile source(orderOf("hollin", folder).toLocalFile());
+        QVERIFY(source.open(QFile::ReadOnly));
+        const QByteArray all = source.readAll();
+        QFile copy(inbox.filePath("copy.json"));
+        QVERIFY(copy.open(QFile::WriteOnly) && copy.write(all.left(all.size() / 2)) > 0 && copy.flush());
+        QTest::qWait(3000); // three looks
+        QVERIFY2(shop->message().isEmpty(), qPrintable(shop->message()));
+        QVERIFY(copy.write(all.mid(all.size() / 2)) > 0 && copy.flush());
+        QTRY_COMPARE_WITH_TIMEOUT(shop->arrivals()->orders()->count(), 1, longest);
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+    }
+
+    void aWatchedFolderThatIsNotThereIsSaid()
+    {
+        const QTemporaryDir folder, inbox;
+        const auto shop = open(folder);
+        shop->arrivals()->setActive(true);
+        shop->preferences()->setWatchedFolder(inbox.filePath("share"));
+        QTRY_VERIFY_WITH_TIMEOUT(shop->trouble(), longest);
+        QVERIFY2(shop->message().contains(inbox.filePath("share")), qPrintable(shop->message()));
+        // A share that is mounted later is watched from then on.
+        QVERIFY(QDir(inbox.path()).mkdir("share"));
+        QVERIFY(QFile::copy(orderOf("hollin", folder).toLocalFile(), inbox.filePath("share/order.json")));
+        QTRY_COMPARE_WITH_TIMEOUT(shop->arrivals()->orders()->count(), 1, longest);
+    }
+
     void whatIsNoOrderIsSaid()
     {
         const QTemporaryDir folder;
@@ -301,7 +335,7 @@ private slots:
         const QUrl other = orderOf("hollin", folder, id, "other");
         desk->takeFiles({other});
         QCOMPARE(desk->waiting(), 1);
-        desk->setCurrent(desk->orders()->idAt(0));
+        QCOMPARE(desk->current(), desk->orders()->idAt(0));
         QVERIFY(desk->currentWaits() && !desk->preview()->empty());
         QCOMPARE(desk->orders()->rows().at(0).title, desk->orders()->rows().at(1).title);
         // Not even a person's word takes another content of the same revision.
