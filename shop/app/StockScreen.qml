@@ -78,6 +78,12 @@ ScreenFrame {
             onChangedByPerson: value => screen.desk.setCount(value)
         }
 
+        Words {
+            visible: text !== ""
+            text: screen.desk.reserved === "" ? "" : qsTr("%1 by plans that wait to be cut").arg(screen.desk.reserved)
+            Layout.fillWidth: true
+        }
+
         ActionButton {
             visible: screen.desk.isRemnant
             enabled: screen.shop.mayPlan

@@ -1,7 +1,5 @@
 #include "stock_desk.h"
 
-#include "acts/shop_stock.h"
-#include "acts/words.h"
 #include "documents/shop.h"
 #include "shop.h"
 #include "storage/document_file.h"
@@ -9,13 +7,11 @@
 #include "text.h"
 
 #include <algorithm>
-#include <functional>
+#include <utility>
 
 namespace lapwright::model {
 
 namespace {
-
-using StockDocument = documents::Document<schedule::ShopStock>;
 
 QString kindOf(const cutting::Stock& stock)
 {
@@ -30,28 +26,16 @@ QString kindOf(const cutting::Stock& stock)
     return {};
 }
 
-schedule::StockItem* find(StockDocument& stock, const QString& key)
+/// "3 sheets reserved", "20' 0" reserved"; empty where no plan waits for it.
+QString reservedOf(const acts::StockRow& row, const Style& style)
 {
-    const auto found =
-        std::find_if(stock.value.items.begin(), stock.value.items.end(),
-                     [&](const schedule::StockItem& item) { return shown(item.stock.key) == key; });
-    return found == stock.value.items.end() ? nullptr : &*found;
-}
-
-/// Changes the stock that stands in the database, as it stands there now, in one transaction.
-void change(Shop& shop, const std::function<void(StockDocument&)>& work)
-{
-    shop.act([&] {
-        shop.database().write([&] {
-            auto stock = acts::standingStock(shop.database());
-            if (!stock.ok())
-                return shop.tellTrouble(stock.errors());
-            if (!stock->has_value())
-                return;
-            work(**stock);
-            storage::saveStockDocument(shop.database(), documents::writeStock(**stock));
-        });
-    });
+    if (row.reserved.length > Length())
+        return StockDesk::tr("%1 reserved").arg(shown(write(row.reserved.length, style)));
+    if (row.reserved.count == 0)
+        return {};
+    return row.item.stock.kind == cutting::StockKind::Remnant
+               ? StockDesk::tr("reserved")
+               : StockDesk::tr("%1 reserved").arg(counted(row.reserved.count, "sheet"));
 }
 
 } // namespace
@@ -60,27 +44,28 @@ StockDesk::StockDesk(Shop& shop) : Desk(shop) {}
 
 void StockDesk::reload()
 {
-    QList<Row> rows;
-    const auto stock = acts::standingStock(shop().database());
+    auto stock = acts::listStock(shop().database());
     if (!stock.ok())
         shop().tellTrouble(stock.errors());
-    if (stock.ok() && stock->has_value()) {
-        const Style style = shop().style();
-        for (const schedule::StockItem& item : (*stock)->value.items) {
-            Row row;
-            row.id = row.title = shown(item.stock.key);
-            row.detail = shop().describe(item.material);
-            row.trailing = tr("%1 × %2").arg(shown(write(item.stock.width, style)),
-                                             shown(write(item.stock.length, style)));
-            row.trailingDetail = kindOf(item.stock);
-            row.swatch = shop().swatchOf(item.material.colour);
-            rows.append(row);
-        }
+    stock_ = stock.ok() ? *std::move(stock) : std::vector<acts::StockRow>();
+    const Style style = shop().style();
+    QList<Row> rows;
+    for (const acts::StockRow& one : stock_) {
+        Row row;
+        row.id = row.title = shown(one.item.stock.key);
+        row.detail = shop().describe(one.item.material);
+        row.trailing = tr("%1 × %2").arg(shown(write(one.item.stock.width, style)),
+                                         shown(write(one.item.stock.length, style)));
+        QStringList amounts = {kindOf(one.item.stock), reservedOf(one, style)};
+        amounts.removeAll(QString());
+        row.trailingDetail = amounts.join(QStringLiteral(", "));
+        row.swatch = shop().swatchOf(one.item.material.colour);
+        rows.append(row);
     }
     items_.setRows(rows);
     if (items_.indexOf(current_) < 0)
         current_ = items_.idAt(0);
-    showCurrent();
+    emit currentChanged();
 }
 
 void StockDesk::setCurrent(const QString& key)
@@ -88,47 +73,59 @@ void StockDesk::setCurrent(const QString& key)
     if (key == current_)
         return;
     current_ = key;
-    shop().attempt([this] { showCurrent(); });
+    emit currentChanged();
 }
 
-void StockDesk::showCurrent()
+const acts::StockRow* StockDesk::item() const
 {
-    count_ = -1;
-    remnant_ = false;
-    auto stock = acts::standingStock(shop().database());
-    if (stock.ok() && stock->has_value()) {
-        if (const schedule::StockItem* item = find(**stock, current_)) {
-            remnant_ = item->stock.kind == cutting::StockKind::Remnant;
-            if (item->stock.kind == cutting::StockKind::Sheet && item->stock.count)
-                count_ = static_cast<int>(*item->stock.count);
-        }
-    }
-    emit currentChanged();
+    const auto found = std::find_if(stock_.begin(), stock_.end(), [this](const acts::StockRow& row) {
+        return shown(row.item.stock.key) == current_;
+    });
+    return found == stock_.end() ? nullptr : &*found;
+}
+
+int StockDesk::count() const
+{
+    const acts::StockRow* at = item();
+    const bool countedInSheets = at != nullptr && at->item.stock.kind == cutting::StockKind::Sheet;
+    return countedInSheets ? static_cast<int>(at->item.stock.count.value_or(-1)) : -1;
+}
+
+QString StockDesk::reserved() const
+{
+    const acts::StockRow* at = item();
+    return at == nullptr ? QString() : reservedOf(*at, shop().style());
+}
+
+bool StockDesk::isRemnant() const
+{
+    const acts::StockRow* at = item();
+    return at != nullptr && at->item.stock.kind == cutting::StockKind::Remnant;
 }
 
 void StockDesk::setCount(int count)
 {
-    if (count < 0 || !shop().mayPlan())
-        return;
-    change(shop(), [&](StockDocument& stock) {
-        schedule::StockItem* item = find(stock, current_);
-        if (item == nullptr || item->stock.kind != cutting::StockKind::Sheet)
-            return;
-        item->stock.count = count;
-        shop().tell(tr("%1: %2 counted").arg(current_, counted(count, "sheet")));
-    });
+    const acts::StockRow* at = item();
+    if (count >= 0 && at != nullptr && at->item.stock.kind == cutting::StockKind::Sheet)
+        correct(count, tr("%1: %2 counted").arg(current_, counted(count, "sheet")));
 }
 
 void StockDesk::removeRemnant()
 {
+    if (isRemnant())
+        correct(0, tr("Remnant %1 is off the shelf").arg(current_));
+}
+
+void StockDesk::correct(std::int64_t count, const QString& told)
+{
     if (!shop().mayPlan())
         return;
-    change(shop(), [&](StockDocument& stock) {
-        const schedule::StockItem* item = find(stock, current_);
-        if (item == nullptr || item->stock.kind != cutting::StockKind::Remnant)
-            return;
-        stock.value.items.erase(stock.value.items.begin() + (item - stock.value.items.data()));
-        shop().tell(tr("Remnant %1 is off the shelf").arg(current_));
+    shop().act([&] {
+        const auto change =
+            acts::correctStock(shop().database(), {current_.toStdString(), count, {}, {}}, shop().stamp());
+        if (!change.ok())
+            return shop().tellTrouble(change.errors());
+        shop().tell(told);
     });
 }
 

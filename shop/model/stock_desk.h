@@ -1,10 +1,14 @@
 #pragma once
 
+#include "acts/shop_stock.h"
 #include "desk.h"
 #include "rows_model.h"
 
 #include <QString>
 #include <QUrl>
+
+#include <cstdint>
+#include <vector>
 
 namespace lapwright::model {
 
@@ -18,6 +22,8 @@ class StockDesk : public Desk {
     Q_PROPERTY(QString title READ title NOTIFY currentChanged FINAL)
     /// Sheets of the current item; -1: as many as needed, or not counted in sheets.
     Q_PROPERTY(int count READ count NOTIFY currentChanged FINAL)
+    /// How much of the current item waiting plans will take; empty: nothing.
+    Q_PROPERTY(QString reserved READ reserved NOTIFY currentChanged FINAL)
     /// The current item may be taken off the shelf by hand.
     Q_PROPERTY(bool isRemnant READ isRemnant NOTIFY currentChanged FINAL)
 
@@ -28,8 +34,9 @@ public:
     [[nodiscard]] QString current() const { return current_; }
     void setCurrent(const QString& key);
     [[nodiscard]] QString title() const { return current_; }
-    [[nodiscard]] int count() const { return count_; }
-    [[nodiscard]] bool isRemnant() const { return remnant_; }
+    [[nodiscard]] int count() const;
+    [[nodiscard]] QString reserved() const;
+    [[nodiscard]] bool isRemnant() const;
 
     /// Counted by hand: so many sheets of the current item stand there.
     Q_INVOKABLE void setCount(int count);
@@ -46,12 +53,13 @@ protected:
     void reload() override;
 
 private:
-    void showCurrent();
+    /// Nullptr if there is no such item.
+    [[nodiscard]] const acts::StockRow* item() const;
+    void correct(std::int64_t count, const QString& told);
 
     RowsModel items_;
     QString current_;
-    int count_ = -1;
-    bool remnant_ = false;
+    std::vector<acts::StockRow> stock_;
 };
 
 } // namespace lapwright::model

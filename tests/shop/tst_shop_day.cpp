@@ -9,6 +9,7 @@
 #include "shop.h"
 #include "source_directory.h"
 #include "storage/document_file.h"
+#include "storage/lists.h"
 #include "storage/shop_state.h"
 
 #include <QQmlApplicationEngine>
@@ -244,6 +245,54 @@ private slots:
         desk->finish();
         QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
         QVERIFY(desk->sheets()->count() < sheets && !desk->unfinished());
+    }
+
+    void whatIsCountedByHandIsLoggedAndWhatPlansTakeIsShown()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        model::StockDesk* desk = shop->stock();
+        desk->setActive(true);
+        desk->importStock(QUrl::fromLocalFile(demo("shop.stock.json")));
+        QString sheet, remnant;
+        for (const model::Row& row : desk->items()->rows()) {
+            desk->setCurrent(row.id);
+            if (desk->isRemnant())
+                remnant = row.id;
+            else if (desk->count() > 0)
+                sheet = row.id;
+        }
+        QVERIFY(!sheet.isEmpty() && !remnant.isEmpty());
+        desk->setCurrent(sheet);
+        const int before = desk->count();
+        desk->setCount(before + 2);
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(desk->count(), before + 2);
+        desk->setCurrent(remnant);
+        desk->removeRemnant();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(desk->items()->indexOf(remnant), -1);
+        const auto log = storage::listStockEvents(shop->database(), "", {});
+        QCOMPARE(log.rows.size(), 2U);
+        QCOMPARE(log.rows[1].key, sheet.toStdString());
+        QCOMPARE(log.rows[1].count, std::int64_t{2});
+        QCOMPARE(log.rows[0].key, remnant.toStdString());
+        QCOMPARE(log.rows[0].count, std::int64_t{-1});
+
+        const auto reserved = [desk] {
+            int items = 0;
+            for (const model::Row& row : desk->items()->rows()) {
+                desk->setCurrent(row.id);
+                items += desk->reserved().isEmpty() ? 0 : 1;
+                if (!row.trailingDetail.contains(desk->reserved()))
+                    return -1;
+            }
+            return items;
+        };
+        QCOMPARE(reserved(), 0);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        QVERIFY(reserved() > 0);
     }
 
     void aViewerDoesNothing()
