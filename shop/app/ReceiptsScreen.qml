@@ -14,10 +14,10 @@ ScreenFrame {
 
     actions: [
         ActionButton {
-            enabled: screen.shop.mayPlan && screen.desk.remakes.count > 0
+            enabled: screen.shop.mayPlan && screen.desk.remakes.total > 0
             text: qsTr("Order all again")
             sign: "redo"
-            kind: screen.desk.remakes.count > 0 ? ActionButton.Primary : ActionButton.Quiet
+            kind: screen.desk.remakes.total > 0 ? ActionButton.Primary : ActionButton.Quiet
             onClicked: screen.desk.remakeAll()
         },
         ActionButton {

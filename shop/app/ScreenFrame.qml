@@ -11,8 +11,18 @@ FocusScope {
     property string title: ""
     property string detail: ""
     property RowsModel searched: null
+    /// The list that the search stands for now: a list that is left shows all its lines again.
+    property RowsModel filtered: null
     property alias actions: acts.data
     default property alias content: body.data
+
+    function applySearch() {
+        if (filtered && filtered !== searched)
+            filtered.search = "";
+        filtered = searched;
+        if (filtered)
+            filtered.search = search.text;
+    }
 
     function focusSearch() {
         if (search.visible)
@@ -20,6 +30,9 @@ FocusScope {
     }
 
     focus: true
+
+    // The desk outlives its screen: what was searched for the last time is not what is searched for now.
+    onSearchedChanged: applySearch()
 
     ColumnLayout {
         anchors.fill: parent
@@ -57,10 +70,7 @@ FocusScope {
                 visible: frame.searched !== null
                 hint: qsTr("Mark, house or customer")
                 Layout.preferredWidth: 260
-                onTextChanged: {
-                    if (frame.searched)
-                        frame.searched.search = text;
-                }
+                onTextChanged: frame.applySearch()
             }
 
             RowLayout {

@@ -54,6 +54,19 @@ std::unique_ptr<Shop> open(const QTemporaryDir& folder, const QString& station =
     return shop.ok() ? *std::move(shop) : nullptr;
 }
 
+/// The shop's window, active; nullptr if it does not load.
+QQuickWindow* windowOf(Shop& shop, QQmlApplicationEngine& engine)
+{
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    engine.setInitialProperties({{"shop", QVariant::fromValue(&shop)}});
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lapwright/Shop/Main.qml")));
+    if (engine.rootObjects().isEmpty())
+        return nullptr;
+    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+    window->requestActivate();
+    return QTest::qWaitForWindowActive(window) ? window : nullptr;
+}
+
 /// Everything on the load came but one piece, which came damaged.
 QUrl receiptOf(const QUrl& loadFile, const QTemporaryDir& folder)
 {
@@ -399,6 +412,30 @@ private slots:
         QCOMPARE(desk->waiting(), 1);
     }
 
+    void aSearchEndsWithItsScreen()
+    {
+        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        shop->stock()->importStock(QUrl::fromLocalFile(demo("shop.stock.json")));
+        QQmlApplicationEngine engine;
+        QQuickWindow* window = windowOf(*shop, engine);
+        QVERIFY(window != nullptr);
+        const model::RowsModel* stock = shop->stock()->items();
+        QTest::keyClick(window, Qt::Key_8, Qt::ControlModifier);
+        QTest::keyClick(window, Qt::Key_F, Qt::ControlModifier);
+        for (const Qt::Key letter : {Qt::Key_B, Qt::Key_Z})
+            QTest::keyClick(window, letter);
+        QVERIFY(stock->count() > 0 && stock->count() < stock->total());
+        QTest::keyClick(window, Qt::Key_Escape);
+        QCOMPARE(stock->count(), stock->total());
+        QTest::keyClick(window, Qt::Key_B);
+        QVERIFY(stock->count() < stock->total());
+        QTest::keyClick(window, Qt::Key_9, Qt::ControlModifier);
+        QTest::keyClick(window, Qt::Key_8, Qt::ControlModifier);
+        QCOMPARE(stock->count(), stock->total());
+    }
+
     void theDayThroughTheWindow()
     {
         QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
@@ -406,13 +443,8 @@ private slots:
         const auto shop = open(folder);
         shop->stock()->importStock(QUrl::fromLocalFile(demo("shop.stock.json")));
         QQmlApplicationEngine engine;
-        engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
-        engine.setInitialProperties({{"shop", QVariant::fromValue(shop.get())}});
-        engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lapwright/Shop/Main.qml")));
-        QVERIFY(!engine.rootObjects().isEmpty());
-        auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
-        window->requestActivate();
-        QVERIFY(QTest::qWaitForWindowActive(window));
+        QQuickWindow* window = windowOf(*shop, engine);
+        QVERIFY(window != nullptr);
         shop->arrivals()->takeFiles({orderOf("hollin", folder)});
         plan(*shop);
         // Ctrl+3 is Cutting, space ticks a sheet; Ctrl+4 is Folding, space goes from step to step and piece
