@@ -15,7 +15,6 @@ FocusScope {
     property string emptySign: "trim"
 
     signal chosen(string id)
-    signal opened(string id)
 
     function choose(index) {
         const id = model.idAt(index);
@@ -52,7 +51,6 @@ FocusScope {
 
         Keys.onUpPressed: rows.choose(Math.max(0, rows.model.indexOf(rows.current) - 1))
         Keys.onDownPressed: rows.choose(Math.min(rows.model.count - 1, rows.model.indexOf(rows.current) + 1))
-        Keys.onReturnPressed: rows.opened(rows.current)
 
         delegate: ListRow {
             required property string rowId

@@ -13,6 +13,7 @@
 #include "storage/shop_state.h"
 
 #include <QQmlApplicationEngine>
+#include <QQuickItem>
 #include <QQuickWindow>
 #include <QSignalSpy>
 #include <QTemporaryDir>
@@ -65,6 +66,17 @@ QQuickWindow* windowOf(Shop& shop, QQmlApplicationEngine& engine)
     auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
     window->requestActivate();
     return QTest::qWaitForWindowActive(window) ? window : nullptr;
+}
+
+/// The control of that name below `item`; nullptr if there is none.
+QQuickItem* named(QQuickItem* item, const QString& name)
+{
+    if (item->property("name").toString() == name)
+        return item;
+    for (QQuickItem* child : item->childItems())
+        if (QQuickItem* found = named(child, name))
+            return found;
+    return nullptr;
 }
 
 /// Everything on the load came but one piece, which came damaged.
@@ -451,6 +463,13 @@ private slots:
         // to piece.
         QTest::keyClick(window, Qt::Key_3, Qt::ControlModifier);
         QCOMPARE(window->property("place").toInt(), 2);
+        // Return ticks too, from the list as well.
+        QQuickItem* sheets = named(window->contentItem(), "Sheets to cut");
+        QVERIFY(sheets != nullptr);
+        sheets->forceActiveFocus();
+        const QString first = shop->cutting()->current();
+        QTest::keyClick(window, Qt::Key_Return);
+        QVERIFY(shop->cutting()->current() != first);
         for (int press = 0; shop->cutting()->sheets()->count() > 0 && press < 200; ++press)
             QTest::keyClick(window, Qt::Key_Space);
         QCOMPARE(shop->cutting()->sheets()->count(), 0);
