@@ -95,7 +95,6 @@ void Batches::reload()
                 ? shown(lapwright::counted(static_cast<std::int64_t>(batch.orders.size()), "order"))
                 : tr("first due %1").arg(shown(batch.earliest));
         row.swatch = shop().swatchOf(material.colour);
-        row.done = plan != planned.end();
         rows.append(row);
     }
     batches_.setRows(rows);

@@ -98,8 +98,7 @@ void CuttingDesk::showRows()
         row.trailing = tr("× %1").arg(pattern.count);
         row.trailingDetail = counted(static_cast<std::int64_t>(pattern.strips.size()), "strip");
         row.swatch = shop().swatchOf(plan.material.colour);
-        row.done = shop().preferences()->isTicked(sheet.id);
-        row.sign = row.done ? QStringLiteral("done") : QString();
+        row.sign = shop().preferences()->isTicked(sheet.id) ? QStringLiteral("done") : QString();
         rows.append(row);
     }
     sheets_.setRows(rows);

@@ -83,8 +83,7 @@ void OrderPreview::show(pieces::Order order, const rules::Findings& told)
                 tr("girth %1").arg(shown(write(profile.girth, style))),
                 {},
                 shop_.swatchOf(profile.material.colour),
-                -1,
-                false};
+                -1};
         profiles.append(row);
     }
     for (const pieces::Piece& piece : order_.pieces) {

@@ -38,8 +38,6 @@ QVariant RowsModel::data(const QModelIndex& index, int role) const
         return row.swatch;
     case WeightRole:
         return row.weight;
-    case DoneRole:
-        return row.done;
     default:
         return {};
     }
@@ -54,8 +52,7 @@ QHash<int, QByteArray> RowsModel::roleNames() const
             {TrailingDetailRole, "trailingDetail"},
             {SignRole, "sign"},
             {SwatchRole, "swatch"},
-            {WeightRole, "weight"},
-            {DoneRole, "done"}};
+            {WeightRole, "weight"}};
 }
 
 void RowsModel::setRows(QList<Row> rows)

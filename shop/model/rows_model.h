@@ -18,7 +18,6 @@ struct Row {
     QString sign;                    ///< name of an icon; may be empty
     QColor swatch = Qt::transparent; ///< the metal's real colour
     int weight = -1;                 ///< rules::Weight of a finding; -1: not a finding
-    bool done = false;
 
     friend bool operator==(const Row&, const Row&) = default;
 };
@@ -43,8 +42,7 @@ public:
         TrailingDetailRole,
         SignRole,
         SwatchRole,
-        WeightRole,
-        DoneRole
+        WeightRole
     };
     Q_ENUM(Role)
 
