@@ -69,6 +69,10 @@ ScreenFrame {
         id: detail
 
         readonly property OrderPreview preview: screen.desk.preview
+        readonly property string waiting: screen.desk.currentWaits ? screen.desk.current : ""
+
+        // Of what waits the reasons are read first; among the others the sheet stays that a person chose.
+        onWaitingChanged: sheet.currentIndex = waiting === "" ? 0 : 3
 
         visible: !preview.empty
         spacing: Theme.gap
@@ -87,7 +91,6 @@ ScreenFrame {
             name: qsTr("What to look at")
             choices: [qsTr("Plan"), qsTr("Profiles (%1)").arg(detail.preview.profiles.count), qsTr("Pieces (%1)").arg(detail.preview.pieces.count),
                 qsTr("Findings (%1)").arg(detail.preview.findings.count)]
-            currentIndex: screen.desk.currentWaits ? 3 : 0
             Layout.fillWidth: true
         }
 

@@ -424,6 +424,28 @@ private slots:
         QCOMPARE(desk->waiting(), 1);
     }
 
+    void whatWaitsOpensAtItsReasons()
+    {
+        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        QQmlApplicationEngine engine;
+        QQuickWindow* window = windowOf(*shop, engine);
+        QVERIFY(window != nullptr);
+        const std::string id = acts::newUuid();
+        shop->arrivals()->takeFiles({orderOf("hollin", folder, id)});
+        const QString here = shop->arrivals()->current();
+        QQuickItem* sheet = named(window->contentItem(), "What to look at");
+        QVERIFY(sheet != nullptr);
+        QCOMPARE(sheet->property("currentIndex").toInt(), 0);
+        QVERIFY(QMetaObject::invokeMethod(sheet, "choose", Q_ARG(QVariant, 2)));
+        shop->arrivals()->takeFiles({orderOf("hollin", folder, id, "other")});
+        QVERIFY(shop->arrivals()->currentWaits());
+        QCOMPARE(sheet->property("currentIndex").toInt(), 3);
+        shop->arrivals()->setCurrent(here);
+        QCOMPARE(sheet->property("currentIndex").toInt(), 0);
+    }
+
     void aSearchEndsWithItsScreen()
     {
         QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
