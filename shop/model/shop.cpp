@@ -48,8 +48,8 @@ Shop::Shop(storage::Database database, pieces::Catalogue catalogue, QString data
     connect(preferences_, &Preferences::changed, this, &Shop::noteChange);
     connect(&watch_, &QTimer::timeout, this, &Shop::lookForChanges);
     attempt([this] {
-        readColours();
         changesSeen_ = database_.dataVersion();
+        readColours();
     });
     watch_.start(watchEvery);
 }
@@ -151,7 +151,10 @@ bool Shop::attempt(const std::function<void()>& work)
 
 void Shop::noteChange()
 {
-    attempt([this] { readColours(); });
+    attempt([this] {
+        changesSeen_ = database_.dataVersion();
+        readColours();
+    });
     const std::initializer_list<Desk*> desks = {arrivals_, batches_, cutting_, folding_,
                                                 schedule_, loads_,   stock_,   reference_};
     for (Desk* desk : desks)
@@ -171,8 +174,7 @@ void Shop::readColours()
 void Shop::lookForChanges()
 {
     attempt([this] {
-        const std::int64_t now = database_.dataVersion();
-        if (std::exchange(changesSeen_, now) != now)
+        if (database_.dataVersion() != changesSeen_)
             noteChange();
     });
 }

@@ -347,6 +347,17 @@ private slots:
         QTRY_COMPARE(machine->arrivals()->orders()->count(), 1);
     }
 
+    void whatIsDoneHereIsReadOnce()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        shop->arrivals()->setActive(true);
+        const QSignalSpy read(shop->arrivals(), &model::Arrivals::waitingChanged);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        QTest::qWait(2000); // two looks for what others did
+        QCOMPARE(read.size(), 1);
+    }
+
     void aFolderIsWatched()
     {
         const QTemporaryDir folder, inbox;
