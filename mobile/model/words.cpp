@@ -1,5 +1,7 @@
 #include "model/words.h"
 
+#include "measure/rounding.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 

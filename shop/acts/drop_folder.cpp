@@ -24,6 +24,8 @@ bool endsWhole(const std::string& path)
 
 Result<std::vector<std::string>> DropFolder::look(const std::string& folder)
 {
+    if (!QFileInfo(QString::fromStdString(folder)).isDir())
+        return Error{folder, "no folder", "a folder that can be read"};
     const auto paths = storage::documentsAt(folder, ".json");
     if (!paths.ok())
         return paths.errors();

@@ -13,6 +13,8 @@
 
 #include <QDateTime>
 
+#include <set>
+
 namespace lapwright::command {
 
 namespace {

@@ -5,6 +5,7 @@
 #include "measure/rounding.h"
 #include "results.h"
 #include "storage/document_file.h"
+#include "storage/lists.h"
 #include "storage/piece_events.h"
 
 namespace lapwright::command {

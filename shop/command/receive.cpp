@@ -177,10 +177,6 @@ Exit receiveAll(const QCommandLineParser& options, const storage::Database& data
         return Exit::BadInput;
     }
     Receiver receiver(database, *catalogue, options);
-    if (options.isSet("watch") && options.isSet("json")) {
-        tell("--watch: found with --json, expected one of them: a watch never ends its list");
-        return Exit::BadInput;
-    }
     if (options.isSet("watch")) {
         bool isNumber = false;
         const double seconds = options.value("watch").toDouble(&isNumber);
@@ -197,6 +193,10 @@ Exit receiveAll(const QCommandLineParser& options, const storage::Database& data
 
 Exit run(const QCommandLineParser& options)
 {
+    if (options.isSet("watch") && options.isSet("json")) {
+        tell("--watch: found with --json, expected one of them: a watch never ends its list");
+        return Exit::BadInput;
+    }
     return inShop(
         options, [&](const storage::Database& database) { return receiveAll(options, database); },
         storage::WhenMissing::Make);

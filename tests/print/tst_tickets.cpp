@@ -8,6 +8,7 @@
 #include "drawing/palette.h"
 #include "paper_texts.h"
 #include "pdf_tools.h"
+#include "pieces/summary.h"
 #include "print/confirmation.h"
 #include "print/cut_ticket.h"
 #include "print/layout.h"
@@ -16,6 +17,7 @@
 #include "print/piece_labels.h"
 #include "print/quality_sheet.h"
 #include "print/refused_fold.h"
+#include "source_directory.h"
 
 #include <QtTest>
 
@@ -232,6 +234,4 @@ int main(int argc, char** argv)
     TicketsTest test;
     return QTest::qExec(&test, argc, argv);
 }
-#include "pieces/summary.h"
-#include "source_directory.h"
 #include "tst_tickets.moc"

@@ -8,6 +8,7 @@
 #include "documents/shop.h"
 #include "shop.h"
 #include "source_directory.h"
+#include "storage/catalogue.h"
 #include "storage/document_file.h"
 #include "storage/lists.h"
 #include "storage/shop_state.h"
@@ -516,5 +517,4 @@ private slots:
 };
 
 QTEST_MAIN(TestShopDay)
-#include "storage/catalogue.h"
 #include "tst_shop_day.moc"

@@ -128,7 +128,7 @@ private slots:
             const std::string name = std::to_string(number);
             QVERIFY(saveLoad(database, "load" + name, "words",
                              {"2026-01-0" + std::to_string(number + 1), "", ""},
-                             {"Truck " + name, 2, 9, 40.5, Length::feet(12)}));
+                             {"Truck " + name, {2, 0, 9, 40.5, Length::feet(12)}}));
             QVERIFY(saveReceipt(database, "receipt" + name, "load" + name, "words", stamp));
         }
         const auto loads = listLoads(database, {"", 2});
