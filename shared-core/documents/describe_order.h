@@ -103,6 +103,7 @@ void describe(V& fields, T& order)
     fields("id", order.id);
     fields("revision", order.revision);
     fields("previous_hash", order.previousHash, std::string());
+    fields("cancelled", order.cancelled, false);
     fields("job", order.job);
     fields("profiles", order.profiles);
     fields("runs", order.runs);

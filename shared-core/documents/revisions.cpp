@@ -83,6 +83,7 @@ class Revision {
 public:
     rules::Findings compare(const pieces::Order& before, const pieces::Order& now)
     {
+        changed("order", "cancelled", before.cancelled, now.cancelled);
         compareJobs(before.job, now.job);
         compareMade(before, now);
         return std::move(findings_);

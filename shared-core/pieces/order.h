@@ -79,6 +79,7 @@ struct Order {
     std::string id;            ///< UUID, the same through all revisions
     std::int64_t revision = 1; ///< counts up
     std::string previousHash;  ///< hash of the revision before; empty for the first
+    bool cancelled = false;    ///< by this revision: nothing of it is to be made
     site::Job job;
     std::vector<OrderedProfile> profiles;
     std::vector<RunTakeoff> runs;

@@ -12,6 +12,10 @@ namespace lapwright::schedule {
 
 enum class PieceState { Ordered, Cut, Folded, Bundled, Loaded, Received, Short, Damaged, Wrong };
 inline constexpr std::size_t pieceStates = 9;
+/// All but Ordered, in the sequence of a piece's life.
+inline constexpr std::array<PieceState, pieceStates - 1> statesBegun = {
+    PieceState::Cut,      PieceState::Folded, PieceState::Bundled, PieceState::Loaded,
+    PieceState::Received, PieceState::Short,  PieceState::Damaged, PieceState::Wrong};
 
 /// "ordered", "cut"…: the words of files, database and screens.
 [[nodiscard]] std::string_view name(PieceState state);

@@ -5,8 +5,7 @@
 
 #include <QUuid>
 
-#include <set>
-#include <string_view>
+#include <algorithm>
 #include <utility>
 
 namespace lapwright::storage {
@@ -34,29 +33,14 @@ void savePiece(const Database& database, const IncomingOrder& order, const Order
          qint64(number)});
 }
 
+std::string wordsFor(const MarkChange& change)
+{
+    if (!change.now)
+        return " is no longer wanted";
+    return change.samePiece() ? " is wanted " + std::to_string(change.now->count) + " times" : " changes";
+}
+
 } // namespace
-
-std::int64_t Change::begun() const
-{
-    std::int64_t sum = 0;
-    for (std::size_t state = 1; state < schedule::pieceStates; ++state)
-        sum += counts.in[state];
-    return sum;
-}
-
-bool Change::samePiece() const
-{
-    if (!before || !now)
-        return false;
-    OrderedPiece likeNow = *before;
-    likeNow.count = now->count;
-    return likeNow == *now;
-}
-
-bool Change::harmless() const
-{
-    return begun() == 0 || (samePiece() && now->count >= before->count - counts.of(PieceState::Ordered));
-}
 
 std::map<std::string, OrderedPiece> standingPieces(const Database& database, const std::string& order)
 {
@@ -68,29 +52,6 @@ std::map<std::string, OrderedPiece> standingPieces(const Database& database, con
         pieces[piece.mark] = std::move(piece);
     }
     return pieces;
-}
-
-std::vector<Change> changes(const Database& database, const IncomingOrder& order, bool known)
-{
-    const auto countsOf = [&](const std::string& mark) {
-        return known ? pieceCounts(database, order.id, mark) : PieceCounts();
-    };
-    const auto before = standingPieces(database, order.id);
-    std::set<std::string_view> now;
-    for (const OrderedPiece& piece : order.pieces)
-        now.insert(piece.mark);
-    std::vector<Change> list;
-    for (const auto& [mark, piece] : before)
-        if (now.find(mark) == now.end())
-            list.push_back({mark, piece, std::nullopt, countsOf(mark)});
-    for (const OrderedPiece& piece : order.pieces) {
-        const auto old = before.find(piece.mark);
-        if (old == before.end())
-            list.push_back({piece.mark, std::nullopt, piece, countsOf(piece.mark)});
-        else if (!(old->second == piece))
-            list.push_back({piece.mark, old->second, piece, countsOf(piece.mark)});
-    }
-    return list;
 }
 
 OrderLog::OrderLog(const Database& database, std::string order, Stamp stamp, std::string note)
@@ -109,24 +70,25 @@ void OrderLog::log(const std::string& mark, PieceCounts& counts, const PieceEven
     counts = *now;
 }
 
-void OrderLog::scrapBegun(const std::string& mark, PieceCounts& counts)
+void OrderLog::scrapBegun(const std::string& mark, PieceCounts& counts, std::int64_t count)
 {
-    for (const PieceState state : {PieceState::Cut, PieceState::Folded, PieceState::Bundled})
-        if (counts.of(state) > 0)
-            log(mark, counts, {PieceEvent::Kind::Scrap, state, counts.of(state)});
+    for (const PieceState state : {PieceState::Cut, PieceState::Folded, PieceState::Bundled}) {
+        const std::int64_t here = std::min(count, counts.of(state));
+        if (here > 0)
+            log(mark, counts, {PieceEvent::Kind::Scrap, state, here});
+        count -= here;
+    }
 }
 
-void applyChange(const Database& database, const IncomingOrder& order, Change change, std::int64_t number,
+void applyChange(const Database& database, const IncomingOrder& order, MarkChange change, std::int64_t number,
                  OrderLog& log)
 {
-    const bool harmless = change.harmless();
     if (change.now)
         savePiece(database, order, *change.now, number);
     else
         database.run("UPDATE pieces SET withdrawn = 1 WHERE order_id = ? AND mark = ?",
                      {text(order.id), text(change.mark)});
-    if (!harmless)
-        log.scrapBegun(change.mark, change.counts);
+    log.scrapBegun(change.mark, change.counts, change.scrap());
     const std::int64_t before = change.before ? change.before->count : 0;
     const std::int64_t wanted = change.now ? change.now->count : 0;
     if (wanted > before)
@@ -136,23 +98,20 @@ void applyChange(const Database& database, const IncomingOrder& order, Change ch
                 {PieceEvent::Kind::Withdraw, PieceState::Ordered, before - wanted});
 }
 
-Obstacles obstacles(const std::vector<Change>& list)
+Obstacles obstacles(const std::vector<MarkChange>& list)
 {
     Obstacles found;
-    for (const Change& change : list) {
-        if (change.harmless())
+    for (const MarkChange& change : list) {
+        const std::int64_t surplus = change.surplus(), scrap = change.scrap();
+        if (surplus == 0)
             continue;
-        std::int64_t gone = 0;
-        for (std::size_t state = static_cast<std::size_t>(PieceState::Loaded); state < schedule::pieceStates;
-             ++state)
-            gone += change.counts.in[state];
-        const std::string what = change.now ? "changes" : "is no longer wanted";
-        if (gone > 0) {
-            found.reasons.push_back(change.mark + " " + what + ", but " + std::to_string(gone) +
+        const std::string but = change.mark + wordsFor(change) + ", but ";
+        if (surplus > scrap) {
+            found.reasons.push_back(but + std::to_string(surplus - scrap) +
                                     " of it left on a truck: order the new piece under another mark");
             found.final = true;
         } else {
-            found.reasons.push_back(change.mark + " " + what + ", but " + std::to_string(change.begun()) +
+            found.reasons.push_back(but + std::to_string(scrap) +
                                     " of it is cut or folded and would be scrap");
         }
     }

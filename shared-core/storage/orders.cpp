@@ -1,5 +1,6 @@
 #include "storage/orders.h"
 
+#include "storage/mark_change.h"
 #include "storage/order_changes.h"
 #include "storage/piece_events.h"
 #include "storage/rows.h"
@@ -115,11 +116,56 @@ bool takeBackPlans(const Database& database, const std::string& order)
                .changed() > 0;
 }
 
-/// Takes the revision that counts from now on, unless something stands in its way.
-Arrival takeLatest(const Database& database, const IncomingOrder& order, const Stamp& stamp, bool accept,
-                   bool known)
+/// What cancelling the order would make scrap, in words.
+std::vector<std::string> begunOf(const Database& database, const std::string& order)
 {
-    const std::vector<Change> list = changes(database, order, known);
+    std::vector<std::string> reasons;
+    for (const auto& [mark, piece] : standingPieces(database, order)) {
+        const PieceCounts counts = pieceCounts(database, order, mark);
+        const std::int64_t begun =
+            counts.of(PieceState::Cut) + counts.of(PieceState::Folded) + counts.of(PieceState::Bundled);
+        if (begun > 0)
+            reasons.push_back(std::to_string(begun) + " of " + mark + " is cut or folded and would be scrap");
+    }
+    return reasons;
+}
+
+/// Withdraws what is only ordered, scraps what is begun and not on a truck, and marks the order as cancelled.
+void withdrawAll(const Database& database, const std::string& order, const Stamp& stamp)
+{
+    OrderLog log(database, order, stamp, "cancelled");
+    for (const auto& [mark, piece] : standingPieces(database, order)) {
+        PieceCounts counts = pieceCounts(database, order, mark);
+        log.scrapBegun(mark, counts, piece.count);
+        const std::int64_t ordered = counts.of(PieceState::Ordered);
+        if (ordered == 0)
+            continue;
+        log.log(mark, counts, {PieceEvent::Kind::Withdraw, PieceState::Ordered, ordered});
+        database.run("UPDATE pieces SET count = count - ? WHERE order_id = ? AND mark = ?",
+                     {qint64(ordered), text(order), text(mark)});
+    }
+    log.save();
+    database.run("UPDATE current_orders SET cancelled = 1 WHERE id = ?", {text(order)});
+    (void)takeBackPlans(database, order);
+}
+
+/// Takes the revision that cancels the order, unless what is begun stands in its way.
+Arrival takeCancellation(const Database& database, const IncomingOrder& order, const Stamp& stamp,
+                         bool accept)
+{
+    std::vector<std::string> begun = begunOf(database, order.id);
+    if (!begun.empty() && !accept)
+        return wait(database, order, stamp, std::move(begun));
+    saveOrder(database, order, stamp);
+    makeCurrent(database, order, stamp);
+    withdrawAll(database, order.id, stamp);
+    return {Arrival::Outcome::Taken, std::move(begun)};
+}
+
+/// Takes the revision that counts from now on, unless something stands in its way.
+Arrival takeLatest(const Database& database, const IncomingOrder& order, const Stamp& stamp, bool accept)
+{
+    const std::vector<MarkChange> list = markChanges(database, order);
     const Obstacles found = obstacles(list);
     if (!found.reasons.empty() && (found.final || !accept))
         return wait(database, order, stamp, found.reasons);
@@ -129,7 +175,7 @@ Arrival takeLatest(const Database& database, const IncomingOrder& order, const S
     for (const OrderedPiece& piece : order.pieces)
         numbers.emplace(piece.mark, static_cast<std::int64_t>(numbers.size()) + 1);
     OrderLog log(database, order.id, stamp, "revision");
-    for (const Change& change : list)
+    for (const MarkChange& change : list)
         applyChange(database, order, change, change.now ? numbers.at(change.mark) : 0, log);
     log.save();
     Arrival taken{Arrival::Outcome::Taken, {}};
@@ -156,7 +202,8 @@ Arrival receiveInside(const Database& database, const IncomingOrder& order, cons
         saveOrder(database, order, stamp);
         return {Arrival::Outcome::Superseded, {}};
     }
-    return takeLatest(database, order, stamp, accept, current.has_value());
+    return order.cancelled ? takeCancellation(database, order, stamp, accept)
+                           : takeLatest(database, order, stamp, accept);
 }
 
 constexpr const char* columnsOfSummary =
@@ -176,34 +223,12 @@ Result<Arrival> cancelInside(const Database& database, const std::string& order,
 {
     if (!currentRevision(database, order))
         return Error{"", "no order " + order, "an order that is here"};
-    Arrival cancelled{Arrival::Outcome::Taken, {}};
-    std::vector<std::pair<std::string, PieceCounts>> marks;
-    for (const auto& [mark, piece] : standingPieces(database, order)) {
-        marks.emplace_back(mark, pieceCounts(database, order, mark));
-        const PieceCounts& counts = marks.back().second;
-        const std::int64_t begun =
-            counts.of(PieceState::Cut) + counts.of(PieceState::Folded) + counts.of(PieceState::Bundled);
-        if (begun > 0)
-            cancelled.reasons.push_back(std::to_string(begun) + " of " + mark +
-                                        " is cut or folded and would be scrap");
-    }
+    Arrival cancelled{Arrival::Outcome::Taken, begunOf(database, order)};
     if (!cancelled.reasons.empty() && !accept) {
         cancelled.outcome = Arrival::Outcome::Waits;
         return cancelled;
     }
-    OrderLog log(database, order, stamp, "cancelled");
-    for (auto& [mark, counts] : marks) {
-        log.scrapBegun(mark, counts);
-        const std::int64_t ordered = counts.of(PieceState::Ordered);
-        if (ordered == 0)
-            continue;
-        log.log(mark, counts, {PieceEvent::Kind::Withdraw, PieceState::Ordered, ordered});
-        database.run("UPDATE pieces SET count = count - ? WHERE order_id = ? AND mark = ?",
-                     {qint64(ordered), text(order), text(mark)});
-    }
-    log.save();
-    database.run("UPDATE current_orders SET cancelled = 1 WHERE id = ?", {text(order)});
-    (void)takeBackPlans(database, order);
+    withdrawAll(database, order, stamp);
     return cancelled;
 }
 

@@ -42,6 +42,7 @@ struct IncomingOrder {
     std::string derived;  ///< the order as this shop derives it from the same runs
     std::vector<OrderedPiece> pieces;
     std::string address = {}; ///< of the job, for finding other orders of the same house
+    bool cancelled = false;   ///< by this revision; none of its pieces is wanted
 };
 
 /// When, where and by whom something is done; handed in by the program.
@@ -69,7 +70,8 @@ struct Arrival {
 /// or after it that is here is not the one it goes with by its hash; or it changes pieces that are begun.
 /// Waiting cut plans that hold pieces of an order that changes are taken back, and `reasons` says so.
 /// `accept` is a person's word to take it all the same: pieces begun are scrapped and made anew. Not even
-/// that takes another content of the same revision, or changes what left on a truck.
+/// that takes another content of the same revision, or changes what left on a truck. A revision that cancels
+/// the order is taken as cancelOrder() says, and a later one may want its pieces again.
 [[nodiscard]] Arrival receiveOrder(const Database& database, const IncomingOrder& order, const Stamp& stamp,
                                    bool accept);
 

@@ -3,8 +3,7 @@
 #include "acts/incoming.h"
 #include "acts/kept_order.h"
 #include "documents/compare.h"
-#include "site/run_length.h"
-#include "storage/piece_events.h"
+#include "site/merge.h"
 #include "storage/shop_state.h"
 
 namespace lapwright::acts {
@@ -12,42 +11,31 @@ namespace lapwright::acts {
 namespace {
 
 /// What the revision that comes changes, where it is later than the one that counts.
-std::optional<RevisionNews> newsOf(const storage::Database& database, const pieces::Order& coming)
+std::optional<RevisionNews> newsOf(const storage::Database& database, const storage::IncomingOrder& coming,
+                                   const pieces::Order& order)
 {
     const auto revision = storage::currentRevision(database, coming.id);
     if (!revision || *revision >= coming.revision)
         return std::nullopt;
-    return RevisionNews{*revision, storage::orderCounts(database, coming.id),
-                        documents::compareRevisions(keptOrder(database, coming.id), coming)};
+    return RevisionNews{*revision, storage::markChanges(database, coming),
+                        documents::compareRevisions(keptOrder(database, coming.id), order)};
 }
 
-/// Closer than that two tapes do not measure one run: common practice, no source.
-constexpr Length alike = Length::millimetres(13);
-
-bool areAlike(const site::Run& one, const site::Run& other)
+std::vector<std::string> inWords(const std::vector<site::AlikeRuns>& alike)
 {
-    const auto length = site::measuredLength(one);
-    const auto otherLength = site::measuredLength(other);
-    return one.kind == other.kind && length && otherLength && magnitude(*length - *otherLength) <= alike;
-}
-
-std::vector<std::string> runsAlike(const site::Job& coming, const site::Job& here)
-{
-    std::vector<std::string> found;
-    for (const site::Chain& chain : coming.chains)
-        for (const site::Run& run : chain.runs)
-            for (const site::Chain& other : here.chains)
-                for (const site::Run& one : other.runs)
-                    if (areAlike(run, one))
-                        found.push_back(run.id + " as " + one.id);
-    return found;
+    std::vector<std::string> words;
+    words.reserve(alike.size());
+    for (const site::AlikeRuns& pair : alike)
+        words.push_back(pair.second + " as " + pair.first);
+    return words;
 }
 
 std::vector<SameHouse> sameHouse(const storage::Database& database, const pieces::Order& coming)
 {
     std::vector<SameHouse> found;
     for (storage::OrderSummary& other : storage::ordersOfSameHouse(database, coming.id)) {
-        std::vector<std::string> runs = runsAlike(coming.job, keptOrder(database, other.id).job);
+        std::vector<std::string> runs =
+            inWords(site::alikeRuns(keptOrder(database, other.id).job, coming.job));
         found.push_back({std::move(other), std::move(runs)});
     }
     return found;
@@ -62,16 +50,42 @@ Result<Arrived> receiveOrder(const storage::Database& database, const pieces::Ca
     if (!order.ok())
         return order.errors();
     Derived derived = deriveAgain(*order, catalogue);
-    Arrived arrived{
-        order->value.id,        order->value.job.name, order->value.revision, std::move(derived.differences),
-        derived.order.findings, std::nullopt,          std::nullopt,          {}};
-    if (rules::anyBlocks(arrived.findings))
+    Arrived arrived;
+    arrived.order = order->value.id;
+    arrived.job = order->value.job.name;
+    arrived.revision = order->value.revision;
+    arrived.cancelled = order->value.cancelled;
+    arrived.differences = std::move(derived.differences);
+    arrived.findings = derived.order.findings;
+    if (!arrived.cancelled && rules::anyBlocks(arrived.findings))
         return arrived;
-    arrived.news = newsOf(database, derived.order);
-    arrived.arrival = storage::receiveOrder(database, incoming(*order, text, derived.order), stamp, accept);
+    const storage::IncomingOrder coming = incoming(*order, text, derived.order);
+    arrived.news = newsOf(database, coming, derived.order);
+    arrived.arrival = storage::receiveOrder(database, coming, stamp, accept);
     if (arrived.arrival->outcome == storage::Arrival::Outcome::Taken)
         arrived.sameHouse = sameHouse(database, derived.order);
     return arrived;
+}
+
+std::string inWords(const storage::MarkChange& change)
+{
+    const std::string wanted = std::to_string(change.now ? change.now->count : 0);
+    std::string words = change.mark;
+    if (!change.before)
+        words += " is new: " + wanted + " wanted";
+    else
+        words += (!change.now          ? " is no longer wanted: "
+                  : change.samePiece() ? ": "
+                                       : " changes: ") +
+                 std::to_string(change.before->count) + " wanted before, " + wanted + " now";
+    std::string made;
+    for (const schedule::PieceState state : schedule::statesBegun)
+        if (const std::int64_t count = change.counts.of(state); count > 0)
+            made += (made.empty() ? "; " : ", ") + std::to_string(count) + " " + std::string(name(state));
+    words += made.empty() ? "; none begun" : made;
+    if (const std::int64_t scrap = change.scrap(); scrap > 0)
+        words += scrap == 1 ? "; 1 becomes scrap" : "; " + std::to_string(scrap) + " become scrap";
+    return words;
 }
 
 std::string_view inWords(storage::Arrival::Outcome outcome)

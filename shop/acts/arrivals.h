@@ -3,8 +3,8 @@
 #include "measure/result.h"
 #include "pieces/takeoff.h"
 #include "rules/finding.h"
-#include "schedule/piece_life.h"
 #include "storage/database.h"
+#include "storage/mark_change.h"
 #include "storage/orders.h"
 
 #include <cstdint>
@@ -19,8 +19,8 @@ namespace lapwright::acts {
 /// What a later revision does to the one that counted until it came.
 struct RevisionNews {
     std::int64_t from = 1;
-    schedule::PieceCounts made; ///< of the revision that counted, all its marks together
-    rules::Findings changes;
+    std::vector<storage::MarkChange> marks; ///< each with how much of it is made and what becomes scrap
+    rules::Findings changes;                ///< what was measured or wanted otherwise, and what follows
 };
 
 /// Another order of the same house, by its address: perhaps a second tablet measured it too.
@@ -36,11 +36,12 @@ struct Arrived {
     std::string order; ///< UUID
     std::string job;   ///< its name
     std::int64_t revision = 1;
+    bool cancelled = false; ///< by this revision
     /// Where what the order claims differs from what this shop derives from its runs.
     rules::Findings differences;
     /// Of the job itself, as this shop sees it.
     rules::Findings findings;
-    /// Missing: not taken in, because a finding blocks.
+    /// Missing: not taken in, because a finding blocks; none keeps an order from being cancelled.
     std::optional<storage::Arrival> arrival;
     std::optional<RevisionNews> news;
     std::vector<SameHouse> sameHouse;
@@ -51,6 +52,9 @@ struct Arrived {
 [[nodiscard]] Result<Arrived> receiveOrder(const storage::Database& database,
                                            const pieces::Catalogue& catalogue, const std::string& text,
                                            const storage::Stamp& stamp, bool accept);
+
+/// "E1.1 changes: 2 wanted before, 2 now; 1 cut, 1 folded; 2 become scrap".
+[[nodiscard]] std::string inWords(const storage::MarkChange& change);
 
 /// "taken in", "already here", "kept; a later revision counts", "waits for a person".
 [[nodiscard]] std::string_view inWords(storage::Arrival::Outcome outcome);

@@ -26,6 +26,7 @@ Derived deriveAgain(const documents::OrderDocument& order, const pieces::Catalog
     derived.order.id = order.value.id;
     derived.order.revision = order.value.revision;
     derived.order.previousHash = order.value.previousHash;
+    derived.order.cancelled = order.value.cancelled;
     derived.differences = documents::compareDerived(order.value, derived.order);
     return derived;
 }
@@ -44,7 +45,8 @@ storage::IncomingOrder incoming(const documents::OrderDocument& order, const std
                                     document,
                                     documents::writeOrder({derived, {}}, documents::Layout::Canonical),
                                     {},
-                                    job.address};
+                                    job.address,
+                                    order.value.cancelled};
     std::vector<std::string> makes = documents::makeDigests(derived);
     incoming.pieces.reserve(makes.size());
     for (std::size_t index = 0; index < makes.size(); ++index) {

@@ -37,6 +37,7 @@ struct Subcommand {
 
 [[nodiscard]] Subcommand takeoffCommand();
 [[nodiscard]] Subcommand closureCommand();
+[[nodiscard]] Subcommand mergeCommand();
 [[nodiscard]] Subcommand girthCommand();
 [[nodiscard]] Subcommand cutCommand();
 [[nodiscard]] Subcommand foldCommand();

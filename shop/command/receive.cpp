@@ -65,12 +65,15 @@ private:
     void report(const acts::Arrived& arrived, const Arrival& arrival)
     {
         const std::string outcome(acts::inWords(arrival.outcome));
-        results_.add(arrived.job + ", revision " + std::to_string(arrived.revision) + ": " + outcome,
+        results_.add(arrived.job + ", revision " + std::to_string(arrived.revision) +
+                         (arrived.cancelled ? ", which cancels it: " : ": ") + outcome,
                      {{"order", arrived.order},
                       {"job", arrived.job},
                       {"revision", arrived.revision},
+                      {"cancelled", arrived.cancelled},
                       {"outcome", outcome},
                       {"reasons", arrival.reasons},
+                      {"marks", marks(arrived)},
                       {"same_house", sameHouse(arrived)}});
         if (arrived.news)
             tellNews(*arrived.news, arrived.revision);
@@ -86,6 +89,26 @@ private:
         }
     }
 
+    static nlohmann::json marks(const acts::Arrived& arrived)
+    {
+        nlohmann::json rows = nlohmann::json::array();
+        if (!arrived.news)
+            return rows;
+        for (const storage::MarkChange& change : arrived.news->marks) {
+            nlohmann::json made = nlohmann::json::object();
+            for (const schedule::PieceState state : schedule::statesBegun)
+                if (change.counts.of(state) > 0)
+                    made[std::string(schedule::name(state))] = change.counts.of(state);
+            rows.push_back({{"mark", change.mark},
+                            {"wanted_before", change.before ? change.before->count : 0},
+                            {"wanted", change.now ? change.now->count : 0},
+                            {"made_alike", change.samePiece()},
+                            {"made", made},
+                            {"scrap", change.scrap()}});
+        }
+        return rows;
+    }
+
     static nlohmann::json sameHouse(const acts::Arrived& arrived)
     {
         nlohmann::json others = nlohmann::json::array();
@@ -96,11 +119,9 @@ private:
 
     void tellNews(const acts::RevisionNews& news, std::int64_t to) const
     {
-        for (std::size_t state = static_cast<std::size_t>(schedule::PieceState::Cut);
-             state < schedule::pieceStates; ++state)
-            if (news.made.in[state] > 0)
-                tell("  already " + std::string(schedule::name(static_cast<schedule::PieceState>(state))) +
-                     ": " + std::to_string(news.made.in[state]));
+        for (const storage::MarkChange& change : news.marks)
+            if (change.begun() > 0)
+                tell("  " + acts::inWords(change));
         tell("  from revision " + std::to_string(news.from) + " to " + std::to_string(to) +
              (news.changes.empty() ? ": nothing that is made changes" : ":"));
         tell(news.changes, style_);

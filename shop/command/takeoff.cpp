@@ -64,9 +64,10 @@ void printSummary(const pieces::Order& order, const Style& style)
 /// The order takes the job's identity. Where `path` already holds an order of it, this is its next revision,
 /// or the same one if nothing changed. What that order says beyond what this program knows stays.
 Result<OrderDocument> withIdentity(pieces::Order order, const documents::Extras& ofJob,
-                                   const std::string& path)
+                                   const std::string& path, bool cancelled)
 {
     order.id = order.job.id;
+    order.cancelled = cancelled;
     OrderDocument document{std::move(order), {}};
     if (!ofJob.empty())
         document.extras.inside["job"] = ofJob;
@@ -119,7 +120,11 @@ Exit run(const QCommandLineParser& options)
     if (options.isSet("why"))
         return explainMark(order, command::text(options, "why"), style);
     const std::string path = command::text(options, "output");
-    const auto document = withIdentity(std::move(order), job->extras, path);
+    if (options.isSet("cancel") && path.empty() && !options.isSet("json")) {
+        tell("--cancel: found no -o, expected the order's file, whose next revision cancels it");
+        return Exit::BadInput;
+    }
+    const auto document = withIdentity(std::move(order), job->extras, path, options.isSet("cancel"));
     if (!document.ok()) {
         tell(document.errors());
         return Exit::BadInput;
@@ -152,9 +157,11 @@ Subcommand takeoffCommand()
         "turn a measured job into an order: findings, profiles, pieces",
         "JOB is a job document (lapwright/job), or - for standard input. Findings go to standard error, the list of "
         "pieces to standard output. With -o the order is written to a file; if that file already holds an order of "
-        "this job, it becomes the next revision, or stays as it is when nothing changed.",
+        "this job, it becomes the next revision, or stays as it is when nothing changed. With --cancel that revision "
+        "says that nothing of the order is to be made.",
         {libraryOption(),
          outputOption("Write the order document to this file (- for standard output).", "ORDER"),
+         {"cancel", "Write the revision that cancels the order: the shop makes nothing more of it."},
          {"why", "Print where girth, angles, length and count of this piece come from.", "MARK"}},
         1,
         1,

@@ -103,13 +103,55 @@ class Revisions(Program):
         self.shop("made", "cut")
         told = self.shop("receive", files[1], status=1)
         self.assertIn("revision 2: waits for a person", told.stdout)
-        for words in ("already cut: 16", "R1.2 changes, but 1 of it is cut or folded and would be scrap", "--accept"):
+        for words in ("R1.2 changes: 1 wanted before, 1 now; 1 cut; 1 becomes scrap", "R1.2 changes, but 1 of it is cut or folded and would be scrap", "--accept"):
             self.assertIn(words, told.stderr)
         before = self.state("shop.db")
         self.shop("receive", files[1], status=1)
         self.assertEqual(self.state("shop.db")[:3], before[:3])
         self.assertIn("taken in", self.shop("receive", files[1], "--accept").stdout)
         self.assertIn("already here", self.shop("receive", files[1]).stdout)
+
+    def test_what_a_revision_does_to_each_mark_can_be_read_by_a_program(self):
+        files = self.revisions()
+        self.shop("receive", files[0])
+        self.shop("plan", "--stock", CASES / "shop.stock.json", "--time", "1")
+        self.shop("made", "cut")
+        marks = json.loads(self.shop("receive", files[1], "--json", status=1).stdout)[0]["marks"]
+        self.assertIn({"mark": "R1.2", "wanted_before": 1, "wanted": 1, "made_alike": False, "made": {"cut": 1},
+                       "scrap": 1}, marks)
+        self.assertIn({"mark": "R1.3", "wanted_before": 0, "wanted": 1, "made_alike": False, "made": {}, "scrap": 0},
+                      marks)
+
+    def test_an_order_is_cancelled_by_its_next_revision(self):
+        self.run_program("takeoff", CASES / "alder.job.json", "-o", "order.json")
+        self.shop("receive", "order.json")
+        self.assertIn("found no -o", self.run_program("takeoff", CASES / "alder.job.json", "--cancel", status=2).stderr)
+        self.run_program("takeoff", CASES / "alder.job.json", "-o", "order.json", "--cancel")
+        cancelled = json.loads((self.folder / "order.json").read_text())
+        self.assertEqual((cancelled["revision"], cancelled["cancelled"]), (2, True))
+        told = self.shop("receive", "order.json")
+        self.assertIn("revision 2, which cancels it: taken in", told.stdout)
+        self.assertIn("cancelled was no, is now yes", told.stderr)
+        self.assertEqual(self.state("shop.db")[2], [], "nothing of it is left to make")
+        self.run_program("takeoff", CASES / "alder.job.json", "-o", "order.json")
+        self.assertIn("revision 3: taken in", self.shop("receive", "order.json").stdout)
+        self.assertTrue(self.state("shop.db")[2], "it is wanted again")
+
+    def test_two_tablets_at_one_house_make_one_job(self):
+        other = copy.deepcopy(JOB)
+        other["id"] = "7d1f8d2a-55a1-4f53-9a0e-3c0c2b1f0e11"
+        longer(other, 16.02)  # the same ridge by another tape
+        (self.folder / "other.json").write_text(json.dumps(other))
+        self.run_program("takeoff", "other.json", "-o", "other.order.json")
+        told = self.run_program("merge", CASES / "alder.job.json", "other.order.json", "-o", "both.json", status=1)
+        self.assertIn("kept once", told.stderr)
+        self.assertIn("perhaps one edge measured twice", told.stderr)
+        both = json.loads((self.folder / "both.json").read_text())
+        self.assertEqual(both["id"], JOB["id"])
+        runs = [run["id"] for chain in both["chains"] for run in chain["runs"]]
+        self.assertEqual(len(runs), len(set(runs)))
+        self.assertEqual(len(runs), sum(len(chain["runs"]) for chain in JOB["chains"]) + len(JOB["chains"][1]["runs"]))
+        self.run_program("takeoff", "both.json", "-o", "both.order.json")
 
     def test_another_content_of_a_revision_waits(self):
         files = self.revisions()

@@ -3,6 +3,7 @@
 #include "storage/databases.h"
 #include "storage/document_file.h"
 #include "storage/lists.h"
+#include "storage/mark_change.h"
 #include "storage/orders.h"
 #include "storage/piece_events.h"
 
@@ -154,6 +155,64 @@ private slots:
         const auto counts = pieceCounts(database, "0b54c3f4", "E1.1");
         QCOMPARE(counts.of(PieceState::Ordered), 1);
         QCOMPARE(counts.of(PieceState::Cut), 2);
+    }
+    void fewerOfAPieceScrapsOnlyThoseTooMany()
+    {
+        const Database database = fresh();
+        (void)receiveOrder(database, order(1, {piece("E1.1", 4)}), stamp, false);
+        advance(database, "E1.1", PieceState::Cut, 3);
+        advance(database, "E1.1", PieceState::Folded, 1);
+        const IncomingOrder fewer = order(2, {piece("E1.1", 2)});
+        const auto list = markChanges(database, fewer);
+        QCOMPARE(list.size(), 1U);
+        QCOMPARE(list.front().surplus(), 1);
+        QCOMPARE(list.front().scrap(), 1);
+        QCOMPARE(receiveOrder(database, fewer, stamp, false).outcome, Arrival::Outcome::Waits);
+        QCOMPARE(receiveOrder(database, fewer, stamp, true).outcome, Arrival::Outcome::Taken);
+        const auto counts = pieceCounts(database, "0b54c3f4", "E1.1");
+        QCOMPARE(counts.of(PieceState::Ordered), 0);
+        QCOMPARE(counts.of(PieceState::Cut), 1);
+        QCOMPARE(counts.of(PieceState::Folded), 1);
+    }
+    void aCancellationCountsWheneverItComes()
+    {
+        IncomingOrder cancelled = order(2, {piece("E1.1", 2)});
+        cancelled.cancelled = true;
+        const std::vector<IncomingOrder> revisions = {order(1, {piece("E1.1", 2), piece("E1.2", 1)}),
+                                                      cancelled, order(3, {piece("E1.1", 5)})};
+        std::vector<std::size_t> sequence = {0, 1, 2};
+        do {
+            const Database database = fresh();
+            for (const std::size_t next : sequence)
+                QVERIFY(receiveOrder(database, revisions[next], stamp, false).outcome !=
+                        Arrival::Outcome::Waits);
+            QCOMPARE(pieceCounts(database, "0b54c3f4", "E1.1").of(PieceState::Ordered), 5);
+            QCOMPARE(pieceCounts(database, "0b54c3f4", "E1.2").of(PieceState::Ordered), 0);
+            QVERIFY(!currentOrders(database).front().cancelled);
+        } while (std::next_permutation(sequence.begin(), sequence.end()));
+        for (const bool cancelledFirst : {false, true}) {
+            const Database database = fresh();
+            (void)receiveOrder(database, revisions[cancelledFirst ? 1 : 0], stamp, false);
+            (void)receiveOrder(database, revisions[cancelledFirst ? 0 : 1], stamp, false);
+            QVERIFY(currentOrders(database).front().cancelled);
+            QCOMPARE(orderCounts(database, "0b54c3f4"), schedule::PieceCounts());
+        }
+    }
+    void aCancellationOfWhatIsBegunWaits()
+    {
+        const Database database = fresh();
+        (void)receiveOrder(database, order(1, {piece("E1.1", 3)}), stamp, false);
+        for (const PieceState reached :
+             {PieceState::Cut, PieceState::Folded, PieceState::Bundled, PieceState::Loaded})
+            advance(database, "E1.1", reached, 1);
+        advance(database, "E1.1", PieceState::Cut, 1);
+        IncomingOrder cancelled = order(2, {piece("E1.1", 3)});
+        cancelled.cancelled = true;
+        QCOMPARE(receiveOrder(database, cancelled, stamp, false).outcome, Arrival::Outcome::Waits);
+        QCOMPARE(receiveOrder(database, cancelled, stamp, true).outcome, Arrival::Outcome::Taken);
+        const auto counts = pieceCounts(database, "0b54c3f4", "E1.1");
+        QCOMPARE(counts.of(PieceState::Loaded), 1);
+        QCOMPARE(counts.of(PieceState::Ordered) + counts.of(PieceState::Cut), 0);
     }
     void whatLeftOnATruckIsNeverScrapped()
     {
