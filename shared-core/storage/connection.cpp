@@ -125,6 +125,28 @@ void Connection::begin()
     (void)query(QString("SELECT pg_advisory_xact_lock(") + writersLock + ")", {});
 }
 
+void Connection::beginReading()
+{
+    (void)query(backend_ == Backend::Sqlite ? "BEGIN" : "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY",
+                {});
+}
+
+std::vector<std::string> Connection::faults()
+{
+    std::vector<std::string> faults;
+    if (backend_ == Backend::Postgres)
+        return faults;
+    Rows pages = query("PRAGMA integrity_check", {});
+    while (pages.next())
+        if (pages.text(0) != "ok")
+            faults.push_back(pages.text(0));
+    Rows keys = query("PRAGMA foreign_key_check", {});
+    while (keys.next())
+        faults.push_back("table " + keys.text(0) + " refers to a row of " + keys.text(2) +
+                         " that is not there");
+    return faults;
+}
+
 int Connection::schemaVersion()
 {
     if (backend_ == Backend::Sqlite) {

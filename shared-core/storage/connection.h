@@ -8,8 +8,10 @@
 #include <QString>
 #include <QVariantList>
 
+#include <memory>
 #include <string>
 #include <unordered_map>
+#include <vector>
 
 /// What differs between the two databases, and nothing else; for the files of this folder only.
 namespace lapwright::storage {
@@ -36,7 +38,11 @@ public:
 
     /// Begins a transaction that holds off every other writer.
     void begin();
+    /// Begins one that sees a single state of the data.
+    void beginReading();
     [[nodiscard]] int schemaVersion();
+    /// As Database::engineFaults().
+    [[nodiscard]] std::vector<std::string> faults();
     void setSchemaVersion(int version);
     /// A statement of a migration in this database's words.
     [[nodiscard]] QString inItsWords(QString statement) const;

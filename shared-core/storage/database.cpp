@@ -72,6 +72,26 @@ std::int64_t Database::dataVersion() const
     return rows.next() ? rows.number(0) : 0;
 }
 
+std::vector<std::string> Database::engineFaults() const
+{
+    return connection_->faults();
+}
+
+Database::SteadyReading::SteadyReading(const Database& database) : database_(database)
+{
+    database_.connection_->beginReading();
+}
+
+Database::SteadyReading::~SteadyReading()
+{
+    try {
+        database_.run("ROLLBACK");
+    } catch (const StorageFailure&) {
+        // The connection is gone, and its transaction with it.
+        return;
+    }
+}
+
 Database::Transaction::Transaction(const Database& database) : database_(database)
 {
     database_.connection_->begin();

@@ -10,6 +10,7 @@
 #include <memory>
 #include <stdexcept>
 #include <string>
+#include <vector>
 
 namespace lapwright::storage {
 
@@ -48,6 +49,10 @@ public:
     /// A number that grows with every write of any station: unchanged, nothing a list shows has changed.
     [[nodiscard]] std::int64_t dataVersion() const;
 
+    /// What the database itself finds wrong with its file; nothing where all is well, or where it is a server
+    /// that looks after its own.
+    [[nodiscard]] std::vector<std::string> engineFaults() const;
+
     /// Runs `work` in one write transaction, taken at once so that two stations never deadlock: all of it is
     /// on the disk when this returns, or none of it if `work` throws.
     template <class Work>
@@ -64,11 +69,32 @@ public:
         }
     }
 
+    /// Runs `work`, which only reads, on one state of the data, whatever other stations write meanwhile.
+    template <class Work>
+    auto readSteadily(Work&& work) const
+    {
+        const SteadyReading reading(*this);
+        return work();
+    }
+
 private:
     explicit Database(std::unique_ptr<Connection> connection);
 
     /// Runs the migrations that are missing.
     void migrate() const;
+
+    class SteadyReading {
+    public:
+        explicit SteadyReading(const Database& database);
+        SteadyReading(const SteadyReading&) = delete;
+        SteadyReading& operator=(const SteadyReading&) = delete;
+        SteadyReading(SteadyReading&&) = delete;
+        SteadyReading& operator=(SteadyReading&&) = delete;
+        ~SteadyReading();
+
+    private:
+        const Database& database_;
+    };
 
     class Transaction {
     public:

@@ -9,7 +9,8 @@ namespace lapwright::command {
 
 std::unique_ptr<QCoreApplication> applicationFor(int& argc, char** argv)
 {
-    if (argc < 2 || std::string_view(argv[1]) != "print")
+    const std::string_view command = argc < 2 ? "" : argv[1];
+    if (command != "print" && command != "check")
         return std::make_unique<QCoreApplication>(argc, argv);
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");

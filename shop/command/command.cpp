@@ -12,9 +12,10 @@ namespace lapwright::command {
 const std::vector<Subcommand>& subcommands()
 {
     static const std::vector<Subcommand> all = {
-        takeoffCommand(), closureCommand(), mergeCommand(), girthCommand(),  cutCommand(),   foldCommand(),
-        receiveCommand(), planCommand(),    printCommand(), madeCommand(),   loadCommand(),  receiptCommand(),
-        remakeCommand(),  orderCommand(),   stockCommand(), statusCommand(), reportCommand()};
+        takeoffCommand(), closureCommand(), mergeCommand(),  girthCommand(), cutCommand(),
+        foldCommand(),    receiveCommand(), planCommand(),   printCommand(), madeCommand(),
+        loadCommand(),    receiptCommand(), remakeCommand(), orderCommand(), stockCommand(),
+        statusCommand(),  reportCommand(),  checkCommand()};
     return all;
 }
 
