@@ -15,9 +15,9 @@ BarProblem acrossProblem(const Instance& instance, int stock)
     return across;
 }
 
-LevelTable::LevelTable(const Instance& instance, int stock)
-    : across_(acrossProblem(instance, stock)),
-      cells_(static_cast<std::size_t>(instance.stockAt(stock).along) + 1), best_(cells_, 0.0)
+LevelTable::LevelTable(const Instance& instance, int stock, Lengths lengths)
+    : across_(acrossProblem(instance, stock)), which_(lengths),
+      best_(static_cast<std::size_t>(instance.stockAt(stock).along) + 1, 0.0)
 {
     if (across_.sizes.empty())
         return;
@@ -32,33 +32,83 @@ LevelTable::LevelTable(const Instance& instance, int stock)
             sums_.push_back(static_cast<int>(at));
         sumBelow_.push_back(static_cast<int>(sums_.size()) - 1);
     }
-    if (!limited_)
-        table_.assign(sums_.size() * cells_, 0.0);
 }
 
 void LevelTable::fill(const StripTable& strips)
 {
+    std::ranges::fill(best_, 0.0);
+    lengths_.clear();
     if (across_.sizes.empty())
         return;
-    if (limited_) {
+    chooseLengths(strips);
+    if (which_ == Lengths::Few)
+        leaveFewLengths(strips);
+    if (limited_)
         fillLengthByLength(strips);
-        return;
+    else
+        fillSumBySum(strips);
+    for (std::size_t along = 1; along < best_.size(); ++along)
+        best_[along] = std::max(best_[along], best_[along - 1]);
+}
+
+void LevelTable::chooseLengths(const StripTable& strips)
+{
+    std::vector<char> moves(best_.size(), 0);
+    for (std::size_t width = 0; width < across_.sizes.size(); ++width) {
+        const double* row = strips.row(static_cast<int>(width));
+        for (std::size_t along = 1; along < moves.size(); ++along)
+            moves[along] = static_cast<char>(moves[along] | (row[along] > row[along - 1] ? 1 : 0));
     }
+    for (std::size_t along = 1; along < moves.size(); ++along)
+        if (moves[along] != 0)
+            lengths_.push_back(static_cast<int>(along));
+}
+
+/// No level is worth more for its metal than its best strip alone.
+void LevelTable::leaveFewLengths(const StripTable& strips)
+{
+    constexpr std::size_t most = 48;
+    if (lengths_.size() <= most)
+        return;
+    std::vector<std::pair<double, int>> ranked;
+    for (const int along : lengths_) {
+        double worth = 0.0;
+        for (std::size_t width = 0; width < across_.sizes.size(); ++width)
+            worth = std::max(worth, strips.best(static_cast<int>(width), along) / across_.sizes[width]);
+        ranked.emplace_back(-worth / along, along);
+    }
+    std::ranges::nth_element(ranked, ranked.begin() + most);
+    ranked.resize(most);
+    lengths_.clear();
+    for (const auto& [worth, along] : ranked)
+        lengths_.push_back(along);
+    std::ranges::sort(lengths_);
+}
+
+void LevelTable::fillSumBySum(const StripTable& strips)
+{
+    const std::size_t cells = lengths_.size();
+    strip_.resize(across_.sizes.size() * cells);
+    for (std::size_t width = 0; width < across_.sizes.size(); ++width)
+        for (std::size_t cell = 0; cell < cells; ++cell)
+            strip_[width * cells + cell] = strips.best(static_cast<int>(width), lengths_[cell]);
+    table_.assign(sums_.size() * cells, 0.0);
     for (std::size_t sum = 1; sum < sums_.size(); ++sum) {
-        double* to = table_.data() + sum * cells_;
-        std::copy(to - cells_, to, to);
+        double* to = table_.data() + sum * cells;
+        std::copy(to - cells, to, to);
         for (std::size_t width = 0; width < across_.sizes.size() && across_.sizes[width] <= sums_[sum];
              ++width) {
             const int rest = sumBelow_[static_cast<std::size_t>(sums_[sum] - across_.sizes[width])];
-            const double* from = table_.data() + static_cast<std::size_t>(rest) * cells_;
-            const double* strip = strips.row(static_cast<int>(width));
-            for (std::size_t along = 0; along < cells_; ++along) {
-                const double with = from[along] + strip[along];
-                to[along] = with > to[along] ? with : to[along];
+            const double* from = table_.data() + static_cast<std::size_t>(rest) * cells;
+            const double* strip = strip_.data() + width * cells;
+            for (std::size_t cell = 0; cell < cells; ++cell) {
+                const double with = from[cell] + strip[cell];
+                to[cell] = with > to[cell] ? with : to[cell];
             }
         }
     }
-    best_.assign(table_.end() - static_cast<std::ptrdiff_t>(cells_), table_.end());
+    for (std::size_t cell = 0; cell < cells; ++cell)
+        best_[static_cast<std::size_t>(lengths_[cell])] = table_[(sums_.size() - 1) * cells + cell];
 }
 
 std::vector<double> LevelTable::worthAt(const StripTable& strips, int along) const
@@ -72,14 +122,9 @@ std::vector<double> LevelTable::worthAt(const StripTable& strips, int along) con
 void LevelTable::fillLengthByLength(const StripTable& strips)
 {
     Knapsack<double> knapsack(across_);
-    std::vector<double> before;
-    for (std::size_t along = 0; along < cells_; ++along) {
-        std::vector<double> worth = worthAt(strips, static_cast<int>(along));
-        if (worth != before)
-            knapsack.fill(worth);
-        best_[along] =
-            worth == before && along > 0 ? best_[along - 1] : knapsack.best(across_.capacity, false);
-        before = std::move(worth);
+    for (const int along : lengths_) {
+        knapsack.fill(worthAt(strips, along));
+        best_[static_cast<std::size_t>(along)] = knapsack.best(across_.capacity, false);
     }
 }
 
@@ -90,12 +135,16 @@ Pieces LevelTable::widths(const StripTable& strips, int along) const
         knapsack.fill(worthAt(strips, along));
         return knapsack.pieces(across_.capacity, false);
     }
+    const auto above = std::ranges::upper_bound(lengths_, along);
+    if (above == lengths_.begin())
+        return {};
     std::map<int, int> counts;
-    const auto cell = static_cast<std::size_t>(along);
-    std::size_t sum = sums_.empty() ? 0 : sums_.size() - 1;
+    const std::size_t cells = lengths_.size();
+    const auto cell = static_cast<std::size_t>(above - lengths_.begin()) - 1;
+    std::size_t sum = sums_.size() - 1;
     while (sum > 0) {
-        const double value = table_[sum * cells_ + cell];
-        if (value == table_[(sum - 1) * cells_ + cell]) {
+        const double value = table_[sum * cells + cell];
+        if (value == table_[(sum - 1) * cells + cell]) {
             --sum;
             continue;
         }
@@ -104,7 +153,7 @@ Pieces LevelTable::widths(const StripTable& strips, int along) const
                 break;
             const auto rest = static_cast<std::size_t>(
                 sumBelow_[static_cast<std::size_t>(sums_[sum] - across_.sizes[width])]);
-            if (table_[rest * cells_ + cell] + strips.best(static_cast<int>(width), along) == value) {
+            if (table_[rest * cells + cell] + strip_[width * cells + cell] == value) {
                 ++counts[static_cast<int>(width)];
                 sum = rest;
                 break;
@@ -116,7 +165,7 @@ Pieces LevelTable::widths(const StripTable& strips, int along) const
 
 std::int64_t LevelTable::cellsFilled() const
 {
-    return static_cast<std::int64_t>(sums_.size() * cells_ * across_.sizes.size());
+    return static_cast<std::int64_t>(sums_.size() * lengths_.size() * across_.sizes.size());
 }
 
 } // namespace lapwright::cutting

@@ -30,13 +30,11 @@ public:
     };
 
     /// Nested: strips and sheets of strips. Whole: patterns with all their blanks, for small instances, where
-    /// fixing one settles more. Longest: nested, of a coil only the longest levels, which for large batches
-    /// come near enough to all of them.
-    enum class Columns { Nested, Whole, Longest };
+    /// fixing one settles more.
+    enum class Columns { Nested, Whole };
 
     MasterProgram(const Instance& instance, Columns columns, std::function<bool()> stop);
 
-    [[nodiscard]] bool anyLevel() const { return kind_ != Columns::Longest; }
     /// Remnants and other single sheets are cut by whole patterns only.
     [[nodiscard]] bool cutWhole(int stock) const
     {

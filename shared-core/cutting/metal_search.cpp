@@ -122,20 +122,24 @@ void MetalSearch::byPatterns()
 {
     using Columns = MasterProgram::Columns;
     const bool large = instance_.kinds.size() > manyKinds;
-    const bool coil = instance_.measure == Measure::CoilLength;
-    NestedPatterns patterns(instance_, best_, start_,
-                            {settings_.seed, 0, coil && large ? Columns::Longest : Columns::Nested},
-                            listener());
+    const bool coil =
+        std::ranges::any_of(instance_.stocks, [](const StockClass& stock) { return stock.coil; });
+    // Levels of a coil may have any length: their relaxation says much about the bound and little about
+    // plans.
+    if (coil)
+        byCorrection();
+    watch_.enter("patterns");
+    NestedPatterns patterns(instance_, best_, start_, {settings_.seed, 0, Columns::Nested}, listener());
     if (!patterns.relax())
         return;
-    // Large sheet plans are bettered best by giving strips back; coils, and plans whose remnants are
-    // credited, by ruining whole patterns.
-    const bool whole = coil || instance_.problem->creditsRemnants();
-    const int roundings = large && !whole ? 100'000 : large ? 6 : 30;
+    // Large sheet plans are bettered best by giving strips back; plans whose remnants are credited by ruining
+    // whole patterns.
+    const int roundings = coil ? 0 : !large ? 30 : instance_.problem->creditsRemnants() ? 6 : 100'000;
     for (int attempt = 0; attempt < roundings; ++attempt)
         if (!patterns.round(attempt))
             return;
-    byCorrection();
+    if (!coil)
+        byCorrection();
     byOrder();
     watch_.enter("ruin and recreate");
     Ruin ruin(instance_, best_, patterns.worths(), settings_.seed, listener());
@@ -143,13 +147,13 @@ void MetalSearch::byPatterns()
     }
 }
 
-/// Whole plans by value correction, as long as they are quick to make.
+/// Whole plans by value correction.
 void MetalSearch::byCorrection()
 {
     watch_.enter("value correction");
     ValueCorrection search(instance_, settings_.seed, [this](std::int64_t ticks) { return over(ticks); });
-    const int plans = instance_.kinds.size() <= manyKinds / 3 ? 100 : 2;
-    for (int plan = 0; plan < plans && !listener_.proven(); ++plan)
+    constexpr int plans = 100;
+    for (int plan = 0; plan < plans && !over(0) && !listener_.proven(); ++plan)
         if (const auto found = search.next(costOf(instance_, best_)))
             take(*found);
 }

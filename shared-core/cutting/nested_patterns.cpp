@@ -71,9 +71,7 @@ private:
                 available.push_back(most < 0 ? -1 : most - from.used()[stock]);
             }
             const Part part = partOf(instance_, from.residual(), available, Widths::All);
-            const auto columns =
-                columns_ == MasterProgram::Columns::Longest ? MasterProgram::Columns::Nested : columns_;
-            Relaxation rest(part.instance, columns, from.inPart(part),
+            Relaxation rest(part.instance, columns_, from.inPart(part),
                             [this](std::int64_t ticks) { return stopped(ticks); });
             rest.master().addSingles();
             rest.master().addFrom(relaxation_.master(), part);

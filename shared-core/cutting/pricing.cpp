@@ -11,7 +11,7 @@ constexpr double tolerance = 1e-7;
 
 } // namespace
 
-Pricing::Pricing(const Instance& instance)
+Pricing::Pricing(const Instance& instance, LevelTable::Lengths lengths)
     : instance_(instance), bestWidths_(instance.stocks.size()), bestValues_(instance.stocks.size(), 0.0)
 {
     for (const Kind& kind : instance.kinds)
@@ -24,7 +24,7 @@ Pricing::Pricing(const Instance& instance)
         across_.push_back(acrossProblem(instance, static_cast<int>(index)));
         levels_.emplace_back();
         if (row.coil)
-            levels_.back().emplace(instance, static_cast<int>(index));
+            levels_.back().emplace(instance, static_cast<int>(index), lengths);
     }
     for (std::size_t index = 0; index < instance.frames.size(); ++index)
         tables_.emplace_back(instance, static_cast<int>(index), longest[index]);
@@ -110,7 +110,7 @@ bool Pricing::addColumns(MasterProgram& master) const
             continue;
         }
         any = (!master.cutWhole(stock) && addSheets(master, stock)) || any;
-        if (row.coil && master.anyLevel())
+        if (row.coil)
             any = addLevels(master, stock) || any;
     }
     return any;

@@ -12,7 +12,7 @@ namespace lapwright::cutting {
 /// Finds the columns that would better the master program, and what no plan can cost less than.
 class Pricing {
 public:
-    explicit Pricing(const Instance& instance);
+    explicit Pricing(const Instance& instance, LevelTable::Lengths lengths = LevelTable::Lengths::All);
 
     /// The best strips, levels and sheets for these worths of the kinds; they need not be the program's own.
     void fill(const std::vector<double>& worths);

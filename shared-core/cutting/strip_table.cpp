@@ -1,6 +1,7 @@
 #include "cutting/strip_table.h"
 
 #include <algorithm>
+#include <bit>
 #include <cstring>
 #include <map>
 
@@ -8,7 +9,7 @@ namespace lapwright::cutting {
 
 StripTable::StripTable(const Instance& instance, int frame, int longest)
     : instance_(instance), frame_(instance.frames[static_cast<std::size_t>(frame)]),
-      cells_(static_cast<std::size_t>(longest) + 1), row_(cells_), next_(cells_), choices_(cells_)
+      cells_(static_cast<std::size_t>(longest) + 1), row_(cells_), next_(cells_)
 {
 }
 
@@ -16,34 +17,34 @@ void StripTable::runPass(const Pass& pass, double value)
 {
     const Placement& placement = frame_.placements[static_cast<std::size_t>(pass.placement)];
     const auto step = static_cast<std::size_t>(placement.along) * static_cast<std::size_t>(pass.bundle);
-    const std::size_t offset = taken_.size();
-    taken_.resize(offset + cells_, 0);
-    if (step >= cells_) {
-        passes_.push_back(pass);
+    const std::size_t index = passes_.size();
+    passes_.push_back(pass);
+    if (index % passesOfWord == 0)
+        taken_.resize(taken_.size() + cells_, 0);
+    if (step >= cells_)
         return;
-    }
-    unsigned char* taken = taken_.data() + offset;
+    std::uint64_t* taken = taken_.data() + index / passesOfWord * cells_;
+    const std::uint64_t bit = std::uint64_t{1} << index % passesOfWord;
     const double gain = value * pass.bundle;
     // Read from one row and written to another, or in blocks no longer than the step: the compiler may take
     // several cells at once.
-    const auto look = [gain, step](const double* from, double* to, unsigned char* mark, std::size_t begin,
-                                   std::size_t end) {
+    const auto look = [gain, step, bit, taken](const double* from, double* to, std::size_t begin,
+                                               std::size_t end) {
         for (std::size_t at = begin; at < end; ++at) {
             const double with = from[at - step] + gain;
             const bool better = with > from[at];
             to[at] = better ? with : from[at];
-            mark[at] = better ? 1 : 0;
+            taken[at] |= better ? bit : 0;
         }
     };
     if (pass.repeats) {
         for (std::size_t begin = step; begin < cells_; begin += step)
-            look(row_.data(), row_.data(), taken, begin, std::min(begin + step, cells_));
+            look(row_.data(), row_.data(), begin, std::min(begin + step, cells_));
     } else {
         std::memcpy(next_.data(), row_.data(), step * sizeof(double));
-        look(row_.data(), next_.data(), taken, step, cells_);
+        look(row_.data(), next_.data(), step, cells_);
         std::swap(row_, next_);
     }
-    passes_.push_back(pass);
 }
 
 void StripTable::addPasses(std::size_t index, double value, std::int64_t wanted)
@@ -84,23 +85,20 @@ void StripTable::fill(const std::vector<double>& values, const std::vector<std::
         std::ranges::copy(row_, best_.begin() + static_cast<std::ptrdiff_t>(width * cells_));
         passesUpTo_.push_back(static_cast<int>(passes_.size()));
     }
-    listChoices();
 }
 
-void StripTable::listChoices()
+/// The last pass before `limit` that took something there; negative where none did.
+int StripTable::lastTaken(std::size_t cell, int limit) const
 {
-    for (std::vector<int>& list : choices_)
-        list.clear();
-    for (std::size_t pass = 0; pass < passes_.size(); ++pass) {
-        const unsigned char* taken = taken_.data() + pass * cells_;
-        const auto* end = taken + cells_;
-        for (const unsigned char* at = taken; at != end; ++at) {
-            at = static_cast<const unsigned char*>(std::memchr(at, 1, static_cast<std::size_t>(end - at)));
-            if (at == nullptr)
-                break;
-            choices_[static_cast<std::size_t>(at - taken)].push_back(static_cast<int>(pass));
-        }
-    }
+    if (limit <= 0)
+        return -1;
+    const auto last = static_cast<std::size_t>(limit) - 1;
+    std::size_t word = last / passesOfWord;
+    std::uint64_t bits =
+        taken_[word * cells_ + cell] & (~std::uint64_t{0} >> (passesOfWord - 1 - last % passesOfWord));
+    while (bits == 0 && word > 0)
+        bits = taken_[--word * cells_ + cell];
+    return bits == 0 ? -1 : static_cast<int>(word * passesOfWord + std::bit_width(bits)) - 1;
 }
 
 RawStrip StripTable::strip(int width, int along) const
@@ -110,12 +108,7 @@ RawStrip StripTable::strip(int width, int along) const
     auto at = static_cast<std::size_t>(along);
     std::map<int, int, std::greater<>> counts;
     int limit = passesUpTo_[w];
-    for (;;) {
-        const std::vector<int>& list = choices_[at];
-        const auto above = std::ranges::lower_bound(list, limit);
-        if (above == list.begin() || *(above - 1) < passesFrom_[w])
-            break;
-        const int pass = *(above - 1);
+    for (int pass = lastTaken(at, limit); pass >= passesFrom_[w]; pass = lastTaken(at, limit)) {
         const Pass& entry = passes_[static_cast<std::size_t>(pass)];
         counts[entry.placement] += entry.bundle;
         at -= static_cast<std::size_t>(frame_.placements[static_cast<std::size_t>(entry.placement)].along) *

@@ -33,7 +33,7 @@ private:
 
     void addPasses(std::size_t placement, double value, std::int64_t wanted);
     void runPass(const Pass& pass, double value);
-    void listChoices();
+    [[nodiscard]] int lastTaken(std::size_t cell, int limit) const;
 
     const Instance& instance_;
     const Frame& frame_;
@@ -43,8 +43,8 @@ private:
     std::vector<Pass> passes_;
     std::vector<int> passesUpTo_; ///< of each width: end of its passes
     std::vector<int> passesFrom_;
-    std::vector<unsigned char> taken_;      ///< for each pass and cell
-    std::vector<std::vector<int>> choices_; ///< for each cell the passes that bettered it, ascending
+    static constexpr std::size_t passesOfWord = 64;
+    std::vector<std::uint64_t> taken_; ///< for each 64 passes and each cell, which of them bettered it
 };
 
 } // namespace lapwright::cutting

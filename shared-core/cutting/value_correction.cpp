@@ -7,9 +7,16 @@
 
 namespace lapwright::cutting {
 
+namespace {
+
+constexpr int plansFromOneStart = 4;
+
+} // namespace
+
 ValueCorrection::ValueCorrection(const Instance& instance, std::uint64_t seed, Stop stop)
     : instance_(instance), random_(static_cast<std::mt19937::result_type>(seed)), stop_(std::move(stop)),
-      pricing_(instance), price_(std::numeric_limits<double>::infinity()), areas_(instance.kinds.size(), 0.0)
+      pricing_(instance, LevelTable::Lengths::Few), price_(std::numeric_limits<double>::infinity()),
+      areas_(instance.kinds.size(), 0.0)
 {
     for (const StockClass& row : instance.stocks)
         price_ =
@@ -30,16 +37,33 @@ ValueCorrection::ValueCorrection(const Instance& instance, std::uint64_t seed, S
         }
 }
 
-/// Long and wide blanks are harder to place than their area says, how much so depends: each start tries
-/// another measure of it, the first the area alone.
+/// Long and wide blanks are harder to place than their area says, how much so depends: starts try other
+/// measures of it, by turns any and one near the best so far.
+ValueCorrection::Shape ValueCorrection::nextShape()
+{
+    const int start = plans_ / plansFromOneStart;
+    if (start == 0)
+        return {};
+    const auto upTo = [this](double most) { return std::uniform_real_distribution(0.0, most)(random_); };
+    if (start % 2 == 1)
+        return {upTo(0.15), upTo(0.8)};
+    return {bestShape_.across * (0.5 + upTo(1.0)), bestShape_.along * (0.5 + upTo(1.0))};
+}
+
 void ValueCorrection::startAnew()
 {
-    const double across = plans_ == 0 ? 0.0 : std::uniform_real_distribution(0.0, 0.3)(random_);
-    const double along = plans_ == 0 ? 0.03 : std::uniform_real_distribution(0.0, 1.0)(random_);
+    if (plans_ > 0 && plansOfShape_ == plansFromOneStart && costOfShape_ < leastCost_) {
+        leastCost_ = costOfShape_;
+        bestShape_ = shape_;
+    }
+    costOfShape_ = 0.0;
+    plansOfShape_ = 0;
+    shape_ = nextShape();
     shapes_.clear();
     worths_.clear();
     for (std::size_t kind = 0; kind < areas_.size(); ++kind) {
-        shapes_.push_back(std::pow(sides_[kind].first, across) * std::pow(sides_[kind].second, along));
+        shapes_.push_back(std::pow(sides_[kind].first, shape_.across) *
+                          std::pow(sides_[kind].second, shape_.along));
         worths_.push_back(price_ * areas_[kind] * shapes_[kind]);
     }
 }
@@ -190,7 +214,6 @@ void ValueCorrection::correct(const RawPattern& pattern)
 
 std::optional<RawPlan> ValueCorrection::next(std::int64_t limit)
 {
-    constexpr int plansFromOneStart = 12;
     if (plans_ % plansFromOneStart == 0)
         startAnew();
     ++plans_;
@@ -219,7 +242,10 @@ std::optional<RawPlan> ValueCorrection::next(std::int64_t limit)
         correct(pattern);
         plan.push_back(std::move(pattern));
     }
-    if (lapwright::cutting::costOf(instance_, plan) >= limit)
+    const std::int64_t cost = lapwright::cutting::costOf(instance_, plan);
+    costOfShape_ += static_cast<double>(cost);
+    ++plansOfShape_;
+    if (cost >= limit)
         return std::nullopt;
     return plan;
 }

@@ -3,6 +3,7 @@
 #include "cutting/pricing.h"
 
 #include <functional>
+#include <limits>
 #include <optional>
 #include <random>
 #include <vector>
@@ -37,7 +38,13 @@ private:
     [[nodiscard]] double ratioOf(const RawPattern& pattern) const;
     [[nodiscard]] std::int64_t repeats(const RawPattern& pattern) const;
     void correct(const RawPattern& pattern);
+    /// Exponents of a blank's sides in what it is worth at the start.
+    struct Shape {
+        double across = 0.04, along = 0.25;
+    };
+
     void startAnew();
+    [[nodiscard]] Shape nextShape();
 
     const Instance& instance_;
     std::mt19937 random_;
@@ -47,6 +54,10 @@ private:
     std::int64_t ticks_ = 0;
     double price_ = 0.0; ///< of a unit of area in the cheapest metal
     std::vector<double> areas_, worths_;
+    Shape shape_, bestShape_;
+    /// Of the plans made from one start together.
+    double costOfShape_ = 0.0, leastCost_ = std::numeric_limits<double>::infinity();
+    int plansOfShape_ = 0;
     std::vector<double> shapes_; ///< by how much more than its area a blank is worth at the start
     std::vector<std::pair<double, double>> sides_;
     int plans_ = 0;

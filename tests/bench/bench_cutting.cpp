@@ -92,6 +92,8 @@ bool measure(const Problem& problem, const std::string& name)
     settings.threads = 2;
     settings.timeLimit = std::chrono::seconds(secondsAllowed());
     settings.workLimit = 1'000'000;
+    if (const char* seed = std::getenv("LAPWRIGHT_BENCHMARK_SEED"))
+        settings.seed = static_cast<std::uint64_t>(std::atoll(seed));
     Control control;
     double first = -1.0;
     const auto seconds = [start] {
