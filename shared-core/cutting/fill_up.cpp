@@ -1,5 +1,7 @@
 #include "cutting/fill_up.h"
 
+#include "cutting/part.h"
+
 #include <algorithm>
 
 namespace lapwright::cutting {
@@ -11,6 +13,13 @@ public:
     Filler(const Instance& instance, RawPlan& plan, std::vector<std::int64_t>& residual)
         : instance_(instance), plan_(plan), residual_(residual)
     {
+        for (const Frame& frame : instance.frames) {
+            largestFirst_.emplace_back();
+            for (int at = static_cast<int>(frame.placements.size()) - 1; at >= 0; --at)
+                if (residual[static_cast<std::size_t>(frame.placements[static_cast<std::size_t>(at)].kind)] >
+                    0)
+                    largestFirst_.back().push_back(at);
+        }
     }
 
     void run()
@@ -37,6 +46,11 @@ private:
         return std::min(plan_[index].along, instance_.stockAt(plan_[index].stock).along);
     }
 
+    [[nodiscard]] const std::vector<int>& largestFirst(std::size_t index) const
+    {
+        return largestFirst_[static_cast<std::size_t>(instance_.stockAt(plan_[index].stock).frame)];
+    }
+
     /// How many of a placement each copy takes; copies beyond what is wanted are parted off first.
     int share(std::size_t index, int placement, int room)
     {
@@ -60,7 +74,9 @@ private:
             const auto width = static_cast<std::size_t>(strip.width);
             const int first =
                 instance_.patterns == PatternClass::Exact ? frame(index).firstOfWidth[width] : 0;
-            for (int placement = frame(index).firstOfWidth[width + 1] - 1; placement >= first; --placement) {
+            for (const int placement : largestFirst(index)) {
+                if (placement >= frame(index).firstOfWidth[width + 1] || placement < first)
+                    continue;
                 const int along = frame(index).placements[static_cast<std::size_t>(placement)].along;
                 if (wanted(index, placement) <= 0 || along > left)
                     continue;
@@ -89,8 +105,7 @@ private:
             across -= frame(index).widths[static_cast<std::size_t>(strip.width)];
         if (std::cmp_greater_equal(plan_[index].strips.size(), instance_.mostStrips))
             return false;
-        for (int placement = static_cast<int>(frame(index).placements.size()) - 1; placement >= 0;
-             --placement) {
+        for (const int placement : largestFirst(index)) {
             const Placement& entry = frame(index).placements[static_cast<std::size_t>(placement)];
             if (wanted(index, placement) <= 0 || entry.across > across || entry.along > span(index))
                 continue;
@@ -105,6 +120,7 @@ private:
     const Instance& instance_;
     RawPlan& plan_;
     std::vector<std::int64_t>& residual_;
+    std::vector<std::vector<int>> largestFirst_; ///< for each frame, of the placements wanted at the start
 };
 
 } // namespace
@@ -112,6 +128,25 @@ private:
 void fillUp(const Instance& instance, RawPlan& plan, std::vector<std::int64_t>& residual)
 {
     Filler(instance, plan, residual).run();
+}
+
+RawPlan withoutIdleRemnants(const Instance& instance, RawPlan plan)
+{
+    std::vector<std::pair<std::int64_t, int>> dearestFirst;
+    for (const RawPattern& pattern : plan)
+        if (const StockClass& row = instance.stockAt(pattern.stock); row.single)
+            dearestFirst.emplace_back(-row.cost, pattern.stock);
+    std::ranges::sort(dearestFirst);
+    for (const auto& [cost, stock] : dearestFirst) {
+        RawPlan fewer = plan;
+        const auto idle = std::ranges::find(fewer, stock, &RawPattern::stock);
+        std::vector<std::int64_t> residual = contentOf(instance, {*idle}).kinds;
+        fewer.erase(idle);
+        fillUp(instance, fewer, residual);
+        if (std::ranges::all_of(residual, [](std::int64_t left) { return left == 0; }))
+            plan = std::move(fewer);
+    }
+    return plan;
 }
 
 } // namespace lapwright::cutting

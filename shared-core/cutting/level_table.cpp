@@ -15,6 +15,23 @@ BarProblem acrossProblem(const Instance& instance, int stock)
     return across;
 }
 
+std::vector<std::int64_t> mostStripsOfWidths(const Instance& instance, int stock,
+                                             const std::vector<std::int64_t>& wanted)
+{
+    const StockClass& row = instance.stockAt(stock);
+    const Frame& frame = instance.frameAt(stock);
+    std::vector<std::int64_t> most;
+    for (std::size_t width = 0; width < frame.widths.size() && frame.widths[width] <= row.across; ++width) {
+        most.push_back(0);
+        for (int at = frame.firstOfWidth[width]; at < frame.firstOfWidth[width + 1]; ++at) {
+            const Placement& placement = frame.placements[static_cast<std::size_t>(at)];
+            if (placement.along <= row.along)
+                most.back() += wanted[static_cast<std::size_t>(placement.kind)];
+        }
+    }
+    return most;
+}
+
 LevelTable::LevelTable(const Instance& instance, int stock, Lengths lengths)
     : across_(acrossProblem(instance, stock)), which_(lengths),
       best_(static_cast<std::size_t>(instance.stockAt(stock).along) + 1, 0.0)
@@ -34,19 +51,21 @@ LevelTable::LevelTable(const Instance& instance, int stock, Lengths lengths)
     }
 }
 
-void LevelTable::fill(const StripTable& strips)
+void LevelTable::fill(const StripTable& strips, const std::vector<std::int64_t>& most)
 {
+    cellsFilled_ = 0;
     std::ranges::fill(best_, 0.0);
     lengths_.clear();
     if (across_.sizes.empty())
         return;
+    across_.demands = most;
     chooseLengths(strips);
     if (which_ == Lengths::Few)
         leaveFewLengths(strips);
     if (limited_)
         fillLengthByLength(strips);
     else
-        fillSumBySum(strips);
+        fillWidthByWidth(strips);
     for (std::size_t along = 1; along < best_.size(); ++along)
         best_[along] = std::max(best_[along], best_[along - 1]);
 }
@@ -85,30 +104,51 @@ void LevelTable::leaveFewLengths(const StripTable& strips)
     std::ranges::sort(lengths_);
 }
 
-void LevelTable::fillSumBySum(const StripTable& strips)
+void LevelTable::fillWidthByWidth(const StripTable& strips)
 {
     const std::size_t cells = lengths_.size();
-    strip_.resize(across_.sizes.size() * cells);
-    for (std::size_t width = 0; width < across_.sizes.size(); ++width)
-        for (std::size_t cell = 0; cell < cells; ++cell)
-            strip_[width * cells + cell] = strips.best(static_cast<int>(width), lengths_[cell]);
     table_.assign(sums_.size() * cells, 0.0);
-    for (std::size_t sum = 1; sum < sums_.size(); ++sum) {
-        double* to = table_.data() + sum * cells;
-        std::copy(to - cells, to, to);
-        for (std::size_t width = 0; width < across_.sizes.size() && across_.sizes[width] <= sums_[sum];
-             ++width) {
-            const int rest = sumBelow_[static_cast<std::size_t>(sums_[sum] - across_.sizes[width])];
-            const double* from = table_.data() + static_cast<std::size_t>(rest) * cells;
-            const double* strip = strip_.data() + width * cells;
-            for (std::size_t cell = 0; cell < cells; ++cell) {
-                const double with = from[cell] + strip[cell];
-                to[cell] = with > to[cell] ? with : to[cell];
-            }
+    strip_.resize(cells);
+    for (std::size_t width = 0; width < across_.sizes.size(); ++width) {
+        for (std::size_t cell = 0; cell < cells; ++cell)
+            strip_[cell] = strips.best(static_cast<int>(width), lengths_[cell]);
+        std::int64_t left = across_.demands[width];
+        if (left >= across_.capacity / across_.sizes[width]) {
+            addStrips(width, 1, true);
+            continue;
+        }
+        for (std::int64_t part = 1; left > 0; part *= 2) {
+            addStrips(width, static_cast<int>(std::min(part, left)), false);
+            left -= std::min(part, left);
         }
     }
     for (std::size_t cell = 0; cell < cells; ++cell)
         best_[static_cast<std::size_t>(lengths_[cell])] = table_[(sums_.size() - 1) * cells + cell];
+}
+
+/// A bundle of strips of one width beside what is there, once or as often as there is room.
+void LevelTable::addStrips(std::size_t width, int bundle, bool repeats)
+{
+    const std::size_t cells = lengths_.size();
+    const int size = bundle * across_.sizes[width];
+    const auto add = [&](std::size_t sum) {
+        const int rest = sumBelow_[static_cast<std::size_t>(sums_[sum] - size)];
+        const double* from = table_.data() + static_cast<std::size_t>(rest) * cells;
+        double* to = table_.data() + sum * cells;
+        const double* strip = strip_.data();
+        for (std::size_t cell = 0; cell < cells; ++cell) {
+            const double with = from[cell] + bundle * strip[cell];
+            to[cell] = with > to[cell] ? with : to[cell];
+        }
+        cellsFilled_ += static_cast<std::int64_t>(cells);
+    };
+    const auto first = static_cast<std::size_t>(std::ranges::lower_bound(sums_, size) - sums_.begin());
+    if (repeats)
+        for (std::size_t sum = first; sum < sums_.size(); ++sum)
+            add(sum);
+    else
+        for (std::size_t sum = sums_.size(); sum-- > first;)
+            add(sum);
 }
 
 std::vector<double> LevelTable::worthAt(const StripTable& strips, int along) const
@@ -130,42 +170,9 @@ void LevelTable::fillLengthByLength(const StripTable& strips)
 
 Pieces LevelTable::widths(const StripTable& strips, int along) const
 {
-    if (limited_) {
-        Knapsack<double> knapsack(across_);
-        knapsack.fill(worthAt(strips, along));
-        return knapsack.pieces(across_.capacity, false);
-    }
-    const auto above = std::ranges::upper_bound(lengths_, along);
-    if (above == lengths_.begin())
-        return {};
-    std::map<int, int> counts;
-    const std::size_t cells = lengths_.size();
-    const auto cell = static_cast<std::size_t>(above - lengths_.begin()) - 1;
-    std::size_t sum = sums_.size() - 1;
-    while (sum > 0) {
-        const double value = table_[sum * cells + cell];
-        if (value == table_[(sum - 1) * cells + cell]) {
-            --sum;
-            continue;
-        }
-        for (std::size_t width = 0; width < across_.sizes.size(); ++width) {
-            if (across_.sizes[width] > sums_[sum])
-                break;
-            const auto rest = static_cast<std::size_t>(
-                sumBelow_[static_cast<std::size_t>(sums_[sum] - across_.sizes[width])]);
-            if (table_[rest * cells + cell] + strip_[width * cells + cell] == value) {
-                ++counts[static_cast<int>(width)];
-                sum = rest;
-                break;
-            }
-        }
-    }
-    return {counts.begin(), counts.end()};
-}
-
-std::int64_t LevelTable::cellsFilled() const
-{
-    return static_cast<std::int64_t>(sums_.size() * lengths_.size() * across_.sizes.size());
+    Knapsack<double> knapsack(across_);
+    knapsack.fill(worthAt(strips, along));
+    return knapsack.pieces(across_.capacity, false);
 }
 
 } // namespace lapwright::cutting

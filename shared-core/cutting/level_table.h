@@ -17,20 +17,22 @@ public:
 
     LevelTable(const Instance& instance, int stock, Lengths lengths);
 
-    void fill(const StripTable& strips);
+    /// `strips`: at most so many of each width.
+    void fill(const StripTable& strips, const std::vector<std::int64_t>& most);
 
     /// Of a level of this length, or of the longest that was looked at below it.
     [[nodiscard]] double best(int along) const { return best_[static_cast<std::size_t>(along)]; }
     /// Widths of the strips of the best level.
     [[nodiscard]] Pieces widths(const StripTable& strips, int along) const;
     /// Cells filled by the last pass, for counting work.
-    [[nodiscard]] std::int64_t cellsFilled() const;
+    [[nodiscard]] std::int64_t cellsFilled() const { return cellsFilled_; }
 
 private:
     void chooseLengths(const StripTable& strips);
     void leaveFewLengths(const StripTable& strips);
     void fillLengthByLength(const StripTable& strips);
-    void fillSumBySum(const StripTable& strips);
+    void fillWidthByWidth(const StripTable& strips);
+    void addStrips(std::size_t width, int bundle, bool repeats);
     [[nodiscard]] std::vector<double> worthAt(const StripTable& strips, int along) const;
 
     BarProblem across_;
@@ -42,9 +44,15 @@ private:
     std::vector<double> strip_; ///< what the strips of one width are worth at these lengths
     std::vector<double> table_; ///< for each sum and length
     std::vector<double> best_;  ///< for each unit along
+    std::int64_t cellsFilled_ = 0;
 };
 
 /// Widths across the stock with no limit but its span and the most strips.
 [[nodiscard]] BarProblem acrossProblem(const Instance& instance, int stock);
+
+/// The most strips of each width that can be cut if so much is wanted of each kind: a blank of the width
+/// holds each.
+[[nodiscard]] std::vector<std::int64_t> mostStripsOfWidths(const Instance& instance, int stock,
+                                                           const std::vector<std::int64_t>& wanted);
 
 } // namespace lapwright::cutting

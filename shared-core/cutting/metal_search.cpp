@@ -12,7 +12,7 @@ namespace lapwright::cutting {
 
 namespace {
 
-/// Beyond this many kinds whole plans are slow to make one after the other.
+/// Beyond this many kinds ruined patterns are too small a part of the plan.
 constexpr std::size_t manyKinds = 300;
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "cutting/nested_patterns.h"
 
+#include "cutting/fill_up.h"
 #include "cutting/relaxation.h"
 
 #include <algorithm>
@@ -124,11 +125,16 @@ private:
         bars.attempts = 12;
         bars.seed = random_();
         bars.stop = [this] { return stopped(0); };
-        const std::optional<RawPlan> plan = rounding.finish(bars);
-        if (!plan || costOf(instance_, *plan) >= cost_)
+        const std::optional<RawPlan> finished = rounding.finish(bars);
+        if (!finished)
             return;
-        cost_ = costOf(instance_, *plan);
-        done_ = listener_.plan(*plan) || done_;
+        // What the last sheets leave free may make a remnant idle.
+        for (const RawPlan& plan : {*finished, withoutIdleRemnants(instance_, *finished)}) {
+            if (costOf(instance_, plan) >= cost_)
+                continue;
+            cost_ = costOf(instance_, plan);
+            done_ = listener_.plan(plan) || done_;
+        }
     }
 
     const Instance& instance_;

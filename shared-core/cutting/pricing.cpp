@@ -45,8 +45,9 @@ void Pricing::fill(const std::vector<double>& worths, const std::vector<std::int
     }
     for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
         const int stock = static_cast<int>(index);
+        across_[index].demands = mostStripsOfWidths(instance_, stock, wanted);
         if (levels_[index]) {
-            levels_[index]->fill(strips(stock));
+            levels_[index]->fill(strips(stock), across_[index].demands);
             ticks_ += levels_[index]->cellsFilled() / 2'000;
         }
         if (across_[index].sizes.empty())

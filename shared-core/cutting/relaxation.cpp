@@ -84,8 +84,8 @@ bool Relaxation::price(const std::vector<double>& worths, double goal)
 }
 
 /// Whether more columns could hardly move the bound: it reaches the goal, no further whole sheet, or a
-/// hundred-thousandth. Levels of a coil fit so well that blanks are worth their area, and more exactness is
-/// idle.
+/// hundred-thousandth. Levels of a coil fit large batches so well that blanks are worth their area, and more
+/// exactness is idle.
 bool Relaxation::tight(double goal) const
 {
     if (!from_.empty())
@@ -94,7 +94,9 @@ bool Relaxation::tight(double goal) const
         return true;
     if (instance_.measure == Measure::Sheets)
         return wholeCost(bound_) >= wholeCost(master_.objective());
-    const double share = instance_.measure == Measure::CoilLength ? 3e-4 : 1e-5;
+    constexpr std::size_t manyKinds = 200;
+    const bool idle = instance_.measure == Measure::CoilLength && instance_.kinds.size() > manyKinds;
+    const double share = idle ? 3e-4 : 1e-5;
     return bound_ >= master_.objective() * (1.0 - share);
 }
 

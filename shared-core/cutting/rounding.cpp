@@ -288,13 +288,78 @@ bool Rounding::fix(const MasterProgram& master, double share, double noise, std:
     return true;
 }
 
-std::optional<RawPlan> Rounding::finish(const BarSearch& search) const
+std::optional<RawPlan> Rounding::finishAsChosen(const BarSearch& search) const
 {
     RawPlan plan = wholes_;
     for (std::size_t index = 0; index < instance_->stocks.size(); ++index)
         if (!strips_[index].empty() && !finishStock(static_cast<int>(index), search, plan))
             return std::nullopt;
     return plan;
+}
+
+/// Each kind of sheet ends with one that is not full: the strips of several may share one.
+std::optional<RawPlan> Rounding::finish(const BarSearch& search) const
+{
+    constexpr std::int64_t mostSheets = 2;
+    std::optional<RawPlan> best = finishAsChosen(search);
+    if (!best)
+        return best;
+    Rounding now = *this;
+    const int stocks = static_cast<int>(instance_->stocks.size());
+    for (int from = 0; from < stocks; ++from)
+        for (int to = 0; to < stocks; ++to)
+            for (std::int64_t sheets = 1; mayPassOn(from, to) && sheets <= mostSheets; ++sheets) {
+                Rounding next = now;
+                next.passOn(*best, from, to, sheets);
+                std::optional<RawPlan> found = next.finishAsChosen(search);
+                if (!found || costOf(*instance_, *found) >= costOf(*instance_, *best))
+                    continue;
+                best = std::move(found);
+                now = std::move(next);
+            }
+    return best;
+}
+
+bool Rounding::mayPassOn(int from, int to) const
+{
+    const StockClass &one = instance_->stockAt(from), &other = instance_->stockAt(to);
+    return from != to && !one.coil && !other.coil && !one.single && !other.single &&
+           one.frame == other.frame && other.along >= one.along && other.across >= one.across &&
+           !strips_[static_cast<std::size_t>(from)].empty();
+}
+
+/// The strips of the emptiest sheets of the plan.
+void Rounding::passOn(const RawPlan& plan, int from, int to, std::int64_t sheets)
+{
+    const Frame& frame = instance_->frameAt(from);
+    std::vector<std::pair<int, const RawPattern*>> byWidth;
+    for (const RawPattern& pattern : plan) {
+        if (pattern.stock != from)
+            continue;
+        int taken = 0;
+        for (const RawStrip& strip : pattern.strips)
+            taken += frame.widths[static_cast<std::size_t>(strip.width)];
+        byWidth.emplace_back(taken, &pattern);
+    }
+    std::ranges::stable_sort(byWidth, {}, [](const auto& entry) { return entry.first; });
+    auto& giving = strips_[static_cast<std::size_t>(from)];
+    for (const auto& [taken, pattern] : byWidth) {
+        const std::int64_t copies = std::min(sheets, pattern->count);
+        sheets -= copies;
+        for (const RawStrip& strip : pattern->strips) {
+            auto& strips = giving[strip.width];
+            std::int64_t left = copies;
+            for (auto& [same, count] : strips)
+                if (same == strip) {
+                    const std::int64_t moved = std::min(left, count);
+                    count -= moved;
+                    left -= moved;
+                }
+            std::erase_if(strips, [](const auto& entry) { return entry.second == 0; });
+            strips_[static_cast<std::size_t>(to)][strip.width].emplace_back(strip, copies);
+        }
+    }
+    std::erase_if(giving, [](const auto& entry) { return entry.second.empty(); });
 }
 
 bool Rounding::finishStock(int stock, const BarSearch& search, RawPlan& plan) const

@@ -45,8 +45,8 @@ public:
     /// Gives back `count` strips or whole patterns, drawn at random, wasteful ones sooner.
     void giveBack(const MasterProgram& master, std::size_t count, std::mt19937& random);
 
-    /// Sheets for the strips chosen: fewest by the one-dimensional search, for each kind of sheet. Empty
-    /// where the stock does not suffice for that.
+    /// Sheets for the strips chosen: fewest by the one-dimensional search, for each kind of sheet, where the
+    /// strips of the emptiest sheets may pass on to longer ones. Empty where the stock does not suffice.
     [[nodiscard]] std::optional<RawPlan> finish(const BarSearch& search) const;
 
 private:
@@ -74,7 +74,10 @@ private:
     void choose(int stock, bool whole, RawPattern pattern);
     [[nodiscard]] double priceOf(const MasterProgram& master, const MasterProgram::Column& column,
                                  const RawPattern& pattern) const;
+    [[nodiscard]] std::optional<RawPlan> finishAsChosen(const BarSearch& search) const;
     bool finishStock(int stock, const BarSearch& search, RawPlan& plan) const;
+    [[nodiscard]] bool mayPassOn(int from, int to) const;
+    void passOn(const RawPlan& plan, int from, int to, std::int64_t sheets);
 
     const Instance* instance_;
     std::vector<std::int64_t> residual_, used_;

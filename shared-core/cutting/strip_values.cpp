@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 namespace lapwright::cutting {
 
@@ -60,11 +61,14 @@ StripValues::StripValues(const std::vector<Item>& items, const Problem& problem,
     unitAlong_ = unitFor(divisorAlong, longest, most);
     unitWidth_ = unitFor(divisorWidth, widest, most);
     std::vector<std::int64_t> best(static_cast<std::size_t>(longest / unitAlong_) + 1, 0);
+    std::vector<Holder> holders;
     for (std::size_t at = 0; at < items.size(); ++at) {
+        holders.push_back({items[at].along / unitAlong_, items[at].count});
         addItem(best, items[at].along / unitAlong_, items[at].value, items[at].count);
         if (at + 1 < items.size() && items[at + 1].width == items[at].width)
             continue;
         widths_.push_back(items[at].width / unitWidth_);
+        holders_.push_back(std::exchange(holders, {}));
         values_.push_back(best);
         if (problem.rules().patterns == PatternClass::Exact)
             std::ranges::fill(best, 0);
@@ -92,7 +96,10 @@ std::int64_t StripValues::sheet(std::int64_t width, std::int64_t along) const
         std::vector<std::int64_t> next = limited ? best : std::vector<std::int64_t>();
         for (std::size_t at = 0; at < widths_.size(); ++at) {
             if (!limited) {
-                addItem(best, widths_[at], values_[at][cell], static_cast<std::int64_t>(units) + 1);
+                std::int64_t most = 0;
+                for (const Holder& holder : holders_[at])
+                    most += std::cmp_less_equal(holder.along, cell) ? holder.count : 0;
+                addItem(best, widths_[at], values_[at][cell], most);
                 continue;
             }
             for (auto x = static_cast<std::size_t>(widths_[at]); x <= units; ++x)

@@ -32,13 +32,20 @@ public:
     [[nodiscard]] std::int64_t unitAlong() const { return unitAlong_; }
     /// Whether a level this long can hold more than one a unit shorter.
     [[nodiscard]] bool moves(std::int64_t along) const;
-    /// Greatest value of one sheet of this span; strips as often as one likes.
+    /// Greatest value of one sheet of this span. Of each width there are at most as many strips as blanks of
+    /// it that are short enough: in each strip one of them is the widest of value. With a limit of strips as
+    /// often as one likes.
     [[nodiscard]] std::int64_t sheet(std::int64_t width, std::int64_t along) const;
 
 private:
     std::optional<int> mostStrips_;
     std::int64_t unitAlong_ = 1, unitWidth_ = 1;
+    struct Holder {
+        std::int64_t along, count;
+    };
+
     std::vector<std::int64_t> widths_;
+    std::vector<std::vector<Holder>> holders_; ///< of each width the blanks that can hold a strip of it
     std::vector<std::vector<std::int64_t>> values_;
 };
 

@@ -159,7 +159,7 @@ RawStrip ValueCorrection::bestStrip(int stock, int along, int across, int room,
         return {};
     widths.capacity = across;
     widths.mostPieces = std::min(room, across);
-    widths.demands.assign(widths.sizes.size(), across);
+    widths.demands = mostStripsOfWidths(instance_, stock, wanted);
     StripTable& table = tables_[static_cast<std::size_t>(instance_.stockAt(stock).frame)];
     table.fill(worths_, wanted);
     ticks_ += table.cellsFilled() / 500;
