@@ -15,6 +15,9 @@ namespace {
 /// Beyond this many kinds ruined patterns are too small a part of the plan.
 constexpr std::size_t manyKinds = 300;
 
+/// Up to so many the relaxation has few patterns, and whole ones leave little to round.
+constexpr std::size_t fewKinds = 100;
+
 } // namespace
 
 MetalSearch::MetalSearch(const Instance& instance, const Settings& settings, Watch& watch, Listener listener)
@@ -129,22 +132,41 @@ void MetalSearch::byPatterns()
     if (coil)
         byCorrection();
     watch_.enter("patterns");
-    NestedPatterns patterns(instance_, best_, start_, {settings_.seed, 0, Columns::Nested}, listener());
+    const Columns columns = instance_.kinds.size() <= fewKinds ? Columns::Whole : Columns::Nested;
+    NestedPatterns patterns(instance_, best_, start_, {settings_.seed, 0, columns}, listener());
     if (!patterns.relax())
         return;
     // Large sheet plans are bettered best by giving strips back; plans whose remnants are credited by ruining
     // whole patterns.
     const int roundings = coil ? 0 : !large ? 30 : instance_.problem->creditsRemnants() ? 6 : 100'000;
-    for (int attempt = 0; attempt < roundings; ++attempt)
-        if (!patterns.round(attempt))
-            return;
+    int attempt = 0;
+    const auto round = [&] {
+        watch_.enter("patterns");
+        for (int one = 0; one < roundings; ++one)
+            if (!patterns.round(attempt + one))
+                return false;
+        return true;
+    };
+    if (!round())
+        return;
     if (!coil)
         byCorrection();
     byOrder();
+    for (; byRuin(patterns.worths()); attempt += roundings)
+        if (!round())
+            return;
+}
+
+/// Some steps from the best plan. False once nothing more is wanted.
+bool MetalSearch::byRuin(const std::vector<double>& worths)
+{
     watch_.enter("ruin and recreate");
-    Ruin ruin(instance_, best_, patterns.worths(), settings_.seed, listener());
-    while (ruin.step()) {
-    }
+    constexpr int steps = 100;
+    Ruin ruin(instance_, best_, worths, settings_.seed + ruins_++, listener());
+    for (int step = 0; step < steps; ++step)
+        if (!ruin.step())
+            return false;
+    return true;
 }
 
 /// Whole plans by value correction.

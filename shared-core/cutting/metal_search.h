@@ -37,6 +37,7 @@ private:
     void byPatterns();
     void byCorrection();
     void byOrder();
+    bool byRuin(const std::vector<double>& worths);
     [[nodiscard]] NestedPatterns::Listener listener();
 
     const Instance& instance_;
@@ -44,6 +45,7 @@ private:
     Watch& watch_;
     Listener listener_;
     RawPlan best_;
+    std::uint64_t ruins_ = 0;
     std::optional<WarmStart> start_;
 };
 

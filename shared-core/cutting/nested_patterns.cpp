@@ -44,7 +44,7 @@ public:
         const bool anew = !best_ || attempt % between == 0;
         Rounding from = anew ? *whole_ : *best_;
         if (attempt > 0)
-            from.giveBack(relaxation_.master(), 20 + random_() % 100, random_);
+            from.giveBack(relaxation_.master(), random_);
         complete(std::move(from), way, anew ? goal() : best_->cost() + 1e-9);
         return !done_;
     }

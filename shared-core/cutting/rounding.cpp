@@ -169,7 +169,7 @@ void Rounding::takeOver(const Rounding& other, const Part& part)
     cost_ = other.cost_;
 }
 
-void Rounding::giveBack(const MasterProgram& master, std::size_t count, std::mt19937& random)
+void Rounding::giveBack(const MasterProgram& master, std::mt19937& random)
 {
     std::vector<Place> places;
     const auto consider = [&](int stock, int width, std::size_t entry, double price, double worth) {
@@ -188,7 +188,8 @@ void Rounding::giveBack(const MasterProgram& master, std::size_t count, std::mt1
         consider(-1, 0, entry, static_cast<double>(instance_->costOf(row, wholes_[entry].along)),
                  master.worthOf(wholes_[entry]));
     }
-    count = std::min(count, places.size());
+    const std::size_t most = std::clamp<std::size_t>(places.size() / 2, 10, 100);
+    const std::size_t count = std::min(most / 5 + random() % most, places.size());
     std::ranges::partial_sort(places, places.begin() + static_cast<std::ptrdiff_t>(count),
                               [](const Place& left, const Place& right) { return left.loss > right.loss; });
     places.resize(count);

@@ -42,8 +42,8 @@ public:
     [[nodiscard]] Rounding inPart(const Part& part) const;
     /// Takes over what was fixed in the part.
     void takeOver(const Rounding& other, const Part& part);
-    /// Gives back `count` strips or whole patterns, drawn at random, wasteful ones sooner.
-    void giveBack(const MasterProgram& master, std::size_t count, std::mt19937& random);
+    /// Gives back some strips and whole patterns, drawn at random, wasteful ones sooner.
+    void giveBack(const MasterProgram& master, std::mt19937& random);
 
     /// Sheets for the strips chosen: fewest by the one-dimensional search, for each kind of sheet, where the
     /// strips of the emptiest sheets may pass on to longer ones. Empty where the stock does not suffice.
