@@ -14,7 +14,7 @@ namespace lapwright::cutting {
 namespace {
 
 constexpr int mostUnits = 20'000;
-constexpr int attempts = 6;
+constexpr int attempts = 6, repackings = 20;
 
 BarProblem girthProblem(const Instance& instance, int stock, std::size_t width)
 {
@@ -100,8 +100,10 @@ std::vector<BarPlan> planGirths(const std::vector<BarProblem>& problems, const S
     };
     const auto work = [&](const std::function<bool()>& stop) {
         for (std::size_t girth = next++; girth < problems.size(); girth = next++) {
+            // One girth alone is the whole problem.
+            const int often = problems.size() == 1 ? 10 * repackings : repackings;
             plans[girth] =
-                cutBars(problems[girth], {attempts, search.seed + girth, 0.0, search.workLimit, stop});
+                cutBars(problems[girth], {attempts, often, search.seed + girth, 0.0, search.workLimit, stop});
             const std::lock_guard lock(mutex);
             ++done;
             finished.notify_all();
@@ -204,7 +206,7 @@ StripsPlan cutByStrips(const Instance& instance, const StripsSearch& search)
     const std::vector<BarPlan> girths = planGirths(problems, search);
     const BarProblem sheetsWanted = sheetProblem(instance, search.stock, girths);
     const BarPlan sheets =
-        cutBars(sheetsWanted, {4 * attempts, search.seed, 0.0, search.workLimit, search.stop});
+        cutBars(sheetsWanted, {4 * attempts, repackings, search.seed, 0.0, search.workLimit, search.stop});
 
     StripsPlan result;
     result.certificate = certificateOf(instance, frame, girths, sheets);

@@ -3,10 +3,12 @@
 #include "cutting/every_plan.h"
 #include "cutting/exact_strips.h"
 #include "cutting/level_order.h"
+#include "cutting/offcuts.h"
 #include "cutting/ruin.h"
 #include "cutting/value_correction.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace lapwright::cutting {
 
@@ -67,6 +69,22 @@ void MetalSearch::take(const RawPlan& plan)
 {
     if (listener_.plan(plan))
         best_ = plan;
+    if (!gathers())
+        return;
+    if (RawPlan gathered = withGatheredOffcuts(plan); costOf(instance_, gathered) < costOf(instance_, best_))
+        if (listener_.plan(gathered))
+            best_ = std::move(gathered);
+}
+
+/// Larger offcuts are credited with more, and the plan is small enough to look for them each time.
+bool MetalSearch::gathers() const
+{
+    return instance_.problem->creditsRemnants() && instance_.kinds.size() <= manyKinds;
+}
+
+RawPlan MetalSearch::withGatheredOffcuts(const RawPlan& plan)
+{
+    return withLargerOffcuts(instance_, plan, [this] { return watch_.interrupted(); });
 }
 
 /// The stock without limit that could hold all blanks at the least cost for its area; or the only one.
@@ -132,29 +150,37 @@ void MetalSearch::byPatterns()
     if (coil)
         byCorrection();
     watch_.enter("patterns");
-    const Columns columns = instance_.kinds.size() <= fewKinds ? Columns::Whole : Columns::Nested;
-    NestedPatterns patterns(instance_, best_, start_, {settings_.seed, 0, columns}, listener());
+    NestedPatterns patterns(instance_, best_, start_, {settings_.seed, 0, Columns::Nested}, listener());
     if (!patterns.relax())
         return;
     // Large sheet plans are bettered best by giving strips back; plans whose remnants are credited by ruining
     // whole patterns.
     const int roundings = coil ? 0 : !large ? 30 : instance_.problem->creditsRemnants() ? 6 : 100'000;
     int attempt = 0;
-    const auto round = [&] {
+    const auto round = [&](NestedPatterns& relaxed) {
         watch_.enter("patterns");
         for (int one = 0; one < roundings; ++one)
-            if (!patterns.round(attempt + one))
+            if (!relaxed.round(attempt + one))
                 return false;
         return true;
     };
-    if (!round())
+    if (!round(patterns))
         return;
     if (!coil)
         byCorrection();
     byOrder();
-    for (; byRuin(patterns.worths()); attempt += roundings)
-        if (!round())
+    std::optional<NestedPatterns> wholes;
+    if (!coil && instance_.kinds.size() <= fewKinds) {
+        wholes.emplace(instance_, best_, start_, NestedPatterns::Effort{settings_.seed, 0, Columns::Whole},
+                       listener());
+        if (!wholes->relax())
             return;
+    }
+    while ((!wholes || round(*wholes)) && byRuin(patterns.worths())) {
+        attempt += roundings;
+        if (!round(patterns))
+            return;
+    }
 }
 
 /// Some steps from the best plan. False once nothing more is wanted.
@@ -175,8 +201,9 @@ void MetalSearch::byCorrection()
     watch_.enter("value correction");
     ValueCorrection search(instance_, settings_.seed, [this](std::int64_t ticks) { return over(ticks); });
     constexpr int plans = 100;
+    constexpr std::int64_t anyCost = std::numeric_limits<std::int64_t>::max();
     for (int plan = 0; plan < plans && !over(0) && !listener_.proven(); ++plan)
-        if (const auto found = search.next(costOf(instance_, best_)))
+        if (const auto found = search.next(gathers() ? anyCost : costOf(instance_, best_)))
             take(*found);
 }
 

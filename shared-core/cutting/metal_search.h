@@ -32,6 +32,8 @@ private:
     [[nodiscard]] std::optional<int> stockForAll() const;
     [[nodiscard]] bool over(std::int64_t ticks) { return watch_.over(ticks); }
     void take(const RawPlan& plan);
+    [[nodiscard]] bool gathers() const;
+    [[nodiscard]] RawPlan withGatheredOffcuts(const RawPlan& plan);
     void byStrips();
     void byEveryPlan();
     void byPatterns();

@@ -17,7 +17,10 @@ struct Place {
 
 class Gatherer {
 public:
-    Gatherer(const Instance& instance, RawPlan& plan) : instance_(instance), plan_(plan) {}
+    Gatherer(const Instance& instance, RawPlan& plan, const std::function<bool()>& stop)
+        : instance_(instance), plan_(plan), stop_(stop)
+    {
+    }
 
     void run()
     {
@@ -40,7 +43,7 @@ private:
     void gather(int stock, int width, std::vector<Place>& places)
     {
         std::ranges::stable_sort(places, std::greater<>(), &Place::left);
-        for (std::size_t donor = 0; donor < places.size(); ++donor)
+        for (std::size_t donor = 0; donor < places.size() && !stop_(); ++donor)
             for (std::size_t taker = places.size(); taker-- > donor + 1;)
                 while (give(stock, width, places[donor], places[taker])) {
                 }
@@ -91,11 +94,12 @@ private:
 
     const Instance& instance_;
     RawPlan& plan_;
+    const std::function<bool()>& stop_;
 };
 
 } // namespace
 
-RawPlan withLargerOffcuts(const Instance& instance, const RawPlan& plan)
+RawPlan withLargerOffcuts(const Instance& instance, const RawPlan& plan, const std::function<bool()>& stop)
 {
     constexpr std::size_t most = 20'000; // sheets taken one by one
     RawPlan result;
@@ -107,7 +111,7 @@ RawPlan withLargerOffcuts(const Instance& instance, const RawPlan& plan)
     }
     if (result.size() > most)
         return plan;
-    Gatherer(instance, result).run();
+    Gatherer(instance, result, stop).run();
     std::ranges::stable_sort(result);
     RawPlan merged;
     for (RawPattern& pattern : result) {

@@ -48,14 +48,18 @@ public:
                 relaxation_.add(pattern.pieces);
             generate(0, 1'000);
             keepBasis();
-            for (int attempt = 0; attempt < search_.attempts && plan_.bound < plan_.bars && !stopped();
-                 ++attempt)
+            for (int attempt = 0; attempt < search_.attempts && !ended(); ++attempt) {
                 dive(attempt);
+                for (int time = 0; time < search_.repackings && !ended(); ++time)
+                    repack();
+            }
         }
         return std::move(plan_);
     }
 
 private:
+    [[nodiscard]] bool ended() const { return plan_.bound >= plan_.bars || stopped(); }
+
     [[nodiscard]] bool stopped() const
     {
         return plan_.work >= search_.workLimit || (search_.stop && search_.stop());
@@ -237,6 +241,56 @@ private:
             plan_.bars = bars(chosen);
             plan_.patterns = std::move(chosen);
         }
+    }
+
+    /// Takes bars that are not full and some others out of the plan and cuts their pieces anew, from fewer
+    /// bars where that can be.
+    void repack()
+    {
+        std::vector<std::pair<std::int64_t, std::size_t>> emptiest;
+        for (std::size_t index = 0; index < plan_.patterns.size(); ++index) {
+            std::int64_t left = problem_.capacity;
+            for (const auto& [item, count] : plan_.patterns[index].pieces)
+                left -= std::int64_t{count} * size(item);
+            const auto luck = static_cast<std::int64_t>(random_() % 1'000);
+            emptiest.emplace_back(left > 0 ? -1'000 - left * luck : -luck, index);
+        }
+        std::ranges::sort(emptiest);
+        const std::size_t bars = 8 + random_() % 24;
+        BarProblem part = problem_;
+        std::ranges::fill(part.demands, 0);
+        std::int64_t taken = 0;
+        for (std::size_t at = 0; at < std::min(bars, emptiest.size()); ++at) {
+            BarPattern& pattern = plan_.patterns[emptiest[at].second];
+            for (const auto& [item, count] : pattern.pieces)
+                part.demands[static_cast<std::size_t>(item)] += count;
+            --pattern.count;
+            ++taken;
+        }
+        const BarPlan better = cutPart(part);
+        std::erase_if(plan_.patterns, [](const BarPattern& pattern) { return pattern.count == 0; });
+        plan_.patterns.insert(plan_.patterns.end(), better.patterns.begin(), better.patterns.end());
+        plan_.bars += better.bars - taken;
+    }
+
+    /// Only the items that are wanted, so that the tables stay small.
+    BarPlan cutPart(const BarProblem& part)
+    {
+        BarProblem wanted{part.capacity, {}, {}, part.mostPieces};
+        std::vector<int> items;
+        for (std::size_t item = 0; item < part.sizes.size(); ++item)
+            if (part.demands[item] > 0) {
+                wanted.sizes.push_back(part.sizes[item]);
+                wanted.demands.push_back(part.demands[item]);
+                items.push_back(static_cast<int>(item));
+            }
+        BarSearch search{3, 0, random_(), 0.0, std::numeric_limits<std::int64_t>::max(), search_.stop};
+        BarPlan plan = cutBars(wanted, search);
+        plan_.work += plan.work;
+        for (BarPattern& pattern : plan.patterns)
+            for (auto& [item, count] : pattern.pieces)
+                item = items[static_cast<std::size_t>(item)];
+        return plan;
     }
 
     /// First fit on what is left, kept where it already makes the better plan.

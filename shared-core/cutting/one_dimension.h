@@ -38,7 +38,8 @@ struct BarPlan {
 };
 
 struct BarSearch {
-    int attempts = 6; ///< ways of rounding while the bound is not reached
+    int attempts = 6;   ///< ways of rounding while the bound is not reached
+    int repackings = 0; ///< after each of them: some bars taken out of the plan and cut anew
     std::uint64_t seed = 1;
     double noise = 0.0; ///< in the order of the first rounding: for another plan with another seed
     std::int64_t workLimit = std::numeric_limits<std::int64_t>::max();

@@ -113,7 +113,7 @@ private:
             consider(
                 withFewerSetups(instance_, raw_, [this](std::int64_t ticks) { return watch_.over(ticks); }));
         if (problem_.creditsRemnants() && mayGoOn("offcuts"))
-            consider(withLargerOffcuts(instance_, raw_));
+            consider(withLargerOffcuts(instance_, raw_, [this] { return watch_.interrupted(); }));
     }
 
     /// Whether the whole limits leave anything for a last phase.
@@ -149,7 +149,7 @@ private:
                 raw = withFewerSetups(stage.part.instance, raw,
                                       [this](std::int64_t ticks) { return watch_.over(ticks); });
             if (done == stages.classes.size() && problem_.creditsRemnants())
-                raw = withLargerOffcuts(stage.part.instance, raw);
+                raw = withLargerOffcuts(stage.part.instance, raw, [this] { return watch_.interrupted(); });
             plan = stage.part.inWhole(std::move(raw), instance_);
             stages.taken = takenByStages(instance_, plan, done);
         }
