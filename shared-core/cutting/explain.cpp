@@ -3,11 +3,18 @@
 #include "measure/rounding.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace lapwright::cutting {
 
 namespace {
+
+/// As a person reads it: to tenths or hundredths.
+double rounded(double value, double parts)
+{
+    return std::round(value * parts) / parts;
+}
 
 struct Spans {
     Length across, along;
@@ -93,7 +100,8 @@ Phrase proofOf(const Plan& plan)
     }
     if (2 * plan.bound < plan.value)
         return {"How much less another plan could take is not known", {}};
-    return {"No plan of these patterns can save more than {percent} %", {{"percent", 100.0 * plan.saving()}}};
+    return {"No plan of these patterns can save more than {percent} %",
+            {{"percent", rounded(100.0 * plan.saving(), 10.0)}}};
 }
 
 } // namespace
@@ -115,7 +123,7 @@ Explanation explain(const Problem& problem, const Plan& plan)
     sentences.push_back(proofOf(plan));
     const Waste& waste = plan.waste;
     if (waste.stock > 0.0) {
-        const auto share = [&waste](double area) { return 100.0 * area / waste.stock; };
+        const auto share = [&waste](double area) { return rounded(100.0 * area / waste.stock, 10.0); };
         sentences.push_back(
             {"Of the metal taken {blanks} % is blanks, {trim} % edge trim, {kerf} % kerf, {girth} % trimmed to "
              "girth, {remnants} % remnants kept, {scrap} % scrap",
@@ -128,9 +136,9 @@ Explanation explain(const Problem& problem, const Plan& plan)
     }
     constexpr std::size_t most = 3;
     for (std::size_t index = 0; index < std::min(most, explanation.losses.size()); ++index)
-        sentences.push_back(
-            {"Beside and behind girth {girth} lie {area} m² that are no blanks",
-             {{"girth", explanation.losses[index].girth}, {"area", explanation.losses[index].squareMetres}}});
+        sentences.push_back({"Beside and behind girth {girth} lie {area} m² that are no blanks",
+                             {{"girth", explanation.losses[index].girth},
+                              {"area", rounded(explanation.losses[index].squareMetres, 100.0)}}});
     for (std::size_t index = 0; index < std::min(most, explanation.free.size()); ++index) {
         const Blank& blank = problem.blanks()[explanation.free[index].blank];
         sentences.push_back({"{count} more of {key}, {girth} by {length}, would cost nothing",
