@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <limits>
-#include <numeric>
+#include <map>
 
 namespace lapwright::cutting {
 
@@ -69,14 +69,11 @@ public:
     void commit(RawPattern pattern, RawPlan& plan)
     {
         std::int64_t times = availability(pattern);
-        std::vector<std::int64_t> need(instance_.kinds.size(), 0);
-        for (const auto& [kind, count] : contents(pattern))
-            need[static_cast<std::size_t>(kind)] += count;
-        for (std::size_t kind = 0; kind < need.size(); ++kind)
-            if (need[kind] > 0)
-                times = std::min(times, residual_[kind] / need[kind]);
-        for (std::size_t kind = 0; kind < need.size(); ++kind)
-            residual_[kind] -= times * need[kind];
+        const std::map<int, std::int64_t> need = contents(pattern);
+        for (const auto& [kind, count] : need)
+            times = std::min(times, residual_[static_cast<std::size_t>(kind)] / count);
+        for (const auto& [kind, count] : need)
+            residual_[static_cast<std::size_t>(kind)] -= times * count;
         const auto s = static_cast<std::size_t>(pattern.stock);
         used_[s] += times * (instance_.stocks[s].coil ? pattern.along : 1);
         pattern.count = times;
@@ -84,14 +81,14 @@ public:
     }
 
 private:
-    [[nodiscard]] std::vector<std::pair<int, std::int64_t>> contents(const RawPattern& pattern) const
+    [[nodiscard]] std::map<int, std::int64_t> contents(const RawPattern& pattern) const
     {
         const Frame& frame = instance_.frames[static_cast<std::size_t>(
             instance_.stocks[static_cast<std::size_t>(pattern.stock)].frame)];
-        std::vector<std::pair<int, std::int64_t>> contents;
+        std::map<int, std::int64_t> contents;
         for (const RawStrip& strip : pattern.strips)
             for (const auto& [placement, count] : strip.pieces)
-                contents.emplace_back(frame.placements[static_cast<std::size_t>(placement)].kind, count);
+                contents[frame.placements[static_cast<std::size_t>(placement)].kind] += count;
         return contents;
     }
 

@@ -146,9 +146,13 @@ void MetalSearch::byPatterns()
     const bool coil =
         std::ranges::any_of(instance_.stocks, [](const StockClass& stock) { return stock.coil; });
     // Levels of a coil may have any length: their relaxation says much about the bound and little about
-    // plans.
+    // plans. Of several stocks or blanks that turn it takes long.
+    constexpr int plans = 250, firstPlans = 2;
+    constexpr std::size_t fewStocks = 30;
     if (coil)
-        byCorrection();
+        byCorrection(plans);
+    else if (!decomposes(instance_) && instance_.stocks.size() <= fewStocks)
+        byCorrection(firstPlans);
     watch_.enter("patterns");
     NestedPatterns patterns(instance_, best_, start_, {settings_.seed, 0, Columns::Nested}, listener());
     if (!patterns.relax())
@@ -167,7 +171,7 @@ void MetalSearch::byPatterns()
     if (!round(patterns))
         return;
     if (!coil)
-        byCorrection();
+        byCorrection(plans);
     byOrder();
     std::optional<NestedPatterns> wholes;
     if (!coil && instance_.kinds.size() <= fewKinds) {
@@ -196,11 +200,10 @@ bool MetalSearch::byRuin(const std::vector<double>& worths)
 }
 
 /// Whole plans by value correction.
-void MetalSearch::byCorrection()
+void MetalSearch::byCorrection(int plans)
 {
     watch_.enter("value correction");
     ValueCorrection search(instance_, settings_.seed, [this](std::int64_t ticks) { return over(ticks); });
-    constexpr int plans = 100;
     constexpr std::int64_t anyCost = std::numeric_limits<std::int64_t>::max();
     for (int plan = 0; plan < plans && !over(0) && !listener_.proven(); ++plan)
         if (const auto found = search.next(gathers() ? anyCost : costOf(instance_, best_)))

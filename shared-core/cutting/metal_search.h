@@ -37,7 +37,7 @@ private:
     void byStrips();
     void byEveryPlan();
     void byPatterns();
-    void byCorrection();
+    void byCorrection(int plans);
     void byOrder();
     bool byRuin(const std::vector<double>& worths);
     [[nodiscard]] NestedPatterns::Listener listener();

@@ -11,17 +11,12 @@ namespace lapwright::cutting {
 
 Ruin::Ruin(const Instance& instance, RawPlan plan, std::vector<double> worths, std::uint64_t seed,
            NestedPatterns::Listener listener)
-    : instance_(instance), worths_(std::move(worths)), random_(static_cast<std::mt19937::result_type>(seed)),
-      listener_(std::move(listener))
+    : instance_(instance), plan_(std::move(plan)), worths_(std::move(worths)),
+      random_(static_cast<std::mt19937::result_type>(seed)), listener_(std::move(listener))
 {
     if (worths_.empty())
         for (const Kind& kind : instance.kinds)
             worths_.push_back(kind.area);
-    for (RawPattern& pattern : plan) {
-        const std::int64_t count = std::exchange(pattern.count, 1);
-        for (std::int64_t copy = 0; copy < count; ++copy)
-            plan_.push_back(pattern);
-    }
     for (const RawPattern& pattern : plan_)
         waste_.push_back(wasteOf(pattern));
     cost_ = costOf(instance_, plan_);
@@ -35,20 +30,31 @@ double Ruin::wasteOf(const RawPattern& pattern) const
     return cost - worth;
 }
 
+/// Every copy is as likely.
+std::size_t Ruin::draw()
+{
+    const auto copy = static_cast<std::int64_t>(random_()) % copiesTo_.back();
+    return static_cast<std::size_t>(std::ranges::upper_bound(copiesTo_, copy) - copiesTo_.begin());
+}
+
 std::vector<std::size_t> Ruin::pick()
 {
-    const std::size_t size = std::min<std::size_t>(plan_.size(), 3 + random_() % 8);
+    copiesTo_.clear();
+    std::int64_t copies = 0;
+    for (const RawPattern& pattern : plan_)
+        copiesTo_.push_back(copies += pattern.count);
+    const auto size = static_cast<std::size_t>(std::min<std::int64_t>(copies, 3 + random_() % 8));
     std::vector<std::size_t> picked;
     while (picked.size() < size) {
         // The more wasteful of some drawn at random.
-        std::size_t best = random_() % plan_.size();
+        std::size_t best = draw();
         const std::size_t rivals = random_() % 4;
         for (std::size_t rival = 0; rival < rivals; ++rival) {
-            const std::size_t other = random_() % plan_.size();
+            const std::size_t other = draw();
             if (waste_[other] > waste_[best])
                 best = other;
         }
-        if (std::ranges::find(picked, best) == picked.end())
+        if (std::ranges::count(picked, best) < plan_[best].count)
             picked.push_back(best);
     }
     std::ranges::sort(picked);
@@ -65,8 +71,10 @@ bool Ruin::step()
 bool Ruin::recreate(const std::vector<std::size_t>& picked)
 {
     RawPlan old;
-    for (const std::size_t index : picked)
+    for (const std::size_t index : picked) {
         old.push_back(plan_[index]);
+        old.back().count = 1;
+    }
     const Content content = contentOf(instance_, old);
     const Content all = contentOf(instance_, plan_);
     std::vector<std::int64_t> available;
@@ -130,15 +138,14 @@ bool Ruin::stopped(std::int64_t ticks)
 void Ruin::exchange(const std::vector<std::size_t>& picked, const RawPlan& better)
 {
     for (std::size_t at = picked.size(); at-- > 0;) {
+        if (--plan_[picked[at]].count > 0)
+            continue;
         plan_.erase(plan_.begin() + static_cast<std::ptrdiff_t>(picked[at]));
         waste_.erase(waste_.begin() + static_cast<std::ptrdiff_t>(picked[at]));
     }
-    for (RawPattern pattern : better) {
-        const std::int64_t count = std::exchange(pattern.count, 1);
-        for (std::int64_t copy = 0; copy < count; ++copy) {
-            plan_.push_back(pattern);
-            waste_.push_back(wasteOf(pattern));
-        }
+    for (const RawPattern& pattern : better) {
+        plan_.push_back(pattern);
+        waste_.push_back(wasteOf(pattern));
     }
     const std::int64_t cost = costOf(instance_, plan_);
     if (cost < cost_)

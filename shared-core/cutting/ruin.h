@@ -22,7 +22,9 @@ public:
 
 private:
     [[nodiscard]] double wasteOf(const RawPattern& pattern) const;
+    /// Patterns, one entry for each copy, ascending.
     std::vector<std::size_t> pick();
+    [[nodiscard]] std::size_t draw();
     bool recreate(const std::vector<std::size_t>& picked);
     RawPlan byCorrection(const Part& part, std::int64_t limit);
     RawPlan byOrder(const Part& part, std::int64_t limit);
@@ -31,9 +33,10 @@ private:
     void exchange(const std::vector<std::size_t>& picked, const RawPlan& better);
 
     const Instance& instance_;
-    RawPlan plan_; ///< patterns one by one where they are few enough to be
+    RawPlan plan_;
     std::vector<double> worths_;
-    std::vector<double> waste_;
+    std::vector<double> waste_;          ///< of one copy of each pattern
+    std::vector<std::int64_t> copiesTo_; ///< sums of the patterns' counts
     std::int64_t cost_ = 0;
     std::mt19937 random_;
     NestedPatterns::Listener listener_;

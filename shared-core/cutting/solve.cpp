@@ -25,7 +25,7 @@ constexpr std::string_view fewerSetups = "fewer setups";
 class Search {
 public:
     Search(const Problem& problem, const Settings& settings, const Control& control)
-        : problem_(problem), settings_(settings), watch_(settings, control), instance_(normalise(problem))
+        : problem_(problem), settings_(settings), watch_(settings, control)
     {
     }
 

@@ -125,7 +125,8 @@ RawPattern ValueCorrection::choose()
     return best;
 }
 
-/// Strip after strip, each the best beside those that could still follow.
+/// The strips of the best pattern, as far as what is wanted suffices for them; beside them strip after strip,
+/// each the best beside those that could still follow.
 RawPattern ValueCorrection::fill(const Choice& choice)
 {
     const StockClass& row = instance_.stockAt(choice.stock);
@@ -133,19 +134,28 @@ RawPattern ValueCorrection::fill(const Choice& choice)
     RawPattern pattern{choice.stock, row.coil ? 0 : row.along, 1, {}};
     std::vector<std::int64_t> wanted = residual_;
     int across = row.across, room = instance_.mostStrips;
-    for (;;) {
-        RawStrip strip = bestStrip(choice.stock, choice.along, across, room, wanted);
-        if (strip.pieces.empty())
-            return pattern;
+    const auto kind = [&frame](int placement) {
+        return static_cast<std::size_t>(frame.placements[static_cast<std::size_t>(placement)].kind);
+    };
+    const auto add = [&](RawStrip strip) {
         for (const auto& [placement, count] : strip.pieces)
-            wanted[static_cast<std::size_t>(frame.placements[static_cast<std::size_t>(placement)].kind)] -=
-                count;
-        strip.width = frame.widthOfPlacement[static_cast<std::size_t>(strip.pieces.front().first)];
+            wanted[kind(placement)] -= count;
         across -= frame.widths[static_cast<std::size_t>(strip.width)];
         --room;
         if (row.coil)
             pattern.along = std::max(pattern.along, takenBy(frame, strip));
         pattern.strips.push_back(std::move(strip));
+    };
+    for (RawStrip& strip : pricing_.patternOf(choice.stock, choice.along).strips)
+        if (std::ranges::all_of(strip.pieces,
+                                [&](const auto& piece) { return wanted[kind(piece.first)] >= piece.second; }))
+            add(std::move(strip));
+    for (;;) {
+        RawStrip strip = bestStrip(choice.stock, choice.along, across, room, wanted);
+        if (strip.pieces.empty())
+            return pattern;
+        strip.width = frame.widthOfPlacement[static_cast<std::size_t>(strip.pieces.front().first)];
+        add(std::move(strip));
     }
 }
 
@@ -212,6 +222,39 @@ void ValueCorrection::correct(const RawPattern& pattern)
     }
 }
 
+/// As often as what is wanted repeats it. False where that is not once.
+bool ValueCorrection::take(RawPattern pattern, RawPlan& plan)
+{
+    pattern.count = repeats(pattern);
+    if (pattern.count <= 0)
+        return false;
+    const StockClass& row = instance_.stockAt(pattern.stock);
+    const Frame& frame = instance_.frameAt(pattern.stock);
+    for (const RawStrip& strip : pattern.strips)
+        for (const auto& [placement, count] : strip.pieces)
+            residual_[static_cast<std::size_t>(frame.placements[static_cast<std::size_t>(placement)].kind)] -=
+                count * pattern.count;
+    used_[static_cast<std::size_t>(pattern.stock)] += pattern.count * (row.coil ? pattern.along : 1);
+    correct(pattern);
+    plan.push_back(std::move(pattern));
+    return true;
+}
+
+/// In large batches one pattern hardly moves the worths: others of the same tables follow it.
+void ValueCorrection::takeRivals(RawPlan& plan)
+{
+    constexpr std::size_t kindsForEach = 400;
+    std::size_t left = instance_.kinds.size() / kindsForEach;
+    if (left == 0)
+        return;
+    for (const Choice& choice : choices()) {
+        if (left == 0)
+            return;
+        RawPattern pattern = pricing_.patternOf(choice.stock, choice.along);
+        left -= !pattern.strips.empty() && take(std::move(pattern), plan) ? 1 : 0;
+    }
+}
+
 std::optional<RawPlan> ValueCorrection::next(std::int64_t limit)
 {
     if (plans_ % plansFromOneStart == 0)
@@ -227,20 +270,9 @@ std::optional<RawPlan> ValueCorrection::next(std::int64_t limit)
         if (stop_(pricing_.ticks()))
             return std::nullopt;
         RawPattern pattern = choose();
-        if (stop_(std::exchange(ticks_, 0)) || pattern.strips.empty())
+        if (stop_(std::exchange(ticks_, 0)) || pattern.strips.empty() || !take(std::move(pattern), plan))
             return std::nullopt;
-        pattern.count = repeats(pattern);
-        if (pattern.count <= 0)
-            return std::nullopt;
-        const StockClass& row = instance_.stockAt(pattern.stock);
-        const Frame& frame = instance_.frameAt(pattern.stock);
-        for (const RawStrip& strip : pattern.strips)
-            for (const auto& [placement, count] : strip.pieces)
-                residual_[static_cast<std::size_t>(
-                    frame.placements[static_cast<std::size_t>(placement)].kind)] -= count * pattern.count;
-        used_[static_cast<std::size_t>(pattern.stock)] += pattern.count * (row.coil ? pattern.along : 1);
-        correct(pattern);
-        plan.push_back(std::move(pattern));
+        takeRivals(plan);
     }
     const std::int64_t cost = lapwright::cutting::costOf(instance_, plan);
     costOfShape_ += static_cast<double>(cost);

@@ -37,6 +37,8 @@ private:
                                      const std::vector<std::int64_t>& wanted);
     [[nodiscard]] double ratioOf(const RawPattern& pattern) const;
     [[nodiscard]] std::int64_t repeats(const RawPattern& pattern) const;
+    bool take(RawPattern pattern, RawPlan& plan);
+    void takeRivals(RawPlan& plan);
     void correct(const RawPattern& pattern);
     /// Exponents of a blank's sides in what it is worth at the start.
     struct Shape {

@@ -1,7 +1,10 @@
 // Guards: for every kind of stock, rule and pattern the plan of a handful of blanks is the best of all plans
 // there are, credits for remnants counted, which an enumeration of its own, in lengths and without the
 // search's code, tries one by one; and the plan carries the proof of it.
+#include "cutting/certificate_check.h"
 #include "cutting/checker.h"
+#include "cutting/first_fit.h"
+#include "cutting/nested_patterns.h"
 #include "cutting/solve.h"
 
 #include <QtTest>
@@ -231,16 +234,30 @@ std::optional<Problem> smallProblem(std::mt19937& random)
 class CuttingEveryKindTest : public QObject {
     Q_OBJECT
 private slots:
+    void thePlanIsTheBestOfAll_data() { addSeeds(23); }
     void thePlanIsTheBestOfAll();
+    void noBoundOfPatternsPassesIt_data() { addSeeds(1'023); }
+    void noBoundOfPatternsPassesIt();
+
+private:
+    static void addSeeds(unsigned first);
 };
+
+/// A thousand cases each, with LAPWRIGHT_LONG ten thousand; each seed is a row of its own, so that none takes
+/// longer than a test may.
+void CuttingEveryKindTest::addSeeds(unsigned first)
+{
+    QTest::addColumn<unsigned>("seed");
+    const unsigned rows = qEnvironmentVariableIsSet("LAPWRIGHT_LONG") ? 10 : 1;
+    for (unsigned row = 0; row < rows; ++row)
+        QTest::addRow("seed %u", first + row) << first + row;
+}
 
 void CuttingEveryKindTest::thePlanIsTheBestOfAll()
 {
-    // LAPWRIGHT_CUTTING_CASES: how many; the full run is 10 000.
-    bool given = false;
-    const int wanted = qEnvironmentVariableIntValue("LAPWRIGHT_CUTTING_CASES", &given);
-    const int cases = given ? wanted : 1'000;
-    std::mt19937 random(23);
+    QFETCH(unsigned, seed);
+    constexpr int cases = 1'000;
+    std::mt19937 random(seed);
     int done = 0, tried = 0, credited = 0, shortOfStock = 0;
     while (done < cases) {
         const auto problem = smallProblem(random);
@@ -268,6 +285,47 @@ void CuttingEveryKindTest::thePlanIsTheBestOfAll()
     }
     qInfo("%d cases, %d proven by trying every plan, %d with credits, %d short of stock", done, tried,
           credited, shortOfStock);
+}
+
+/// Plans so small are proven by trying all; the certificates of the linear program have to hold for them too.
+void CuttingEveryKindTest::noBoundOfPatternsPassesIt()
+{
+    QFETCH(unsigned, seed);
+    constexpr int cases = 1'000;
+    std::mt19937 random(seed);
+    int done = 0, tight = 0;
+    while (done < cases) {
+        const auto problem = smallProblem(random);
+        const auto least = problem ? Enumeration(*problem).least() : std::nullopt;
+        if (!least)
+            continue;
+        ++done;
+        const Instance instance = normalise(*problem);
+        std::vector<std::int64_t> residual, used(instance.stocks.size(), 0);
+        for (const Kind& kind : instance.kinds)
+            residual.push_back(kind.demand);
+        const RawPlan first = firstFitPlan(instance, residual, used);
+        if (std::ranges::any_of(residual, [](std::int64_t left) { return left > 0; }))
+            continue;
+        std::int64_t bound = 0;
+        for (const auto columns : {MasterProgram::Columns::Nested, MasterProgram::Columns::Whole}) {
+            NestedPatterns::Listener listener;
+            listener.stop = [](std::int64_t) { return false; };
+            listener.plan = [](const RawPlan&) { return false; };
+            listener.certificate = [&](const Certificate& certificate) {
+                bound = std::max(bound, provenBound(*problem, certificate));
+                return false;
+            };
+            NestedPatterns(instance, first, std::nullopt, {seed, 1'000'000'000, columns}, std::move(listener))
+                .relax();
+        }
+        QVERIFY2(bound <= *least, ("case " + std::to_string(done) + ": " + std::to_string(bound) + " for " +
+                                   std::to_string(*least))
+                                      .c_str());
+        tight += bound == *least ? 1 : 0;
+    }
+    qInfo("%d cases, the bound reached in %d", done, tight);
+    QVERIFY(tight > 0);
 }
 
 QTEST_APPLESS_MAIN(CuttingEveryKindTest)
