@@ -113,8 +113,10 @@ void addWorth(const Problem& problem, const std::vector<Item>& items, bool cross
                  along += strips.unitAlong()) {
                 if (!strips.moves(along))
                     continue;
-                const std::int64_t value = strips.sheet(span.width, along);
                 const std::int64_t cost = costOfPart(problem, stock, along);
+                if (cost > 0 && ceilOf(strips.mostOfSheet(span.width, along), cost) <= worth.perCost)
+                    continue;
+                const std::int64_t value = strips.sheet(span.width, along);
                 if (value > before)
                     worth.perCost = cost > 0 ? std::max(worth.perCost, ceilOf(value, cost)) : mostValue;
                 before = value;

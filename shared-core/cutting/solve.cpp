@@ -31,12 +31,12 @@ public:
 
     Plan run()
     {
+        watch_.enter("first fit");
+        firstFit();
+        const bool inStages = settings_.dueFirst && dueClassesOf(instance_).size() > 1;
         // What the search for less metal may use up; the rest is for the setups.
         constexpr double metalShare = 0.85;
-        watch_.allow(settings_.fewerSetups ? metalShare : 1.0);
-        watch_.enter("first fit");
-        const bool inStages = settings_.dueFirst && dueClassesOf(instance_).size() > 1;
-        firstFit();
+        watch_.allow(combinesSetups() ? metalShare : 1.0);
         if (inStages)
             byDueClasses();
         else if (best_.notCut.empty() || findsRoom())
@@ -67,6 +67,13 @@ private:
         best_.bound = provenBound(problem_, best_.certificate);
         judge();
         (void)watch_.over(0);
+    }
+
+    /// Levels of a coil are not combined.
+    [[nodiscard]] bool combinesSetups() const
+    {
+        return settings_.fewerSetups &&
+               std::ranges::any_of(instance_.stocks, [](const StockClass& stock) { return !stock.coil; });
     }
 
     /// A bound beyond the value would contradict itself; limited stock that does not suffice has no proof.
@@ -109,7 +116,7 @@ private:
         listener.proven = [this] { return best_.proof == Proof::ProvenLeast; };
         listener.everyPlanTried = [this] { claimLeast(best_.value); };
         MetalSearch(instance_, settings_, watch_, std::move(listener)).run(raw_);
-        if (settings_.fewerSetups && best_.setups > 1 && mayGoOn(fewerSetups))
+        if (combinesSetups() && best_.setups > 1 && mayGoOn(fewerSetups))
             consider(
                 withFewerSetups(instance_, raw_, [this](std::int64_t ticks) { return watch_.over(ticks); }));
         if (problem_.creditsRemnants() && mayGoOn("offcuts"))
@@ -145,7 +152,7 @@ private:
             enough = enough && std::ranges::all_of(residual, [](std::int64_t left) { return left == 0; });
             if (enough)
                 raw = stageOfLeastMetal(stage.part, std::move(raw), found.back());
-            if (done == stages.classes.size() && settings_.fewerSetups && mayGoOn(fewerSetups))
+            if (done == stages.classes.size() && combinesSetups() && mayGoOn(fewerSetups))
                 raw = withFewerSetups(stage.part.instance, raw,
                                       [this](std::int64_t ticks) { return watch_.over(ticks); });
             if (done == stages.classes.size() && problem_.creditsRemnants())

@@ -1,6 +1,7 @@
 #include "cutting/strip_values.h"
 
 #include <algorithm>
+#include <limits>
 #include <numeric>
 #include <utility>
 
@@ -81,6 +82,19 @@ bool StripValues::moves(std::int64_t along) const
     return cell == 0 || std::ranges::any_of(values_, [cell](const std::vector<std::int64_t>& row) {
                return row[cell] != row[cell - 1];
            });
+}
+
+std::int64_t StripValues::mostOfSheet(std::int64_t width, std::int64_t along) const
+{
+    const std::int64_t units = width / unitWidth_;
+    const auto cell = static_cast<std::size_t>(along / unitAlong_);
+    std::int64_t most = 0;
+    for (std::size_t at = 0; at < widths_.size(); ++at) {
+        if (widths_[at] == 0)
+            return std::numeric_limits<std::int64_t>::max();
+        most = std::max(most, ceilOf(values_[at][cell] * units, widths_[at]));
+    }
+    return most;
 }
 
 std::int64_t StripValues::sheet(std::int64_t width, std::int64_t along) const

@@ -32,6 +32,8 @@ public:
     [[nodiscard]] std::int64_t unitAlong() const { return unitAlong_; }
     /// Whether a level this long can hold more than one a unit shorter.
     [[nodiscard]] bool moves(std::int64_t along) const;
+    /// No sheet of this span is worth more: its best strip, side by side as often as its width goes into it.
+    [[nodiscard]] std::int64_t mostOfSheet(std::int64_t width, std::int64_t along) const;
     /// Greatest value of one sheet of this span. Of each width there are at most as many strips as blanks of
     /// it that are short enough: in each strip one of them is the widest of value. With a limit of strips as
     /// often as one likes.
