@@ -143,13 +143,17 @@ private:
         bool enough = true;
         while (stages.taken.size() < stages.classes.size()) {
             const std::size_t done = stages.taken.size() + 1;
-            watch_.allow(0.85 * static_cast<double>(done) / static_cast<double>(stages.classes.size()));
+            const double each = 0.85 / static_cast<double>(stages.classes.size());
+            watch_.allow(each * (static_cast<double>(done) - 0.5));
             const StagePart stage = nextStage(instance_, stages);
             const int due = stages.classes[done - 1];
             found.push_back({due, 0, 0, {}});
             std::vector<std::int64_t> residual;
             RawPlan raw = stageStart(instance_, stage, plan, residual);
             enough = enough && std::ranges::all_of(residual, [](std::int64_t left) { return left == 0; });
+            if (enough && done > 1)
+                raw = withNewSheetsAlone(stage, done - 1, std::move(raw));
+            watch_.allow(each * static_cast<double>(done));
             if (enough)
                 raw = stageOfLeastMetal(stage.part, std::move(raw), found.back());
             if (done == stages.classes.size() && combinesSetups() && mayGoOn(fewerSetups))
@@ -182,6 +186,36 @@ private:
         listener.proven = [this, &least] { return best_.bound >= least; };
         listener.everyPlanTried = [this, &least] { claimLeast(least); };
         MetalSearch(instance_, settings_, watch_, std::move(listener)).bound(raw_);
+    }
+
+    /// What the sheets of earlier stages had no room for, on its own: mostly a batch of one kind of sheet.
+    RawPlan withNewSheetsAlone(const StagePart& stage, std::size_t index, RawPlan raw)
+    {
+        const Instance& instance = stage.part.instance;
+        RawPlan plan, rest;
+        for (RawPattern& pattern : raw) {
+            const bool isNew = stage.stageOfStock[static_cast<std::size_t>(pattern.stock)] == index;
+            (isNew ? rest : plan).push_back(std::move(pattern));
+        }
+        if (rest.empty())
+            return plan;
+        std::vector<std::int64_t> available;
+        for (std::size_t stock = 0; stock < instance.stocks.size(); ++stock)
+            available.push_back(stage.stageOfStock[stock] == index ? instance.stocks[stock].available : 0);
+        const Part part = partOf(instance, contentOf(instance, rest).kinds, available, Widths::Wanted);
+        RawPlan alone = inPart(part, rest);
+        std::int64_t cost = costOf(part.instance, alone);
+        MetalSearch::Listener listener;
+        listener.plan = [&](const RawPlan& found) {
+            const std::int64_t next = costOf(part.instance, found);
+            return next < cost ? (cost = next, true) : false;
+        };
+        listener.certificate = [](const Certificate&) {};
+        listener.proven = [] { return false; };
+        alone = MetalSearch(part.instance, settings_, watch_, std::move(listener)).run(std::move(alone));
+        for (RawPattern& pattern : part.inWhole(std::move(alone), instance))
+            plan.push_back(std::move(pattern));
+        return plan;
     }
 
     RawPlan stageOfLeastMetal(const Part& part, RawPlan raw, DueStage& stage)
