@@ -43,7 +43,8 @@ std::vector<std::size_t> Ruin::pick()
     std::int64_t copies = 0;
     for (const RawPattern& pattern : plan_)
         copiesTo_.push_back(copies += pattern.count);
-    const auto size = static_cast<std::size_t>(std::min<std::int64_t>(copies, 3 + random_() % 8));
+    const auto wanted = static_cast<std::int64_t>(3 + random_() % 8);
+    const auto size = static_cast<std::size_t>(std::min(copies, wanted));
     std::vector<std::size_t> picked;
     while (picked.size() < size) {
         // The more wasteful of some drawn at random.
