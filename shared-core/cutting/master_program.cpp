@@ -108,8 +108,24 @@ void MasterProgram::addPattern(const RawPattern& pattern)
     addSheet(pattern.stock, {widths.begin(), widths.end()});
 }
 
+/// Of each kind whether stock without limit takes it.
+std::vector<bool> MasterProgram::plentiful() const
+{
+    std::vector<bool> taken(instance_.kinds.size(), false);
+    for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
+        const StockClass& row = instance_.stocks[index];
+        if (row.available >= 0)
+            continue;
+        for (const Placement& placement : instance_.frameAt(static_cast<int>(index)).placements)
+            if (placement.across <= row.across && placement.along <= row.along)
+                taken[static_cast<std::size_t>(placement.kind)] = true;
+    }
+    return taken;
+}
+
 void MasterProgram::addSingles()
 {
+    const std::vector<bool> elsewhere = plentiful();
     for (std::size_t index = 0; index < instance_.stocks.size(); ++index) {
         const int stock = static_cast<int>(index);
         const StockClass& row = instance_.stockAt(stock);
@@ -119,7 +135,8 @@ void MasterProgram::addSingles()
             const auto count =
                 std::min<std::int64_t>(row.along / placement.along,
                                        instance_.kinds[static_cast<std::size_t>(placement.kind)].demand);
-            if (count <= 0 || placement.across > row.across)
+            const bool needless = row.single && elsewhere[static_cast<std::size_t>(placement.kind)];
+            if (count <= 0 || placement.across > row.across || needless)
                 continue;
             RawStrip strip{frame.widthOfPlacement[at], {{static_cast<int>(at), static_cast<int>(count)}}};
             if (!cutWhole(stock)) {

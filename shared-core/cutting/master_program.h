@@ -47,7 +47,7 @@ public:
     bool addWhole(RawPattern pattern);
     void addPattern(const RawPattern& pattern);
     /// Each kind alone in a strip, each width alone in a sheet: with them every demand can be met where stock
-    /// without limit takes it.
+    /// without limit takes it. In a remnant only what no such stock takes.
     void addSingles();
     /// Columns of a program for the whole of which this one's instance is a part, as far as they belong to
     /// it.
@@ -89,6 +89,7 @@ private:
         return stripRow_[static_cast<std::size_t>(stock)] + width;
     }
     std::vector<double> layRows();
+    [[nodiscard]] std::vector<bool> plentiful() const;
     void addBlanks(int stock, const RawStrip& strip, std::map<int, double>& entries) const;
     void add(double cost, const std::map<int, double>& entries, Column column);
     void exchangeKinds();
