@@ -61,6 +61,7 @@ class CuttingGoalsTest : public QObject {
     Q_OBJECT
 private slots:
     void whatIsDueFirstGetsItsBestPlan();
+    void dueClassesTakeNoMoreThanEachAlone();
     void urgentBlanksGetTheScarceStock();
     void theTextbookRollNeedsFewSetups();
     void theSearchForSetupsEnds();
@@ -102,6 +103,25 @@ void CuttingGoalsTest::whatIsDueFirstGetsItsBestPlan()
     wrong.dueStages.front().bound = wrong.dueStages.front().value;
     wrong.dueStages.front().certificate = plan.certificate;
     QVERIFY(!check(*problem, wrong).feasibility.dueStagesRight);
+}
+
+/// Later blanks fill what earlier ones leave, so that together they take less than one after the other.
+void CuttingGoalsTest::dueClassesTakeNoMoreThanEachAlone()
+{
+    const auto problem = batch(21, 120, 3).build();
+    QVERIFY(problem.ok());
+    const Plan plan = solve(*problem, quick(150));
+    QVERIFY(plan.feasibility.all());
+    std::int64_t alone = 0;
+    for (int dueClass = 0; dueClass < 3; ++dueClass) {
+        ProblemBuilder builder;
+        builder.stock(problem->stocks().front());
+        for (const Blank& blank : problem->blanks())
+            if (blank.dueClass == dueClass)
+                builder.blank(blank);
+        alone += solve(*builder.build(), quick(50)).value;
+    }
+    QVERIFY2(plan.value <= alone, (std::to_string(plan.value) + " and " + std::to_string(alone)).c_str());
 }
 
 void CuttingGoalsTest::urgentBlanksGetTheScarceStock()
