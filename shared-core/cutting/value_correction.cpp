@@ -146,12 +146,25 @@ RawPattern ValueCorrection::fill(const Choice& choice)
             pattern.along = std::max(pattern.along, takenBy(frame, strip));
         pattern.strips.push_back(std::move(strip));
     };
+    // A kind that turns lies in the tables both ways, each as often as it is wanted.
+    const auto clipped = [&](const RawStrip& strip) {
+        RawStrip result{strip.width, {}};
+        std::map<std::size_t, std::int64_t> taken;
+        for (const auto& [placement, count] : strip.pieces) {
+            std::int64_t& before = taken[kind(placement)];
+            const auto most =
+                static_cast<int>(std::min<std::int64_t>(count, wanted[kind(placement)] - before));
+            if (most > 0)
+                result.pieces.emplace_back(placement, most);
+            before += most;
+        }
+        return result;
+    };
     for (RawStrip& strip : pricing_.patternOf(choice.stock, choice.along).strips)
-        if (std::ranges::all_of(strip.pieces,
-                                [&](const auto& piece) { return wanted[kind(piece.first)] >= piece.second; }))
+        if (clipped(strip) == strip)
             add(std::move(strip));
     for (;;) {
-        RawStrip strip = bestStrip(choice.stock, choice.along, across, room, wanted);
+        RawStrip strip = clipped(bestStrip(choice.stock, choice.along, across, room, wanted));
         if (strip.pieces.empty())
             return pattern;
         strip.width = frame.widthOfPlacement[static_cast<std::size_t>(strip.pieces.front().first)];

@@ -3,6 +3,7 @@
 // planned, not only first fitted.
 #include "cutting/checker.h"
 #include "cutting/solve.h"
+#include "cutting/value_correction.h"
 
 #include <QtTest>
 
@@ -71,6 +72,7 @@ private slots:
     void aSearchStopsWhenTold();
     void mixedUnitsAreNotFirstFitted();
     void twoThreadsPlanTheSame();
+    void valueCorrectionPlansBlanksThatTurn();
 };
 
 void CuttingGoalsTest::whatIsDueFirstGetsItsBestPlan()
@@ -315,6 +317,24 @@ void CuttingGoalsTest::twoThreadsPlanTheSame()
         settings.threads = 2;
         QVERIFY(solve(*problem, settings) == one);
     }
+}
+
+/// A kind that turns lies in the tables both ways: a strip of both may hold more of it than is wanted.
+void CuttingGoalsTest::valueCorrectionPlansBlanksThatTurn()
+{
+    std::mt19937 random(41);
+    ProblemBuilder builder;
+    builder.stock(sheet(1'220, 3'050));
+    for (int kind = 0; kind < 80; ++kind)
+        builder.blank({std::to_string(kind), mm(100 + 10 * static_cast<int>(random() % 80)),
+                       mm(300 + 10 * static_cast<int>(random() % 90)), 1 + static_cast<int>(random() % 3),
+                       true, 0, 0});
+    const auto problem = builder.build();
+    QVERIFY(problem.ok());
+    const Instance instance = normalise(*problem);
+    ValueCorrection search(instance, 1, [](std::int64_t) { return false; });
+    for (int plan = 0; plan < 6; ++plan)
+        QVERIFY(search.next(std::numeric_limits<std::int64_t>::max()).has_value());
 }
 
 QTEST_APPLESS_MAIN(CuttingGoalsTest)
