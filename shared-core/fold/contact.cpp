@@ -27,14 +27,6 @@ double signedArea(const std::vector<Vector>& corners)
     return sum;
 }
 
-bool properlyCross(Vector a, Vector b, Vector c, Vector d)
-{
-    const double abc = cross(b - a, c - a), abd = cross(b - a, d - a);
-    const double cda = cross(d - c, a - c), cdb = cross(d - c, b - c);
-    return ((abc > 0.0 && abd < 0.0) || (abc < 0.0 && abd > 0.0)) &&
-           ((cda > 0.0 && cdb < 0.0) || (cda < 0.0 && cdb > 0.0));
-}
-
 double distanceToEdge(Vector point, const Edge& edge)
 {
     const Vector along = edge.b - edge.a;
@@ -54,6 +46,14 @@ bool inside(Vector point, const Edges& edges)
 }
 
 } // namespace
+
+bool properlyCross(Vector a, Vector b, Vector c, Vector d)
+{
+    const double abc = cross(b - a, c - a), abd = cross(b - a, d - a);
+    const double cda = cross(d - c, a - c), cdb = cross(d - c, b - c);
+    return ((abc > 0.0 && abd < 0.0) || (abc < 0.0 && abd > 0.0)) &&
+           ((cda > 0.0 && cdb < 0.0) || (cda < 0.0 && cdb > 0.0));
+}
 
 Bounds boundsOf(const std::vector<Vector>& points, std::size_t first)
 {
@@ -233,6 +233,11 @@ double depthInside(const std::vector<Vector>& points, std::size_t first, const B
 {
     double deepest = 0.0;
     for (std::size_t i = first; i + 1 < points.size(); ++i) {
+        Bounds part;
+        part.take(points[i]);
+        part.take(points[i + 1]);
+        if (!part.meets(barrier.bounds))
+            continue;
         const Vector along = points[i + 1] - points[i];
         const int pieces = std::max(1, static_cast<int>(std::ceil(lengthOf(along) / spacing)));
         for (int piece = 0; piece <= pieces; ++piece) {

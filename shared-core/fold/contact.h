@@ -17,6 +17,9 @@ struct Edge {
 };
 using Edges = std::vector<Edge>;
 
+/// Whether a to b and c to d cross, more than by touching.
+[[nodiscard]] bool properlyCross(Vector a, Vector b, Vector c, Vector d);
+
 /// Upright box about what has been taken in.
 struct Bounds {
     Vector least{1e300, 1e300};

@@ -67,7 +67,7 @@ Blocked StepChecker::measure(Obstacle found, Made made, std::size_t line, Placem
     case Obstacle::ClampOpening:
         over(std::max({boundsOf(back.points, 0).most.y, boundsOf(ahead.points, 0).most.y,
                        fold.hem ? ahead.points.back().x * std::sin(fold.angleToSet) : 0.0}) +
-             blank_.thickness - inMillimetres(machine_->clampOpening));
+             Surroundings::liftFor(back.points) + blank_.thickness - inMillimetres(machine_->clampOpening));
         break;
     case Obstacle::ClampAngle:
         blocked.overByAngle =
@@ -88,8 +88,12 @@ Blocked StepChecker::measure(Obstacle found, Made made, std::size_t line, Placem
     case Obstacle::LeastLeg:
         over(inMillimetres(machine_->leastLeg) - ahead.points[1].x);
         break;
+    case Obstacle::Flattening:
+        if (machine_->flattensHems)
+            over(2.0 * fold.middleRadius - blank_.thickness - inMillimetres(machine_->largestOpenHem));
+        break;
     case Obstacle::WayOut:
-        over(frontLeaving(made, line, placement).over.depth);
+        over(overhang(made, line, placement).depth);
         break;
     case Obstacle::Sheet:
         if (const std::optional<double> first =

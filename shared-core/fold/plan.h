@@ -118,7 +118,6 @@ struct FoldPlan {
     bool twoPeople = false;
     std::vector<Phrase> cautions;
     Feasibility feasibility;
-    std::int64_t statesSeen = 0;
 };
 
 /// What stands in the way of a fold.
@@ -137,6 +136,7 @@ enum class Obstacle : std::uint8_t {
     Flattening,
     WayOut, ///< folded, the piece could not be taken out of the machine
     FoldsOneWayOnly,
+    Itself, ///< the finished profile runs through itself, on any machine
     TooManyBends
 };
 
@@ -156,7 +156,6 @@ struct Refusal {
     std::vector<Phrase> suggestions;
     /// Every sequence was tried, or a demand that holds for every sequence is not met.
     bool proved = true;
-    std::int64_t statesSeen = 0;
 };
 
 using Outcome = std::variant<FoldPlan, Refusal>;

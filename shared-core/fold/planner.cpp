@@ -9,6 +9,7 @@
 #include "measure/rounding.h"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 #include <memory>
 
@@ -155,7 +156,6 @@ FoldPlan planFrom(const Problem& problem, const CostModel& cost, const Found& fo
     plan.beamFace = face;
     plan.kilograms = problem.kilograms;
     plan.twoPeople = problem.twoPeople;
-    plan.statesSeen = found.statesSeen;
     std::optional<AtMachine> at;
     for (const Chosen& chosen : found.steps)
         appendStep(problem, cost, chosen, at, plan);
@@ -190,73 +190,83 @@ FoldPlan flatPiece(const Problem& problem)
     return plan;
 }
 
-/// The machine with one beam face, searched.
+/// The machine with one beam face.
 struct WithFace {
-    WithFace(const Problem& problem, const CostModel& cost, std::size_t number)
-        : face(number), checker(problem.blank, problem.machine, number, problem.settings),
-          found(search(checker, cost, problem.machine->displayStep, problem.settings.flattenInset))
+    WithFace(const Problem& problem, std::size_t number)
+        : face(number), checker(problem.blank, problem.machine, number, problem.settings), reach(checker)
     {
     }
 
     std::size_t face;
     StepChecker checker;
-    Found found;
+    Reach reach;
 };
+
+/// The machine with each face that may be fitted, until one makes the piece in one go a bend: the last one
+/// then. A change of face takes longer than any handling it could save: the usual face is kept if it will do.
+std::vector<std::unique_ptr<WithFace>> facesUntilOneWillDo(const Problem& problem)
+{
+    std::size_t first = 0, last = problem.machine->beamFaces.size() - 1;
+    if (problem.settings.beamFace)
+        first = last = *problem.settings.beamFace;
+    std::vector<std::unique_ptr<WithFace>> tried;
+    for (std::size_t face = first; face <= last; ++face) {
+        tried.push_back(std::make_unique<WithFace>(problem, face));
+        if (tried.back()->reach.comesTo(tried.back()->reach.whole()))
+            break;
+    }
+    return tried;
+}
 
 /// The plan with a bend in two goes where there is one: the last resort, as a second go marks the sheet and
 /// is less exact.
 std::optional<FoldPlan> inTwoGoes(const Problem& problem, const CostModel& cost, WithFace& tried)
 {
-    const std::optional<Found> found =
-        searchTwoGoes(tried.checker, tried.found, cost, problem.machine, tried.face, problem.metal,
-                      problem.sheet, problem.settings);
+    const std::optional<Found> found = searchTwoGoes(tried.reach, cost, problem.machine, tried.face,
+                                                     problem.metal, problem.sheet, problem.settings);
     if (!found)
         return std::nullopt;
     return planFrom(problem, cost, *found, tried.face);
 }
 
+std::optional<Refusal> alwaysRefused(const Problem& problem)
+{
+    return refusedAlways(problem.profile, problem.blank, problem.metal, problem.sheet, problem.machine,
+                         problem.pieceLength);
+}
+
 Outcome planOn(const Problem& problem)
 {
-    if (std::optional<Refusal> always = refusedAlways(problem.blank, problem.metal, problem.sheet,
-                                                      problem.machine, problem.pieceLength, problem.settings))
-        return *always;
+    if (std::optional<Refusal> always = alwaysRefused(problem))
+        return *std::move(always);
     if (problem.blank.lines.empty())
         return flatPiece(problem);
     const CostModel cost(problem.settings, problem.kilograms, problem.pieceLength, problem.twoPeople);
-    std::size_t first = 0, last = problem.machine->beamFaces.size() - 1;
-    if (problem.settings.beamFace)
-        first = last = *problem.settings.beamFace;
+    const std::vector<std::unique_ptr<WithFace>> tried = facesUntilOneWillDo(problem);
+    if (const std::optional<Found> found =
+            search(tried.back()->reach, cost, problem.machine->displayStep, problem.settings.flattenInset))
+        return planFrom(problem, cost, *found, tried.back()->face);
+    if (std::optional<Refusal> never = refusedBend(tried.front()->checker, problem.machine))
+        return *std::move(never);
     const bool inTwo = problem.settings.twoGoes && problem.blank.lines.size() <= mostLinesInTwoGoes;
-    // All of them where a bend may be made in two goes, else the one that got furthest: they are large.
-    std::vector<std::unique_ptr<WithFace>> tried;
-    for (std::size_t face = first; face <= last; ++face) {
-        auto withFace = std::make_unique<WithFace>(problem, cost, face);
-        // A change of face takes longer than any handling it could save: the usual face is kept if it will
-        // do.
-        if (withFace->found.complete)
-            return planFrom(problem, cost, withFace->found, face);
-        if (inTwo || tried.empty())
-            tried.push_back(std::move(withFace));
-        else if (withFace->found.steps.size() > tried.front()->found.steps.size())
-            tried.front() = std::move(withFace);
-    }
     for (const std::unique_ptr<WithFace>& each : tried)
         if (std::optional<FoldPlan> plan = inTwo ? inTwoGoes(problem, cost, *each) : std::nullopt)
             return *std::move(plan);
-    const auto closest = std::max_element(tried.begin(), tried.end(), [](const auto& a, const auto& b) {
-        return a->found.steps.size() < b->found.steps.size();
-    });
-    Refusal refusal = refusalFrom((*closest)->checker, (*closest)->found, problem.machine, (*closest)->face);
+    const auto bends = [](const std::unique_ptr<WithFace>& each) {
+        return std::popcount(each->reach.furthest(1).front());
+    };
+    const auto closest = std::max_element(
+        tried.begin(), tried.end(), [&bends](const auto& a, const auto& b) { return bends(a) < bends(b); });
+    Refusal refusal = refusalFrom((*closest)->reach, problem.machine, (*closest)->face);
     if (inTwo)
         refusal.statement.text += " One bend in two goes does not help either.";
     return refusal;
 }
 
-} // namespace
-
-Result<Outcome> planFold(const trim::Profile& profile, const trim::FlatPattern& flat,
-                         const metal::Metal& metal, const metal::Sheet& sheet, const Machine& machine,
-                         Length pieceLength, const Settings& settings)
+/// Errors: what of it cannot be folded by any planner. None of the numbers it holds is out of its limits.
+Result<Problem> problemOf(const trim::Profile& profile, const trim::FlatPattern& flat,
+                          const metal::Metal& metal, const metal::Sheet& sheet, const Machine& machine,
+                          Length pieceLength, const Settings& settings)
 {
     if (pieceLength <= Length() || pieceLength > Length::millimetres(100'000))
         return Error{"length", std::to_string(inMillimetres(pieceLength)) + " mm", "over 0 and up to 100 m"};
@@ -265,24 +275,12 @@ Result<Outcome> planFold(const trim::Profile& profile, const trim::FlatPattern& 
     if (settings.beamFace && *settings.beamFace >= machine->beamFaces.size())
         return Error{"beam face", std::to_string(*settings.beamFace + 1),
                      "1 to " + std::to_string(machine->beamFaces.size())};
-    if (flat.lines.size() > mostBendLines) {
-        Refusal refusal;
-        refusal.machine = machine->id;
-        refusal.obstacle = Obstacle::TooManyBends;
-        refusal.statement = {
-            "{count} bends and hem edges are more than the {most} whose every order can be tried.",
-            {{"count", static_cast<std::int64_t>(flat.lines.size())},
-             {"most", static_cast<std::int64_t>(mostBendLines)}}};
-        if (settings.findSuggestions)
-            suggest(refusal, profile, metal, sheet, machine, pieceLength, settings);
-        return Outcome(refusal);
-    }
     Result<Blank> blank = makeBlank(profile, flat, metal, sheet, machine, settings);
     if (!blank)
         return blank.errors();
     blank->slidesEndways = machine->slidesEndways && pieceLength <= *machine->slidesEndways;
     const double kilograms = inMetres(flat.girth) * inMetres(pieceLength) * sheet.kilogramsPerSquareMetre;
-    const Problem problem{
+    return Problem{
         profile,
         flat,
         metal,
@@ -293,10 +291,48 @@ Result<Outcome> planFold(const trim::Profile& profile, const trim::FlatPattern& 
         std::move(*blank),
         kilograms,
         kilograms >= settings.twoPeopleFromKilograms || pieceLength >= settings.twoPeopleFromLength};
-    Outcome outcome = planOn(problem);
+}
+
+Refusal tooManyBends(const trim::FlatPattern& flat, const Machine& machine)
+{
+    Refusal refusal;
+    refusal.machine = machine->id;
+    refusal.obstacle = Obstacle::TooManyBends;
+    refusal.statement = {
+        "{count} bends and hem edges are more than the {most} whose every order can be tried.",
+        {{"count", static_cast<std::int64_t>(flat.lines.size())},
+         {"most", static_cast<std::int64_t>(mostBendLines)}}};
+    return refusal;
+}
+
+} // namespace
+
+Result<Outcome> planFold(const trim::Profile& profile, const trim::FlatPattern& flat,
+                         const metal::Metal& metal, const metal::Sheet& sheet, const Machine& machine,
+                         Length pieceLength, const Settings& settings)
+{
+    const Result<Problem> problem = problemOf(profile, flat, metal, sheet, machine, pieceLength, settings);
+    if (!problem)
+        return problem.errors();
+    Outcome outcome =
+        flat.lines.size() > mostBendLines ? Outcome(tooManyBends(flat, machine)) : planOn(*problem);
     if (Refusal* refusal = std::get_if<Refusal>(&outcome); refusal != nullptr && settings.findSuggestions)
         suggest(*refusal, profile, metal, sheet, machine, pieceLength, settings);
     return outcome;
+}
+
+bool canBeFolded(const trim::Profile& profile, const trim::FlatPattern& flat, const metal::Metal& metal,
+                 const metal::Sheet& sheet, const Machine& machine, Length pieceLength,
+                 const Settings& settings)
+{
+    const Result<Problem> problem = problemOf(profile, flat, metal, sheet, machine, pieceLength, settings);
+    if (!problem || flat.lines.size() > mostBendLines || alwaysRefused(*problem))
+        return false;
+    if (flat.lines.empty())
+        return true;
+    const std::vector<std::unique_ptr<WithFace>> tried = facesUntilOneWillDo(*problem);
+    Reach& last = tried.back()->reach;
+    return last.comesTo(last.whole());
 }
 
 Result<std::vector<MachineOutcome>> chooseMachine(const trim::Profile& profile, const trim::FlatPattern& flat,

@@ -20,6 +20,12 @@ namespace lapwright::fold {
                                        const metal::Metal& metal, const metal::Sheet& sheet,
                                        const Machine& machine, Length pieceLength, const Settings& settings);
 
+/// Whether planFold finds a plan with every bend in one go; false for what it has errors for. Much quicker:
+/// neither the cheapest plan nor a reason is looked for.
+[[nodiscard]] bool canBeFolded(const trim::Profile& profile, const trim::FlatPattern& flat,
+                               const metal::Metal& metal, const metal::Sheet& sheet, const Machine& machine,
+                               Length pieceLength, const Settings& settings);
+
 /// The outcome on one machine; `machine` is an index in the list given.
 struct MachineOutcome {
     std::size_t machine = 0;

@@ -1,5 +1,6 @@
 #include "fold/refuse.h"
 
+#include "fold/crossing.h"
 #include "measure/rounding.h"
 
 #include <algorithm>
@@ -53,10 +54,17 @@ const char* nameOf(Obstacle obstacle)
         return "way out of the machine";
     case Obstacle::FoldsOneWayOnly:
         return "direction of the fold";
+    case Obstacle::Itself:
+        return "profile itself";
     case Obstacle::TooManyBends:
         break;
     }
     return "number of bends";
+}
+
+std::string legName(const trim::Profile& profile, std::size_t leg)
+{
+    return profile.legs[leg].name.empty() ? "leg " + std::to_string(leg + 1) : profile.legs[leg].name;
 }
 
 namespace {
@@ -73,6 +81,51 @@ double badness(const Blocked& blocked)
     return blocked.obstacle == Obstacle::Flattening ? 1.5e9 : 1e9;
 }
 
+/// What the part of the machine does to the fold, with {over} where the amount goes.
+std::string inTheWay(Obstacle obstacle, bool known)
+{
+    if (known)
+        switch (obstacle) {
+        case Obstacle::ClampOpening:
+            return "what is folded stands {over} higher than the {part}";
+        case Obstacle::ClampAngle:
+            return "the {part} stops it {over} short";
+        case Obstacle::Gauge:
+            return "what would touch the {part} is {over} out of its range";
+        case Obstacle::Throat:
+            return "what lies behind is {over} deeper than the {part}";
+        case Obstacle::LeastLeg:
+            return "the leg in front is {over} shorter than the {part}";
+        case Obstacle::Sheet:
+            return "it meets the {part} {over} before it is folded";
+        case Obstacle::Flattening:
+            return "the gap is {over} wider than the {part} can leave";
+        case Obstacle::WayOut:
+            return "folded, it closes round the clamp or the bed and there is no {part}; it reaches {over} back";
+        default:
+            return "in the way is the {part}, by {over}";
+        }
+    switch (obstacle) {
+    case Obstacle::Gauge:
+        return "what would touch the {part} leans so far that it rides up on it";
+    case Obstacle::Flattening:
+        return "the machine is not made for the {part}";
+    case Obstacle::WayOut:
+        return "folded, it closes round the clamp or the bed and there is no {part}";
+    default:
+        return "in the way is the {part}";
+    }
+}
+
+/// Bend lines as they are counted on the drawing.
+std::string numbersOf(const std::vector<std::size_t>& lines)
+{
+    std::string numbers;
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        numbers += (i == 0 ? "" : i + 1 == lines.size() ? " and " : ", ") + std::to_string(lines[i] + 1);
+    return numbers;
+}
+
 void say(Refusal& refusal, const Blank& blank)
 {
     const FoldLine& fold = blank.lines[refusal.line.value_or(0)];
@@ -84,29 +137,52 @@ void say(Refusal& refusal, const Blank& blank)
     if (!fold.hem && !fold.between.empty())
         refusal.statement.values.emplace_back("between", fold.between);
     if (!refusal.made.empty()) {
-        text += " after {count} others";
-        refusal.statement.values.emplace_back("count", static_cast<std::int64_t>(refusal.made.size()));
+        text += refusal.made.size() == 1 ? " once bend line {made} is made"
+                                         : " once bend lines {made} are made, in that order";
+        refusal.statement.values.emplace_back("made", numbersOf(refusal.made));
     }
-    const bool caught = refusal.obstacle == Obstacle::WayOut;
-    text += caught ? ": folded, it closes round the clamp or the bed and there is no {part}"
-                   : ": in the way is the {part}";
-    if (caught && refusal.overBy) {
-        text += "; it reaches {over} back";
+    text += ": " + inTheWay(refusal.obstacle, refusal.overBy || refusal.overByAngle);
+    if (refusal.overBy)
         refusal.statement.values.emplace_back("over", *refusal.overBy);
-    } else if (refusal.overBy) {
-        text += ", by {over}";
-        refusal.statement.values.emplace_back("over", *refusal.overBy);
-    } else if (refusal.overByAngle) {
-        text += ", by {over}";
+    else if (refusal.overByAngle)
         refusal.statement.values.emplace_back("over", *refusal.overByAngle);
-    }
-    refusal.statement.text = text + ". No other sequence gets further.";
+    refusal.statement.text = text + (refusal.made.empty() ? "." : ". No other sequence gets further.");
+}
+
+/// A flat of the section, counted from the start edge: the hems come before the first leg and after the last.
+std::string flatName(const trim::Profile& profile, std::size_t flat)
+{
+    if (profile.startHem && flat-- == 0)
+        return "the first hem";
+    if (flat >= profile.legs.size())
+        return "the last hem";
+    return legName(profile, flat);
+}
+
+/// What no machine can fold: a profile with two legs in one place.
+std::optional<Refusal> runsThroughItself(const trim::Profile& profile, const Blank& blank)
+{
+    const auto crossing = crossingFlats(blank);
+    if (!crossing)
+        return std::nullopt;
+    Refusal refusal;
+    refusal.obstacle = Obstacle::Itself;
+    refusal.statement = {
+        "The {part} is in the way: finished, {one} and {other} run through each other. No machine "
+        "can fold it.",
+        {{"part", std::string(nameOf(Obstacle::Itself))},
+         {"one", flatName(profile, crossing->first)},
+         {"other", flatName(profile, crossing->second)}}};
+    refusal.suggestions.push_back(
+        {"Look at the drawing: a turn to the wrong side, or a leg too long or too short.", {}});
+    return refusal;
 }
 
 } // namespace
 
-std::optional<Refusal> refusedAlways(const Blank& blank, const metal::Metal& metal, const metal::Sheet& sheet,
-                                     const Machine& machine, Length pieceLength, const Settings& settings)
+std::optional<Refusal> refusedAlways(const trim::Profile& profile, const Blank& blank,
+                                     const metal::Metal& metal, const metal::Sheet& sheet,
+                                     const Machine& machine, Length pieceLength)
 {
     Refusal refusal;
     refusal.machine = machine->id;
@@ -130,10 +206,15 @@ std::optional<Refusal> refusedAlways(const Blank& blank, const metal::Metal& met
                               {"reference", machine->capacity.metal}}};
         return refusal;
     }
-    if (blank.lines.empty())
-        return std::nullopt;
-    StepChecker steps(blank, machine, 0, settings);
-    for (std::size_t line = 0; line < blank.lines.size(); ++line) {
+    std::optional<Refusal> itself = runsThroughItself(profile, blank);
+    if (itself)
+        itself->machine = machine->id;
+    return itself;
+}
+
+std::optional<Refusal> refusedBend(StepChecker& steps, const Machine& machine)
+{
+    for (std::size_t line = 0; line < steps.lineCount(); ++line) {
         if (std::any_of(allPlacements.begin(), allPlacements.end(),
                         [&](Placement placement) { return steps.allowedAtAll(line, placement); }))
             continue;
@@ -142,11 +223,13 @@ std::optional<Refusal> refusedAlways(const Blank& blank, const metal::Metal& met
             if (const Blocked blocked = steps.explain(0, line, placement);
                 badness(blocked) < badness(closest))
                 closest = blocked;
+        Refusal refusal;
+        refusal.machine = machine->id;
         refusal.obstacle = closest.obstacle;
         refusal.line = line;
         refusal.overBy = closest.overBy;
         refusal.overByAngle = closest.overByAngle;
-        say(refusal, blank);
+        say(refusal, steps.blank());
         return refusal;
     }
     return std::nullopt;
@@ -154,16 +237,11 @@ std::optional<Refusal> refusedAlways(const Blank& blank, const metal::Metal& met
 
 namespace {
 
-/// Of the bends a sequence leaves, the one that is nearest to being possible goes into the refusal if it is
+/// Of the bends that `made` leaves, the one that is nearest to being possible goes into the refusal if it is
 /// nearer than `least`.
-void takeNearest(StepChecker& steps, const std::vector<Chosen>& sequence, double& least, Refusal& refusal)
+void takeNearest(Reach& reach, Made made, double& least, Refusal& refusal)
 {
-    Made made = 0;
-    std::vector<std::size_t> order;
-    for (const Chosen& chosen : sequence) {
-        made |= Made{1} << chosen.line;
-        order.push_back(chosen.line);
-    }
+    StepChecker& steps = reach.steps();
     for (std::size_t line = 0; line < steps.lineCount(); ++line) {
         if ((made >> line & 1U) != 0U)
             continue;
@@ -174,7 +252,7 @@ void takeNearest(StepChecker& steps, const std::vector<Chosen>& sequence, double
             least = badness(blocked);
             refusal.obstacle = blocked.obstacle;
             refusal.line = line;
-            refusal.made = order;
+            refusal.made = reach.orderTo(made);
             refusal.overBy = blocked.overBy;
             refusal.overByAngle = blocked.overByAngle;
         }
@@ -183,16 +261,15 @@ void takeNearest(StepChecker& steps, const std::vector<Chosen>& sequence, double
 
 } // namespace
 
-Refusal refusalFrom(StepChecker& steps, const Found& found, const Machine& machine, std::size_t face)
+Refusal refusalFrom(Reach& reach, const Machine& machine, std::size_t face)
 {
+    constexpr std::size_t mostSets = 5;
     Refusal refusal;
     refusal.machine = machine->id;
-    refusal.statesSeen = found.statesSeen;
     double least = std::numeric_limits<double>::infinity();
-    takeNearest(steps, found.steps, least, refusal);
-    for (const std::vector<Chosen>& other : found.alternatives)
-        takeNearest(steps, other, least, refusal);
-    say(refusal, steps.blank());
+    for (const Made made : reach.furthest(mostSets))
+        takeNearest(reach, made, least, refusal);
+    say(refusal, reach.steps().blank());
     if (refusal.obstacle == Obstacle::Beam) {
         refusal.statement.text += " Beam face {face}.";
         refusal.statement.values.emplace_back("face", machine->beamFaces[face].name);

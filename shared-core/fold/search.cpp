@@ -11,7 +11,9 @@ namespace {
 /// Every bend in one go: operation i is bend line i.
 class OneGo {
 public:
-    explicit OneGo(StepChecker& steps) : steps_(steps) {}
+    explicit OneGo(Reach& reach) : steps_(reach.steps()), finishable_(reach.finishable()) {}
+
+    [[nodiscard]] bool leadsOn(Made made) const { return finishable_[made]; }
 
     [[nodiscard]] std::size_t count() const { return steps_.lineCount(); }
     [[nodiscard]] bool isHem(std::size_t line) const { return steps_.blank().lines[line].hem; }
@@ -39,6 +41,7 @@ public:
 
 private:
     StepChecker& steps_;
+    std::vector<bool> finishable_;
 };
 
 } // namespace
@@ -65,9 +68,11 @@ Chosen chosenOf(StepChecker& steps, Made made, std::size_t line, Placement place
             steps.handling(made, line, placement)};
 }
 
-Found search(StepChecker& steps, const CostModel& cost, Length displayStep, Length inset)
+std::optional<Found> search(Reach& reach, const CostModel& cost, Length displayStep, Length inset)
 {
-    OneGo operations(steps);
+    if (!reach.comesTo(reach.whole()))
+        return std::nullopt;
+    OneGo operations(reach);
     return ShortestSequence(operations, cost, displayStep, inset).run();
 }
 

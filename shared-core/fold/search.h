@@ -1,9 +1,8 @@
 #pragma once
 
 #include "fold/cost.h"
-#include "fold/steps.h"
+#include "fold/reach.h"
 
-#include <array>
 #include <cstdint>
 #include <optional>
 #include <vector>
@@ -25,29 +24,18 @@ struct Chosen {
     Handling handling;
 };
 
-/// The cheapest sequence, or the one that gets furthest if none makes every bend.
+/// The cheapest sequence that makes every bend.
 struct Found {
-    bool complete = false;
     std::vector<Chosen> steps;
-    /// If it is not complete: sequences that get as far by other bends, at most mostAlternatives.
-    std::vector<std::vector<Chosen>> alternatives;
     std::int64_t milliseconds = 0;
-    std::int64_t statesSeen = 0;
-    /// For each set of bends whether some sequence makes just them.
-    std::vector<bool> reached;
 };
 
-inline constexpr std::size_t mostAlternatives = 4;
-
-inline constexpr std::array<Placement, 4> allPlacements = {{{End::Start, trim::Side::Left},
-                                                            {End::Start, trim::Side::Right},
-                                                            {End::End, trim::Side::Left},
-                                                            {End::End, trim::Side::Right}}};
-
 /// Shortest path over (bends made, last bend, end to the gauge, face up). Every step makes one bend more, so
-/// the states are settled in the order of the bends made, each once. A state is left out only if another one
-/// with the same bends made is cheaper by more than any move and change of gauge and angle can cost.
-[[nodiscard]] Found search(StepChecker& steps, const CostModel& cost, Length displayStep, Length inset);
+/// the states are settled in the order of the bends made, each once. A state is left out only if the piece
+/// cannot be finished from there, or another one with the same bends made is cheaper by more than any move
+/// and change of gauge and angle can cost. None if no sequence makes every bend.
+[[nodiscard]] std::optional<Found> search(Reach& reach, const CostModel& cost, Length displayStep,
+                                          Length inset);
 
 /// One fold of a bend in one go. Precondition: nothing stands in its way.
 [[nodiscard]] Chosen chosenOf(StepChecker& steps, Made made, std::size_t line, Placement placement);

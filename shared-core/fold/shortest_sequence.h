@@ -6,10 +6,10 @@
 
 #include <algorithm>
 #include <array>
-#include <bit>
 #include <cmath>
 #include <cstdint>
 #include <limits>
+#include <optional>
 #include <vector>
 
 namespace lapwright::fold {
@@ -17,65 +17,46 @@ namespace lapwright::fold {
 /// Room for the tie-breakers of a whole sequence below one millisecond.
 inline constexpr std::int64_t perMillisecond = 1'024;
 
-/// The search itself, over whatever `Operations` says can be done next: its count(), and for each of them
-/// isHem(), angleToSet(), obstacle(), gaugeDistance(), handlingForTime(), unhandiness() and chosen(). Every
-/// operation is done once; bit i of a set is operation i.
+/// The search itself, over whatever `Operations` says can be done next: its count(), whether a set of them
+/// leadsOn() to all, and for each of them isHem(), angleToSet(), obstacle(), gaugeDistance(),
+/// handlingForTime(), unhandiness() and chosen(). Every operation is done once; bit i of a set is operation
+/// i.
 template <class Operations>
 class ShortestSequence {
 public:
     /// `inset` is how far the gauge moves back to press a hem.
     ShortestSequence(Operations& operations, const CostModel& cost, Length displayStep, Length inset);
-    Found run();
+    /// None if no sequence does all operations.
+    [[nodiscard]] std::optional<Found> run();
 
 private:
-    /// Node number: (made × operations + last) × 4 + placement; the start is its own number.
-    using Node = std::uint32_t;
-    static constexpr std::int64_t unreached = std::numeric_limits<std::int64_t>::max();
-
-    /// The machine as a state leaves it.
+    /// The machine as an operation leaves it, and the least that it has taken to come so far.
     struct State {
-        Node node = 0;
         std::int64_t soFar = 0;
-        std::size_t placement = 0;
-        std::size_t angle = 0; ///< group
-        Length setting;
+        Length setting; ///< of the gauge
+        std::uint32_t from = 0;
+        std::uint8_t operation = 0;
+        std::uint8_t placement = 0;
+        std::uint8_t angle = 0; ///< group
     };
-    /// A fold that can be made next.
-    struct Next {
-        std::size_t operation = 0;
-        std::size_t placement = 0;
-        Length folding; ///< gauge setting
-        Length leaving; ///< the same after a hem is pressed
-        std::int64_t least = 0;
-    };
+    static constexpr std::uint32_t fromTheStart = std::numeric_limits<std::uint32_t>::max();
 
-    [[nodiscard]] Made madeOf(Node node) const { return static_cast<Made>(node / 4 / count_); }
-    [[nodiscard]] std::size_t lastOf(Node node) const { return node / 4 % count_; }
-    [[nodiscard]] Node nodeOf(Made made, std::size_t last, std::size_t placement) const
-    {
-        return static_cast<Node>((made * count_ + last) * 4 + placement);
-    }
-    void statesAt(Made made);
-    void movesFrom(Made made);
     void settle(Made made);
-    [[nodiscard]] std::vector<Chosen> sequenceTo(Node node) const;
-    void addAlternatives(Node furthest);
+    void take(Made before, std::size_t operation, std::size_t placement);
+    void leaveOut(std::size_t first);
+    [[nodiscard]] std::vector<Chosen> sequenceTo(std::uint32_t state) const;
 
     Operations& operations_;
     const CostModel& cost_;
     Length displayStep_, inset_;
     std::size_t count_;
     Made all_;
-    Node start_;
-    std::vector<std::int64_t> best_;
-    std::vector<Node> from_;
-    std::vector<Length> setting_;
-    std::vector<std::size_t> angleGroup_;
+    std::int64_t gauge_, angle_;
     std::array<std::array<std::int64_t, 4>, 4> move_{};
     std::int64_t widest_ = 0; ///< dearest move with both changes
-    std::vector<State> states_;
-    std::vector<Next> next_;
-    Found found_;
+    std::vector<std::uint8_t> angleGroup_;
+    std::vector<State> states_;        ///< set by set
+    std::vector<std::uint32_t> first_; ///< where each set's states start
 };
 
 template <class Operations>
@@ -83,141 +64,121 @@ ShortestSequence<Operations>::ShortestSequence(Operations& operations, const Cos
                                                Length displayStep, Length inset)
     : operations_(operations), cost_(cost), displayStep_(displayStep), inset_(inset),
       count_(operations.count()), all_((Made{1} << count_) - 1),
-      start_(static_cast<Node>((std::size_t{1} << count_) * count_ * 4)), best_(start_ + 1, unreached),
-      from_(start_ + 1, start_), setting_(start_ + 1)
+      gauge_(cost.times().gaugeChange * perMillisecond), angle_(cost.times().angleChange * perMillisecond)
 {
-    found_.reached.assign(std::size_t{1} << count_, false);
+    first_.reserve(std::size_t{all_} + 2);
     for (std::size_t i = 0; i < count_; ++i) {
         std::size_t group = 0;
         while (std::abs(operations.angleToSet(group) - operations.angleToSet(i)) > 1e-6)
             ++group;
-        angleGroup_.push_back(group);
+        angleGroup_.push_back(static_cast<std::uint8_t>(group));
     }
     for (std::size_t from = 0; from < 4; ++from)
         for (std::size_t to = 0; to < 4; ++to) {
             move_[from][to] = cost.move(allPlacements[from], allPlacements[to]) * perMillisecond;
             widest_ = std::max(widest_, move_[from][to]);
         }
-    widest_ += (cost.times().gaugeChange + cost.times().angleChange) * perMillisecond;
+    widest_ += gauge_ + angle_;
 }
 
+/// Adds the state that the operation leaves, from the best of the states it can be done in.
 template <class Operations>
-void ShortestSequence<Operations>::statesAt(Made made)
+void ShortestSequence<Operations>::take(Made before, std::size_t operation, std::size_t placement)
 {
-    states_.clear();
-    std::int64_t least = unreached;
-    for (std::size_t last = 0; last < count_; ++last) {
-        if ((made >> last & 1U) == 0U)
-            continue;
-        for (std::size_t p = 0; p < 4; ++p) {
-            const Node node = nodeOf(made, last, p);
-            if (best_[node] == unreached)
-                continue;
-            states_.push_back({node, best_[node], p, angleGroup_[last], setting_[node]});
-            least = std::min(least, best_[node]);
+    const Placement placed = allPlacements[placement];
+    if (operations_.obstacle(before, operation, placed))
+        return;
+    const bool hem = operations_.isHem(operation);
+    const Length exact = operations_.gaugeDistance(before, operation, placed);
+    const Length folding = roundToNearest(exact, displayStep_);
+    State next;
+    next.setting = hem ? roundToNearest(exact + inset_, displayStep_) : folding;
+    next.from = fromTheStart;
+    next.operation = static_cast<std::uint8_t>(operation);
+    next.placement = static_cast<std::uint8_t>(placement);
+    next.angle = angleGroup_[operation];
+    std::int64_t change = gauge_ + angle_;
+    if (before != 0) {
+        change = std::numeric_limits<std::int64_t>::max();
+        for (std::uint32_t i = first_[before]; i < first_[before + 1]; ++i) {
+            const State& state = states_[i];
+            const std::int64_t total = state.soFar + move_[state.placement][placement] +
+                                       (state.setting != folding ? gauge_ : 0) +
+                                       (state.angle != next.angle ? angle_ : 0);
+            if (total < change) {
+                change = total;
+                next.from = i;
+            }
         }
     }
-    std::erase_if(states_, [&](const State& state) { return state.soFar > least + widest_; });
-    found_.statesSeen += static_cast<std::int64_t>(states_.size());
+    const std::int64_t extra = cost_.handling(operations_.handlingForTime(before, operation, placed));
+    next.soFar =
+        change + (cost_.leastStep(hem) + extra) * perMillisecond + operations_.unhandiness(before, operation);
+    states_.push_back(next);
 }
 
+/// Drops the states from `first` on that are dearer than another one by more than any move and changes can
+/// be: what follows them follows that one as well.
 template <class Operations>
-void ShortestSequence<Operations>::movesFrom(Made made)
+void ShortestSequence<Operations>::leaveOut(std::size_t first)
 {
-    next_.clear();
-    for (std::size_t operation = 0; operation < count_; ++operation) {
-        if ((made >> operation & 1U) != 0U)
-            continue;
-        const bool hem = operations_.isHem(operation);
-        for (std::size_t p = 0; p < 4; ++p) {
-            const Placement placement = allPlacements[p];
-            if (operations_.obstacle(made, operation, placement))
-                continue;
-            const Length exact = operations_.gaugeDistance(made, operation, placement);
-            const Length folding = roundToNearest(exact, displayStep_);
-            const std::int64_t extra =
-                cost_.handling(operations_.handlingForTime(made, operation, placement));
-            next_.push_back(
-                {operation, p, folding, hem ? roundToNearest(exact + inset_, displayStep_) : folding,
-                 (cost_.leastStep(hem) + extra) * perMillisecond + operations_.unhandiness(made, operation)});
-        }
-    }
+    const auto begin = states_.begin() + static_cast<std::ptrdiff_t>(first);
+    std::int64_t least = std::numeric_limits<std::int64_t>::max();
+    for (auto state = begin; state != states_.end(); ++state)
+        least = std::min(least, state->soFar);
+    states_.erase(std::remove_if(begin, states_.end(),
+                                 [&](const State& state) { return state.soFar > least + widest_; }),
+                  states_.end());
 }
 
 template <class Operations>
 void ShortestSequence<Operations>::settle(Made made)
 {
-    movesFrom(made);
-    const std::int64_t gauge = cost_.times().gaugeChange * perMillisecond;
-    const std::int64_t angle = cost_.times().angleChange * perMillisecond;
-    for (const Next& next : next_) {
-        const Node node = nodeOf(made | Made{1} << next.operation, next.operation, next.placement);
-        setting_[node] = next.leaving;
-        if (made == 0)
-            best_[node] = next.least + gauge + angle;
-        for (const State& state : states_) {
-            const std::int64_t total = state.soFar + next.least + move_[state.placement][next.placement] +
-                                       (state.setting != next.folding ? gauge : 0) +
-                                       (state.angle != angleGroup_[next.operation] ? angle : 0);
-            if (total < best_[node]) {
-                best_[node] = total;
-                from_[node] = state.node;
-            }
-        }
+    const std::size_t first = states_.size();
+    for (std::size_t operation = 0; operation < count_; ++operation) {
+        const Made before = made & ~(Made{1} << operation);
+        if (before == made || (before != 0 && first_[before] == first_[before + 1]))
+            continue;
+        for (std::size_t placement = 0; placement < allPlacements.size(); ++placement)
+            take(before, operation, placement);
     }
+    leaveOut(first);
 }
 
 template <class Operations>
-std::vector<Chosen> ShortestSequence<Operations>::sequenceTo(Node node) const
+std::vector<Chosen> ShortestSequence<Operations>::sequenceTo(std::uint32_t state) const
 {
+    std::vector<std::uint32_t> way;
+    for (; state != fromTheStart; state = states_[state].from)
+        way.push_back(state);
     std::vector<Chosen> steps;
-    for (; node != start_; node = from_[node]) {
-        const Made before = madeOf(node) & ~(Made{1} << lastOf(node));
-        steps.push_back(operations_.chosen(before, lastOf(node), allPlacements[node % 4]));
+    Made made = 0;
+    for (auto each = way.rbegin(); each != way.rend(); ++each) {
+        const State& at = states_[*each];
+        steps.push_back(operations_.chosen(made, at.operation, allPlacements[at.placement]));
+        made |= Made{1} << at.operation;
     }
-    std::reverse(steps.begin(), steps.end());
     return steps;
 }
 
 template <class Operations>
-void ShortestSequence<Operations>::addAlternatives(Node furthest)
+std::optional<Found> ShortestSequence<Operations>::run()
 {
-    const int most = furthest == start_ ? 0 : std::popcount(madeOf(furthest));
-    for (Made made = 1; made < all_ && found_.alternatives.size() < mostAlternatives; ++made) {
-        if (std::popcount(made) != most || !found_.reached[made] || made == madeOf(furthest))
-            continue;
-        statesAt(made);
-        const auto cheapest = std::min_element(
-            states_.begin(), states_.end(), [](const State& a, const State& b) { return a.soFar < b.soFar; });
-        found_.alternatives.push_back(sequenceTo(cheapest->node));
+    first_ = {0, 0};                            // of no bends: no states
+    for (Made made = 1; made <= all_; ++made) { // a set of operations comes after all its subsets
+        if (operations_.leadsOn(made))
+            settle(made);
+        first_.push_back(static_cast<std::uint32_t>(states_.size()));
     }
-}
-
-template <class Operations>
-Found ShortestSequence<Operations>::run()
-{
-    Node furthest = start_;
-    best_[start_] = 0;
-    for (Made made = 0; made <= all_; ++made) { // a set of bends comes after all its subsets
-        statesAt(made);
-        if (made != 0 && states_.empty())
-            continue;
-        found_.reached[made] = true;
-        const auto cheapest = std::min_element(
-            states_.begin(), states_.end(), [](const State& a, const State& b) { return a.soFar < b.soFar; });
-        const int before = furthest == start_ ? 0 : std::popcount(madeOf(furthest));
-        if (cheapest != states_.end() &&
-            (std::popcount(made) > before ||
-             (std::popcount(made) == before && cheapest->soFar < best_[furthest])))
-            furthest = cheapest->node;
-        settle(made);
-    }
-    found_.complete = furthest != start_ && madeOf(furthest) == all_;
-    found_.steps = sequenceTo(furthest);
-    if (!found_.complete)
-        addAlternatives(furthest);
-    found_.milliseconds = best_[furthest] / perMillisecond;
-    return std::move(found_);
+    const auto whole = states_.begin() + static_cast<std::ptrdiff_t>(first_[all_]);
+    const auto cheapest = std::min_element(whole, states_.end(),
+                                           [](const State& a, const State& b) { return a.soFar < b.soFar; });
+    if (cheapest == states_.end())
+        return std::nullopt;
+    Found found;
+    found.milliseconds = cheapest->soFar / perMillisecond;
+    found.steps = sequenceTo(static_cast<std::uint32_t>(cheapest - states_.begin()));
+    return found;
 }
 
 } // namespace lapwright::fold

@@ -61,8 +61,13 @@ StepChecker::StepChecker(const Blank& blank, const Machine& machine, std::size_t
         for (const End end : {End::Start, End::End})
             for (const trim::Side up : {trim::Side::Left, trim::Side::Right})
                 itself_.push_back(byItself(line, {end, up}));
-        for (const Direction direction : {Direction::Up, Direction::Down})
-            poles_.push_back(poleOf(blank.lines[line], turnOf(blank.lines[line], direction)));
+        for (const Direction direction : {Direction::Up, Direction::Down}) {
+            const FoldLine& fold = blank.lines[line];
+            poles_.push_back(poleOf(fold, turnOf(fold, direction)));
+            const double left =
+                (direction == Direction::Up ? 1.0 : -1.0) * (fold.hem ? fold.angleToSet : fold.angle);
+            letGo_.push_back({poleOf(fold, left), std::cos(left), std::sin(left)});
+        }
     }
     together_.resize((std::size_t{1} << count) * count * 4);
 }
@@ -130,34 +135,43 @@ StepChecker::HalfAnswer StepChecker::judgeFront(const Half& half, std::size_t li
     return answer;
 }
 
-StepChecker::HalfAnswer& StepChecker::frontLeaving(Made made, std::size_t line, Placement placement)
+void StepChecker::knowLeaving(HalfAnswer& inFront, Made made, std::size_t line, Placement placement)
 {
-    HalfAnswer& answer = front(made, line, placement);
-    if (answer.leavingKnown)
-        return answer;
-    answer.leavingKnown = true;
+    if (inFront.leavingKnown)
+        return;
+    inFront.leavingKnown = true;
     halfSection(blank_, line, otherEnd(placement.endToGauge), made, placement.up, scratch_);
     const Direction direction = directionOf(blank_.lines[line], placement.up);
     const double side = direction == Direction::Up ? 1.0 : -1.0;
     const std::vector<Vector> released = letGo(scratch_.points, line, direction);
-    answer.over = overhangOf(released);
-    const bool beamReturns = around_.beamReturns(scratch_.points, line, direction);
-    answer.leavesAnyhow =
-        beamReturns && answer.over.depth <= 0.0 &&
+    inFront.leansOver = overhangOf(released).depth > 0.0;
+    if (!around_.beamReturns(scratch_.points, line, direction))
+        return;
+    inFront.leavesAnyhow =
+        !inFront.leansOver &&
         std::all_of(released.begin(), released.end(), [side](Vector point) { return side * point.y >= 0.0; });
-    if (answer.leavesAnyhow)
-        answer.leaving = WayOut::Straight;
-    else if (beamReturns)
-        answer.leaving = around_.takingOut(released, {}, direction, 0.0);
-    return answer;
+    inFront.leaving =
+        inFront.leavesAnyhow ? WayOut::Straight : around_.takingOut(released, {}, direction, 0.0);
 }
 
 std::vector<Vector> StepChecker::letGo(const std::vector<Vector>& ahead, std::size_t line,
                                        Direction direction) const
 {
-    const FoldLine& fold = blank_.lines[line];
-    return folded(ahead, fold,
-                  (direction == Direction::Up ? 1.0 : -1.0) * (fold.hem ? fold.angleToSet : fold.angle));
+    const LetGo& turn = letGo_[2 * line + (direction == Direction::Up ? 0 : 1)];
+    std::vector<Vector> points;
+    points.reserve(ahead.size());
+    for (const Vector point : ahead) {
+        const Vector at = point - turn.pole;
+        points.push_back(
+            turn.pole + Vector{turn.cosine * at.x - turn.sine * at.y, turn.sine * at.x + turn.cosine * at.y});
+    }
+    return points;
+}
+
+Overhang StepChecker::overhang(Made made, std::size_t line, Placement placement) const
+{
+    const Half ahead = halfSection(blank_, line, otherEnd(placement.endToGauge), made, placement.up);
+    return overhangOf(letGo(ahead.points, line, directionOf(blank_.lines[line], placement.up)));
 }
 
 StepChecker::HalfAnswer StepChecker::judgeRear(const Half& canonical, std::size_t line,
@@ -213,17 +227,17 @@ StepChecker::HalfAnswer& StepChecker::rear(Made made, std::size_t line, Placemen
 
 bool StepChecker::keepApart(const HalfAnswer& ahead, const HalfAnswer& back, double turn) const
 {
-    // Parts cannot meet while their angles about the pole do not, give or take the gap.
+    // Parts cannot meet while their angles about the pole do not, give or take the gap: an arc sine is at
+    // most its sine by half of π.
     const double nearest = std::min(ahead.nearest, back.nearest);
-    return nearest >= closeToPole && ahead.angle + back.angle + std::abs(turn) +
-                                             std::asin(std::min(1.0, sheetGap(blank_.thickness) / nearest)) <
-                                         std::numbers::pi;
+    return nearest >= closeToPole &&
+           ahead.angle + back.angle + std::abs(turn) + 1.6 * sheetGap(blank_.thickness) / nearest <
+               std::numbers::pi;
 }
 
-StepChecker::Passage StepChecker::judgeTogether(Made made, std::size_t line, Placement placement)
+StepChecker::Passage StepChecker::judgeTogether(Made made, std::size_t line, Placement placement,
+                                                const HalfAnswer& inFront, const HalfAnswer& inRear)
 {
-    const HalfAnswer& inFront = frontLeaving(made, line, placement);
-    const HalfAnswer& inRear = rear(made, line, placement);
     const FoldLine& fold = blank_.lines[line];
     const Direction direction = directionOf(fold, placement.up);
     const Half ahead = halfSection(blank_, line, otherEnd(placement.endToGauge), made, placement.up);
@@ -262,13 +276,17 @@ StepChecker::Passage StepChecker::judgeTogether(Made made, std::size_t line, Pla
 
 StepChecker::Passage StepChecker::together(Made made, std::size_t line, Placement placement)
 {
-    const HalfAnswer& inFront = frontLeaving(made, line, placement);
-    const HalfAnswer& inRear = rear(made, line, placement);
+    return together(made, line, placement, front(made, line, placement), rear(made, line, placement));
+}
+
+StepChecker::Passage StepChecker::together(Made made, std::size_t line, Placement placement,
+                                           HalfAnswer& inFront, HalfAnswer& inRear)
+{
+    knowLeaving(inFront, made, line, placement);
     const bool formedAhead = !std::isinf(inFront.nearest), formedBehind = !std::isinf(inRear.nearest);
     const bool in = !inRear.layingIn && (!formedAhead || (!inFront.layingIn && inRear.lift <= 0.0));
     // Straight out in front and as it came behind, without a lift, is straight out.
-    const bool straight =
-        inFront.leaving == WayOut::Straight && inFront.over.depth <= 0.0 && inRear.lift <= 0.0;
+    const bool straight = inFront.leaving == WayOut::Straight && !inFront.leansOver && inRear.lift <= 0.0;
     const bool out = inFront.leavesAnyhow || straight || (inFront.leaving && !formedBehind);
     if (in && out &&
         keepApart(inFront, inRear, turnOf(blank_.lines[line], directionOf(blank_.lines[line], placement.up))))
@@ -276,7 +294,7 @@ StepChecker::Passage StepChecker::together(Made made, std::size_t line, Placemen
     constexpr std::uint8_t unknown = 0, free = 1, blocked = 16, endways = 8;
     std::uint8_t& known = together_[(made * blank_.lines.size() + line) * 4 + numberOf(placement)];
     if (known == unknown) {
-        const Passage passage = judgeTogether(made, line, placement);
+        const Passage passage = judgeTogether(made, line, placement, inFront, inRear);
         if (passage.obstacle)
             known = static_cast<std::uint8_t>(blocked + static_cast<std::uint8_t>(*passage.obstacle));
         else
@@ -294,10 +312,10 @@ std::optional<Obstacle> StepChecker::obstacle(Made made, std::size_t line, Place
 {
     if (const std::optional<Obstacle>& itself = itself_[4 * line + numberOf(placement)])
         return itself;
-    const HalfAnswer& inFront = front(made, line, placement);
+    HalfAnswer& inFront = front(made, line, placement);
     if (inFront.obstacle)
         return inFront.obstacle;
-    const HalfAnswer& inRear = rear(made, line, placement);
+    HalfAnswer& inRear = rear(made, line, placement);
     if (inRear.obstacle)
         return inRear.obstacle;
     const std::optional<Obstacle> way = inRear.layingIn      ? inRear.layingIn
@@ -308,9 +326,10 @@ std::optional<Obstacle> StepChecker::obstacle(Made made, std::size_t line, Place
     if (way)
         if (const std::optional<Obstacle> stands = standing(made, line, placement))
             return stands;
-    if (!blank_.slidesEndways && !frontLeaving(made, line, placement).leaving)
+    knowLeaving(inFront, made, line, placement);
+    if (!blank_.slidesEndways && !inFront.leaving)
         return Obstacle::WayOut;
-    return together(made, line, placement).obstacle;
+    return together(made, line, placement, inFront, inRear).obstacle;
 }
 
 std::optional<Obstacle> StepChecker::layingInBent(Made made, std::size_t line, Placement placement,
@@ -417,7 +436,7 @@ Handling StepChecker::handling(Made made, std::size_t line, Placement placement)
             rear(made, line, placement).lift));
     if (passage.out == WayOut::DrawnFirst || passage.out == WayOut::AsClampOpens)
         handling.drawn = roundToNearest(
-            nearestFromMillimetres(around_.drawnFirst(passage.out, frontLeaving(made, line, placement).over)),
+            nearestFromMillimetres(around_.drawnFirst(passage.out, overhang(made, line, placement))),
             Length::micrometres(100));
     return handling;
 }

@@ -7,7 +7,6 @@
 #include "fold/surroundings.h"
 
 #include <cstdint>
-#include <deque>
 #include <optional>
 #include <vector>
 
@@ -72,47 +71,35 @@ public:
                                                        const FoldLine& partly);
 
 private:
+    /// What is known of one part of the sheet: many are kept, so it is small.
     struct HalfAnswer {
-        bool known = false;
+        double gauge = 0.0;
+        double lift = 0.0;    ///< that a part behind needs
+        double nearest = 0.0; ///< to the pole of the fold, of what is not the flat next to the bend
+        double angle = 0.0;   ///< how far round the pole it reaches, from its own flat towards the fold
         std::optional<Obstacle> obstacle; ///< whatever way it comes in
         /// From the front: of a front part, without lifting; of a part behind, with its lift.
         std::optional<Obstacle> layingIn;
         /// From standing where it is folded; known once asked for.
         std::optional<Obstacle> standing;
+        /// Of a front part, with nothing formed behind; none: caught, or a part behind. Known once asked for.
+        std::optional<WayOut> leaving;
+        bool known = false;
         bool standingKnown = false;
         bool leavingKnown = false;
-        /// Of a front part, with nothing formed behind; none: caught, or a part behind.
-        std::optional<WayOut> leaving;
         bool leavesAnyhow = false; ///< of a front part: nothing of it leans over clamp, bed or beam
-        Overhang over;
-        double gauge = 0.0;
-        double lift = 0.0;    ///< that a part behind needs
-        double nearest = 0.0; ///< to the pole of the fold, of what is not the flat next to the bend
-        double angle = 0.0;   ///< how far round the pole it reaches, from its own flat towards the fold
+        bool leansOver = false;    ///< of a front part: folded, it does
     };
-
-    /// Answers by their index, made as they are asked for: most never are.
-    class HalfAnswers {
-    public:
-        void resize(std::size_t count) { places_.resize(count); }
-        [[nodiscard]] HalfAnswer& operator[](std::size_t index)
-        {
-            std::uint32_t& place = places_[index];
-            if (place == 0) {
-                answers_.emplace_back();
-                place = static_cast<std::uint32_t>(answers_.size());
-            }
-            return answers_[place - 1];
-        }
-
-    private:
-        std::vector<std::uint32_t> places_; ///< 0: none yet
-        std::deque<HalfAnswer> answers_;    ///< stay where they are
+    /// Turning the front part as it stands when it is let go.
+    struct LetGo {
+        Vector pole;
+        double cosine = 1.0;
+        double sine = 0.0;
     };
 
     [[nodiscard]] HalfAnswer& front(Made made, std::size_t line, Placement placement);
-    /// The same with its way out, which few get to be asked for.
-    [[nodiscard]] HalfAnswer& frontLeaving(Made made, std::size_t line, Placement placement);
+    /// Finds the part's way out, which few get to be asked for.
+    void knowLeaving(HalfAnswer& inFront, Made made, std::size_t line, Placement placement);
     /// What stops either part from standing in the open machine, or the clamp from closing on it there.
     [[nodiscard]] std::optional<Obstacle> standing(Made made, std::size_t line, Placement placement);
     [[nodiscard]] std::optional<Obstacle> standsIn(HalfAnswer& answer, const std::vector<Vector>& points,
@@ -120,6 +107,8 @@ private:
     /// The part in front as it stands when the fold is let go.
     [[nodiscard]] std::vector<Vector> letGo(const std::vector<Vector>& ahead, std::size_t line,
                                             Direction direction) const;
+    /// How that leans back.
+    [[nodiscard]] Overhang overhang(Made made, std::size_t line, Placement placement) const;
     [[nodiscard]] HalfAnswer& rear(Made made, std::size_t line, Placement placement);
     [[nodiscard]] HalfAnswer judgeFront(const Half& half, std::size_t line, Placement placement) const;
     [[nodiscard]] HalfAnswer judgeRear(const Half& canonical, std::size_t line, Placement placement) const;
@@ -132,7 +121,10 @@ private:
 
     /// What depends on both parts: the ways in and out, and one part against the other.
     [[nodiscard]] Passage together(Made made, std::size_t line, Placement placement);
-    [[nodiscard]] Passage judgeTogether(Made made, std::size_t line, Placement placement);
+    [[nodiscard]] Passage together(Made made, std::size_t line, Placement placement, HalfAnswer& inFront,
+                                   HalfAnswer& inRear);
+    [[nodiscard]] Passage judgeTogether(Made made, std::size_t line, Placement placement,
+                                        const HalfAnswer& inFront, const HalfAnswer& inRear);
     /// Whether the parts cannot meet, whatever else: their angles about the pole say so.
     [[nodiscard]] bool keepApart(const HalfAnswer& ahead, const HalfAnswer& back, double turn) const;
     /// How high the flap of a pre-bent hem stands, or hangs.
@@ -150,8 +142,9 @@ private:
     Surroundings around_;
     std::vector<std::optional<Obstacle>> itself_; ///< four for each line
     std::vector<Vector> poles_;                   ///< two for each line: up and down
+    std::vector<LetGo> letGo_;                    ///< likewise
     std::vector<std::size_t> firstOf_;            ///< where each (line, towards) starts in the tables below
-    HalfAnswers fronts_, rears_;
+    std::vector<HalfAnswer> fronts_, rears_;
     Half scratch_;                       ///< the half that is being judged
     std::vector<std::uint8_t> together_; ///< 0 not yet known, or a Passage in short
 };

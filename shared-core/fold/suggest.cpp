@@ -1,5 +1,6 @@
 #include "fold/suggest.h"
 
+#include "fold/refuse.h"
 #include "measure/rounding.h"
 
 #include <algorithm>
@@ -11,8 +12,6 @@ namespace {
 
 /// How far two pieces that are folded apart cover each other. Common practice, no source.
 constexpr Length joint = Length::inches(1);
-/// With more bends each attempt takes as long as the plan itself: only what is likely to help is tried.
-constexpr std::size_t fewBends = 7;
 
 /// One thing changed at a time, and planned.
 class Attempts {
@@ -22,8 +21,6 @@ public:
         : refusal_(refusal), profile_(profile), metal_(metal), sheet_(sheet), machine_(machine),
           pieceLength_(pieceLength), settings_(settings)
     {
-        settings_.findSuggestions = false;
-        settings_.twoGoes = false; // each attempt would take many times as long
     }
 
     void tryAll()
@@ -32,6 +29,8 @@ public:
             return shorterPieces();
         if (refusal_.obstacle == Obstacle::Capacity)
             return thinnerGauge();
+        if (refusal_.obstacle == Obstacle::Itself)
+            return;
         if (refusal_.obstacle == Obstacle::TooManyBends)
             return severalPieces();
         if (settings_.beamFace)
@@ -45,10 +44,7 @@ private:
                              const Settings& settings) const
     {
         const Result<trim::FlatPattern> flat = trim::flatPattern(profile, metal_, sheet);
-        if (!flat)
-            return false;
-        const Result<Outcome> outcome = planFold(profile, *flat, metal_, sheet, machine_, length, settings);
-        return outcome.ok() && std::holds_alternative<FoldPlan>(*outcome);
+        return flat.ok() && canBeFolded(profile, *flat, metal_, sheet, machine_, length, settings);
     }
     [[nodiscard]] bool folds(const trim::Profile& profile) const
     {
@@ -91,15 +87,6 @@ private:
         }
     }
 
-    /// Whether it is a hem that cannot be made; the hem lines come first and last.
-    [[nodiscard]] bool atHem() const
-    {
-        const std::size_t lines =
-            profile_.bends.size() + (profile_.startHem ? 1U : 0U) + (profile_.endHem ? 1U : 0U);
-        return refusal_.line && ((profile_.startHem && *refusal_.line == 0) ||
-                                 (profile_.endHem && *refusal_.line + 1 == lines));
-    }
-
     /// The profile with every hem it has made over.
     template <class Change>
     [[nodiscard]] trim::Profile withHems(Change change) const
@@ -114,8 +101,6 @@ private:
     void otherHems()
     {
         if (!profile_.startHem && !profile_.endHem)
-            return;
-        if (!atHem() && profile_.bends.size() > fewBends)
             return;
         const Length radius = std::min(sheet_.thickness, machine_->largestOpenHem / 2);
         const trim::Profile open = withHems([radius](std::optional<trim::Hem>& hem) {
@@ -139,23 +124,6 @@ private:
             refusal_.suggestions.push_back({"Without its hems it can be folded here.", {}});
     }
 
-    /// The profile cut in the middle of leg `leg`, each part half the joint longer.
-    [[nodiscard]] std::pair<trim::Profile, trim::Profile> splitIn(std::size_t leg) const
-    {
-        trim::Profile first = profile_, second = profile_;
-        const auto at = static_cast<std::ptrdiff_t>(leg);
-        first.legs.resize(leg + 1);
-        first.bends.resize(leg);
-        first.endHem.reset();
-        second.legs.erase(second.legs.begin(), second.legs.begin() + at);
-        second.bends.erase(second.bends.begin(), second.bends.begin() + at);
-        second.startHem.reset();
-        const Length half = profile_.legs[leg].length / 2;
-        first.legs.back().length = half + joint / 2;
-        second.legs.front().length = profile_.legs[leg].length - half + joint / 2;
-        return {std::move(first), std::move(second)};
-    }
-
     void twoPieces()
     {
         // From the middle outwards: two parts of about as many bends each.
@@ -166,26 +134,33 @@ private:
         std::stable_sort(legs.begin(), legs.end(), [middle](std::size_t a, std::size_t b) {
             return std::abs(static_cast<double>(a) - middle) < std::abs(static_cast<double>(b) - middle);
         });
-        if (profile_.bends.size() > fewBends)
-            legs.resize(5);
         for (const std::size_t leg : legs) {
-            const auto [first, second] = splitIn(leg);
+            const trim::Profile first = partOf({0, leg, false, true});
+            const trim::Profile second = partOf({leg, profile_.legs.size() - 1, true, false});
             const bool eachBends =
                 (!first.bends.empty() || first.startHem) && (!second.bends.empty() || second.endHem);
             if (!eachBends || !folds(first) || !folds(second))
                 continue;
             refusal_.suggestions.push_back(
                 {"Split in {leg} into two pieces that lap by {lap}: both can be folded here.",
-                 {{"leg", profile_.legs[leg].name}, {"lap", joint}}});
+                 {{"leg", legName(profile_, leg)}, {"lap", joint}}});
             return;
         }
     }
 
-    /// Legs `first` to `last`, cut in their middles where the profile goes on, each cut half the joint
-    /// longer.
-    [[nodiscard]] trim::Profile partOf(std::size_t first, std::size_t last) const
+    /// Legs of the profile; the first and the last may be cut in their middles.
+    struct Part {
+        std::size_t first;
+        std::size_t last;
+        bool cutBefore;
+        bool cutAfter;
+    };
+
+    /// Each cut leg half the joint longer.
+    [[nodiscard]] trim::Profile partOf(const Part& wanted) const
     {
-        const auto from = static_cast<std::ptrdiff_t>(first), to = static_cast<std::ptrdiff_t>(last);
+        const auto from = static_cast<std::ptrdiff_t>(wanted.first);
+        const auto to = static_cast<std::ptrdiff_t>(wanted.last);
         trim::Profile part = profile_;
         part.legs.assign(profile_.legs.begin() + from, profile_.legs.begin() + to + 1);
         part.bends.assign(profile_.bends.begin() + from, profile_.bends.begin() + to);
@@ -193,9 +168,9 @@ private:
             leg.length = leg.length / 2 + joint / 2;
             hem.reset();
         };
-        if (first > 0)
+        if (wanted.cutBefore)
             cut(part.legs.front(), part.startHem);
-        if (last + 1 < profile_.legs.size())
+        if (wanted.cutAfter)
             cut(part.legs.back(), part.endHem);
         return part;
     }
@@ -208,13 +183,13 @@ private:
         std::int64_t count = 1;
         for (std::size_t first = 0;;) {
             std::size_t last = std::min(first + mostBends, profile_.legs.size() - 1);
-            while (last > first && !folds(partOf(first, last)))
+            while (last > first && !folds(partOf({first, last, first > 0, last + 1 < profile_.legs.size()})))
                 --last;
             if (last == first)
                 return;
             if (last + 1 == profile_.legs.size())
                 break;
-            cuts += (cuts.empty() ? "" : ", ") + profile_.legs[last].name;
+            cuts += (cuts.empty() ? "" : ", ") + legName(profile_, last);
             ++count;
             first = last;
         }

@@ -25,6 +25,15 @@ std::vector<FoldLine> firstGoesOf(const FoldLine& line, const metal::Metal& meta
     return goes;
 }
 
+bool TwoGoes::leadsOn(Made made) const
+{
+    const Made bit = Made{1} << line_, lines = made & ((Made{1} << whole_.lineCount()) - 1);
+    const bool first = (made & bit) != 0U, second = made != lines;
+    if (second)
+        return first && sets_.after[lines];
+    return first ? sets_.between[lines & ~bit] : sets_.before[lines];
+}
+
 double TwoGoes::angleToSet(std::size_t operation) const
 {
     if (isSecond(operation))
@@ -87,75 +96,109 @@ Chosen TwoGoes::chosen(Made made, std::size_t operation, Placement placement)
 
 namespace {
 
-using Sets = std::vector<bool>;
-
-/// `operations` are TwoGoes, or a StepChecker for bends in one go.
-template <class Operations>
-bool canBeDone(Operations& operations, Made made, std::size_t operation)
+bool anyPlacement(StepChecker& steps, Made made, std::size_t line)
 {
     return std::any_of(allPlacements.begin(), allPlacements.end(),
-                       [&](Placement placement) { return !operations.obstacle(made, operation, placement); });
+                       [&](Placement placement) { return !steps.obstacle(made, line, placement); });
 }
 
-/// The sets of bends from which all others can be made in one go each.
-Sets finishable(StepChecker& whole)
+/// Adds to `sets` those from which `steps` come to one of them, `line` left alone: it is in the sets that
+/// `steps` are asked for if it is in `standing`.
+void addWhatComesTo(std::vector<bool>& sets, StepChecker& steps, std::size_t line, Made standing)
 {
-    const std::size_t count = whole.lineCount();
-    Sets sets(std::size_t{1} << count, false);
-    sets.back() = true;
-    for (std::size_t made = sets.size() - 1; made-- > 0;)
-        for (std::size_t line = 0; line < count && !sets[made]; ++line)
-            sets[made] = (made >> line & 1U) == 0U && sets[made | std::size_t{1} << line] &&
-                         canBeDone(whole, static_cast<Made>(made), line);
-    return sets;
+    for (Made after = static_cast<Made>(sets.size() - 1); after > 0; --after) // before all its subsets
+        for (std::size_t other = 0; sets[after] && other < steps.lineCount(); ++other) {
+            const Made before = after & ~(Made{1} << other);
+            if (other != line && !sets[before] && anyPlacement(steps, before | standing, other))
+                sets[before] = true;
+        }
 }
 
-/// Whether some sequence makes the line in two goes. `reached` are the sets of bends that can be made in one
-/// go each, `ends` those that can be finished so.
-bool isPossible(TwoGoes& operations, std::size_t line, const Sets& reached, const Sets& ends)
-{
-    const Made bit = Made{1} << line;
-    const std::size_t second = operations.count() - 1;
-    Sets open(ends.size(), false); // the bend stands as the first go leaves it
-    for (std::size_t all = ends.size(); all-- > 0;) {
-        const Made made = static_cast<Made>(all);
-        if ((made & bit) == 0U)
-            continue;
-        open[all] = ends[all] && canBeDone(operations, made, second);
-        for (std::size_t other = 0; other < second && !open[all]; ++other)
-            open[all] = (made >> other & 1U) == 0U && open[all | std::size_t{1} << other] &&
-                        canBeDone(operations, made, other);
-        if (open[all] && reached[all & ~std::size_t{bit}] && canBeDone(operations, made & ~bit, line))
-            return true;
+/// One bend in two goes, asked whether it can be at all before any time is counted.
+class OneInTwo {
+public:
+    /// `ends` are the sets of bends that can be finished in one go each.
+    OneInTwo(Reach& reach, const std::vector<bool>& ends, std::size_t line) : reach_(reach), line_(line)
+    {
+        sets_.after = ends;
     }
-    return false;
-}
+
+    /// Whether the second go can ever be made. It is held to all that one go is held to: it ends where one go
+    /// could. Quick.
+    [[nodiscard]] bool canEnd()
+    {
+        const Made bit = Made{1} << line_;
+        for (Made others = 0; others < sets_.after.size(); ++others)
+            if ((others & bit) == 0U && sets_.after[others | bit] && reach_.canFold(others, line_))
+                lasts_.push_back(others);
+        return !lasts_.empty();
+    }
+    /// Whether one of them can be made of the bend as a first go leaves it.
+    [[nodiscard]] bool canEndFrom(const FoldLine& first)
+    {
+        sets_.between.assign(sets_.after.size(), false);
+        bool any = false;
+        for (const Made others : lasts_)
+            if (canFinish(others, first))
+                sets_.between[others] = any = true;
+        return any;
+    }
+    /// Whether some sequence makes that first go and comes to the second. Precondition: canEndFrom() it.
+    [[nodiscard]] bool isPossible(StepChecker& partly)
+    {
+        addWhatComesTo(sets_.between, partly, line_, Made{1} << line_);
+        sets_.before.assign(sets_.after.size(), false);
+        bool any = false;
+        for (Made others = 0; others < sets_.between.size(); ++others)
+            if (sets_.between[others] && reach_.comesTo(others) && anyPlacement(partly, others, line_))
+                sets_.before[others] = any = true;
+        if (any)
+            addWhatComesTo(sets_.before, reach_.steps(), line_, 0);
+        return any;
+    }
+    [[nodiscard]] const LeadsOn& sets() const { return sets_; }
+
+private:
+    [[nodiscard]] bool canFinish(Made others, const FoldLine& first)
+    {
+        StepChecker& whole = reach_.steps();
+        return std::any_of(allPlacements.begin(), allPlacements.end(), [&](Placement placement) {
+            return !whole.obstacle(others, line_, placement) &&
+                   !whole.layingInBent(others, line_, placement, first);
+        });
+    }
+
+    Reach& reach_;
+    std::size_t line_;
+    LeadsOn sets_;
+    std::vector<Made> lasts_; ///< sets of others with which the second go can be made
+};
 
 } // namespace
 
-std::optional<Found> searchTwoGoes(StepChecker& whole, const Found& oneGo, const CostModel& cost,
-                                   const Machine& machine, std::size_t face, const metal::Metal& metal,
-                                   const metal::Sheet& sheet, const Settings& settings)
+std::optional<Found> searchTwoGoes(Reach& reach, const CostModel& cost, const Machine& machine,
+                                   std::size_t face, const metal::Metal& metal, const metal::Sheet& sheet,
+                                   const Settings& settings)
 {
-    const Sets ends = finishable(whole);
+    StepChecker& whole = reach.steps();
+    const std::vector<bool> ends = reach.finishable();
     std::optional<Found> best;
     for (std::size_t line = 0; line < whole.lineCount(); ++line) {
-        // The second go is held to all that one go is held to: it ends where one go could.
-        bool ended = false;
-        for (std::size_t all = 0; all + 1 < ends.size() && !ended; ++all)
-            ended = ends[all] && (all >> line & 1U) == 0U;
-        if (!ended)
+        OneInTwo bend(reach, ends, line);
+        if (whole.blank().lines[line].hem || !bend.canEnd())
             continue;
         for (const FoldLine& first :
              firstGoesOf(whole.blank().lines[line], metal, sheet, machine, settings)) {
+            if (!bend.canEndFrom(first))
+                continue;
             const Blank bent = withLine(whole.blank(), line, first);
             StepChecker partly(bent, machine, face, settings);
-            TwoGoes operations(whole, partly, line);
-            if (!isPossible(operations, line, oneGo.reached, ends))
+            if (!bend.isPossible(partly))
                 continue;
-            Found found =
+            TwoGoes operations(whole, partly, line, bend.sets());
+            std::optional<Found> found =
                 ShortestSequence(operations, cost, machine->displayStep, settings.flattenInset).run();
-            if (found.complete && (!best || found.milliseconds < best->milliseconds))
+            if (found && (!best || found->milliseconds < best->milliseconds))
                 best = std::move(found);
         }
     }

@@ -14,16 +14,26 @@ namespace lapwright::fold {
                                                 const metal::Sheet& sheet, const Machine& machine,
                                                 const Settings& settings);
 
+/// The sets of bends from which a piece with one bend in two goes can be finished: that bend not begun,
+/// begun, and finished. The bend itself is in none of the first two.
+struct LeadsOn {
+    std::vector<bool> before;
+    std::vector<bool> between;
+    std::vector<bool> after;
+};
+
 /// One bend made in two goes, every other in one: operation i is bend line i, the first go for the bend in
 /// two goes; the last operation is its second go.
 class TwoGoes {
 public:
     /// `partly` belongs to `whole`'s blank with the line as its first go leaves it, and both to the same
     /// machine and face.
-    TwoGoes(StepChecker& whole, StepChecker& partly, std::size_t line)
-        : whole_(whole), partly_(partly), line_(line)
+    TwoGoes(StepChecker& whole, StepChecker& partly, std::size_t line, const LeadsOn& sets)
+        : whole_(whole), partly_(partly), line_(line), sets_(sets)
     {
     }
+
+    [[nodiscard]] bool leadsOn(Made made) const;
 
     [[nodiscard]] std::size_t count() const { return whole_.lineCount() + 1; }
     [[nodiscard]] bool isHem(std::size_t operation) const
@@ -46,14 +56,13 @@ private:
     StepChecker& whole_;
     StepChecker& partly_;
     std::size_t line_;
+    const LeadsOn& sets_;
 };
 
 /// The cheapest sequence in which one bend, not a hem, is made in two goes, its neighbours made between them;
-/// for a blank that search() found no sequence for (`oneGo`). None if there is none. Precondition: at most
-/// mostLinesInTwoGoes lines. Only what can be reached from both ends is searched: the sets of bends that some
-/// sequence makes, and those that can still be finished.
-[[nodiscard]] std::optional<Found> searchTwoGoes(StepChecker& whole, const Found& oneGo,
-                                                 const CostModel& cost, const Machine& machine,
+/// for a blank that no sequence makes in one go each. None if there is none. Precondition: at most
+/// mostLinesInTwoGoes lines.
+[[nodiscard]] std::optional<Found> searchTwoGoes(Reach& reach, const CostModel& cost, const Machine& machine,
                                                  std::size_t face, const metal::Metal& metal,
                                                  const metal::Sheet& sheet, const Settings& settings);
 

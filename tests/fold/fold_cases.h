@@ -202,6 +202,18 @@ inline trim::Profile ribbed(std::mt19937& random, int bends)
     return profile(parts);
 }
 
+/// Steps of a stair, square or nearly, now and then a kick at the edge: what can be folded from one end on,
+/// as far as the machine has room for what is made.
+inline trim::Profile stepped(std::mt19937& random, int bends)
+{
+    std::vector<Part> parts;
+    for (int i = 0; i <= bends; ++i) {
+        const double turn = random() % 4 == 0 ? 90.0 : 35.0 + static_cast<double>(random() % 50);
+        parts.push_back({25.0 + static_cast<double>(random() % 50), i % 2 == 0 ? turn : -turn});
+    }
+    return profile(parts);
+}
+
 /// A profile that is the same from both ends, or of few lengths: gauge settings come again.
 inline trim::Profile evenProfile(std::mt19937& random, int bends)
 {

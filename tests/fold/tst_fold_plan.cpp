@@ -106,6 +106,24 @@ private slots:
         QVERIFY(!plan(angle, machine("long-folder-up"), {}, Length()).ok());
     }
 
+    void aProfileThroughItselfIsRefusedAsSuch()
+    {
+        // The third leg crosses the first: no machine is at fault.
+        const trim::Profile knot = profile({{100, 90}, {40, 90}, {50, 90}, {80, 0}});
+        for (const std::string& id : machineIds()) {
+            const Result<fold::Outcome> outcome = plan(knot, machine(id));
+            const Refusal& refusal = std::get<Refusal>(*outcome);
+            QCOMPARE(refusal.obstacle, Obstacle::Itself);
+            const std::string said = say(refusal.statement, {});
+            QVERIFY2(said.find("leg 1 and leg 4 run through each other") != std::string::npos, said.c_str());
+        }
+        // Wound once more, inside itself, it does not cross.
+        const Result<fold::Outcome> coil =
+            plan(profile({{100, 90}, {40, 90}, {50, 90}, {20, 0}}), machine("hand-brake-8"));
+        QVERIFY(!std::holds_alternative<Refusal>(*coil) ||
+                std::get<Refusal>(*coil).obstacle != Obstacle::Itself);
+    }
+
     void spoiltSettingsAreRefused()
     {
         const Angle unknown = Angle::radians(std::numeric_limits<double>::quiet_NaN());

@@ -192,6 +192,19 @@ bool endways(const FoldPlan& plan)
                        [](const FoldStep& step) { return step.handling.out == fold::WayOut::Endways; });
 }
 
+/// The most bends that any sequence makes, each in one go.
+int mostBends(fold::StepChecker& steps, fold::Made made, std::set<fold::Made>& seen)
+{
+    int most = std::popcount(made);
+    for (std::size_t line = 0; line < steps.lineCount(); ++line)
+        for (const fold::End end : {fold::End::Start, fold::End::End})
+            for (const trim::Side up : {trim::Side::Left, trim::Side::Right})
+                if ((made >> line & 1U) == 0U && !steps.obstacle(made, line, {end, up}) &&
+                    seen.insert(made | fold::Made{1} << line).second)
+                    most = std::max(most, mostBends(steps, made | fold::Made{1} << line, seen));
+    return most;
+}
+
 /// The search against every sequence: the outcome, or what differs.
 std::string compare(const trim::Profile& profile, const fold::Machine& folder)
 {
@@ -216,6 +229,15 @@ std::string compare(const trim::Profile& profile, const fold::Machine& folder)
         return "DIFFERENT: " + tell(outcome) + " against " + std::to_string(least);
     if (plan != nullptr && !plan->feasibility.all())
         return "DIFFERENT: flags of " + tell(outcome);
+    const bool inOneGo = plan != nullptr && !inTwoGoes(*plan);
+    if (inOneGo != fold::canBeFolded(profile, *flat, metal, metal.sheets[0], folder, length, settings))
+        return "DIFFERENT: canBeFolded of " + tell(outcome);
+    if (plan == nullptr && !std::get<fold::Refusal>(*outcome).made.empty()) {
+        fold::StepChecker steps(*blank, folder, 0, settings);
+        std::set<fold::Made> seen;
+        if (static_cast<int>(std::get<fold::Refusal>(*outcome).made.size()) != mostBends(steps, 0, seen))
+            return "DIFFERENT: another sequence gets further than " + tell(outcome);
+    }
     if (plan != nullptr)
         return std::string("planned") + (inTwoGoes(*plan) ? ", one bend in two goes" : "") +
                (endways(*plan) ? ", endways" : "");
