@@ -30,8 +30,7 @@ public:
         large(Role::Gauge, hasGauge ? "gauge" : "mark", write(step_.gaugeSetting, picture_.style));
         small(Role::Gauge, std::string("from the ") + fold::nameOf(step_.touching));
         if (step_.action == fold::Action::Flatten)
-            large(Role::AngleMark, "gap",
-                  step_.openGap > Length() ? write(step_.openGap, picture_.style) : "closed");
+            large(Role::AngleMark, "gap", writeGap(step_, picture_.style));
         else
             angle();
         face();
@@ -59,7 +58,7 @@ private:
     void angle()
     {
         large(Role::AngleMark, "angle", writeAngle(step_.foldAngle, picture_.angles));
-        if (magnitude(step_.angleToSet - step_.foldAngle) > Angle::degrees(0.005))
+        if (isOverbent(step_))
             small(Role::AngleMark,
                   "set " + writeAngle(step_.angleToSet, picture_.angles) + " for springback");
     }
@@ -125,6 +124,16 @@ private:
 std::string writeAngle(Angle foldAngle, AngleShown shown)
 {
     return shown == AngleShown::Fold ? write(foldAngle) : write(halfTurn - foldAngle) + " included";
+}
+
+bool isOverbent(const fold::FoldStep& step)
+{
+    return magnitude(step.angleToSet - step.foldAngle) > Angle::degrees(0.005);
+}
+
+std::string writeGap(const fold::FoldStep& step, const Style& style)
+{
+    return step.openGap > Length() ? write(step.openGap, style) : "closed";
 }
 
 std::string writeFace(const fold::FoldStep& step)

@@ -13,6 +13,12 @@ namespace lapwright::drawing {
 /// "90°", or "90° included" where included angles are shown.
 [[nodiscard]] std::string writeAngle(Angle foldAngle, AngleShown shown);
 
+/// Whether the step is set further than it is folded, by more than is shown.
+[[nodiscard]] bool isOverbent(const fold::FoldStep& step);
+
+/// What a hem is pressed to: "closed", or its gap.
+[[nodiscard]] std::string writeGap(const fold::FoldStep& step, const Style& style);
+
 /// "colour up".
 [[nodiscard]] std::string writeFace(const fold::FoldStep& step);
 

@@ -1,6 +1,7 @@
 #include "drawing/fold_ticket.h"
 
 #include "drawing/fold_picture.h"
+#include "drawing/fold_step_panel.h"
 #include "drawing/marks.h"
 #include "drawing/move_marks.h"
 #include "drawing/palette.h"
@@ -194,7 +195,7 @@ private:
         pages_.add(words(Role::Note, onDisplay(step), {left + 10.0, row - 0.8}, 2.4));
         cell(54.0, 46.0, Role::Label, stepAction(step), 3.6, 5.4);
         cell(54.0, 46.0, Role::AngleMark, stepAngle(step), 3.6, 0.9);
-        cell(102.0, 24.0, Role::Label, step.colourUp ? "colour up" : "colour down", 3.2, 5.4);
+        cell(102.0, 24.0, Role::Label, writeFace(step), 3.2, 5.4);
         cell(102.0, 24.0, Role::Label, std::string(endInWords(step.endToGauge)), 3.2, 0.9);
         addMoveMark(pages_.shapes(), {left + 127.0, row - stepRow - 0.4}, step.move, ticket_.colour);
         const double beside = left + 154.0;
@@ -215,9 +216,9 @@ private:
     [[nodiscard]] std::string stepAngle(const fold::FoldStep& step) const
     {
         if (step.action == fold::Action::Flatten)
-            return step.openGap > Length() ? "gap " + length(step.openGap) : "closed";
+            return (step.openGap > Length() ? "gap " : "") + writeGap(step, ticket_.style);
         std::string text = angle(step.foldAngle);
-        if (magnitude(step.angleToSet - step.foldAngle) > Angle::degrees(0.005))
+        if (isOverbent(step))
             text += "  set " + angle(step.angleToSet);
         return text;
     }
@@ -228,7 +229,7 @@ private:
         const Length lift = step.handling.lift;
         if (step.handling.in == fold::WayIn::Endways)
             return text + ", slide in endways";
-        return lift > Length::millimetres(3) ? text + ", lift " + length(lift) + " over the bed" : text;
+        return lift > ticket_.slidesOver ? text + ", lift " + length(lift) + " over the bed" : text;
     }
 
     /// Each said once; what the shop always says is last.

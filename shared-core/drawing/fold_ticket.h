@@ -34,6 +34,8 @@ struct FoldTicket {
     /// What a finished piece may be off. Common practice, no source: a shop sets its own.
     Length legTolerance = Length::inches(1) / 16;
     Angle angleTolerance = Angle::degrees(1.0);
+    /// As the plan's settings have it: less than this nobody has to lift.
+    Length slidesOver = fold::Settings().slidesOver;
     Style style;
     AngleShown angles = AngleShown::Fold;
     /// Said with the plan's own cautions, before the steps.
