@@ -2,6 +2,7 @@
 #include "acts/fold_programs.h"
 #include "acts/fold_words.h"
 #include "command.h"
+#include "documents/machine.h"
 #include "drawing/fold_ticket.h"
 #include "drawing/svg.h"
 #include "fold/planner.h"
@@ -13,6 +14,7 @@
 #include "unfold.h"
 
 #include <QDir>
+#include <QFileInfo>
 
 #include <nlohmann/json.hpp>
 
@@ -196,10 +198,33 @@ Length lengthOf(const Unfolded& piece, const std::vector<fold::Machine>& machine
     return piece.profile.length.value_or(std::min(most, Length::feet(10)));
 }
 
+/// The machine that --machine means: one of the library by its id, or one in a document of its own, which
+/// joins them, in the place of one with its id.
+Result<std::size_t> machineMeant(const std::string& meant, std::vector<fold::Machine>& machines)
+{
+    if (!QFileInfo(QString::fromStdString(meant)).isFile())
+        return acts::machineNamed(machines, meant, "--machine");
+    const auto description = readFrom(meant, documents::readMachine);
+    if (!description.ok())
+        return description.errors();
+    auto machine = fold::Machine::make(description->value);
+    if (!machine.ok())
+        return machine.errorsWithin(nameOf(meant));
+    const auto same = std::find_if(machines.begin(), machines.end(), [&machine](const fold::Machine& known) {
+        return known->id == (*machine)->id;
+    });
+    const auto place = same - machines.begin();
+    if (same == machines.end())
+        machines.push_back(*std::move(machine));
+    else
+        *same = *std::move(machine);
+    return static_cast<std::size_t>(place);
+}
+
 Exit foldProfile(const QCommandLineParser& options)
 {
     const auto catalogue = storage::loadCatalogue(libraryFolders(options));
-    const auto machines = acts::loadMachines(libraryFolders(options));
+    auto machines = acts::loadMachines(libraryFolders(options));
     if (!catalogue.ok() || !machines.ok()) {
         tell(catalogue.ok() ? machines.errors() : catalogue.errors());
         return Exit::BadInput;
@@ -207,7 +232,7 @@ Exit foldProfile(const QCommandLineParser& options)
     const auto unfolded = unfold(argument(options), *catalogue);
     std::optional<std::size_t> named;
     if (options.isSet("machine")) {
-        const auto machine = acts::machineNamed(*machines, text(options, "machine"), "--machine");
+        const auto machine = machineMeant(text(options, "machine"), *machines);
         if (!machine.ok()) {
             tell(machine.errors());
             return Exit::BadInput;
@@ -239,7 +264,8 @@ Subcommand foldCommand()
         "make, or why there are none and what would help (exit status 1). Without --machine every machine is asked: "
         "the steps are those of the one with the least handling, and the others are named with theirs or their reason.",
         {libraryOption(),
-         {"machine", "Id of the folding machine.", "MACHINE"},
+         {"machine", "The folding machine: its id in the library, or the file of a machine document.",
+          "MACHINE"},
          {"svg",
           "Also write the fold ticket into this folder, a page a file; the folder is made if it is not there.",
           "DIR"}},

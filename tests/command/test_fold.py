@@ -53,6 +53,23 @@ class Fold(Program):
         (folder / f"{name}.json").write_text(json.dumps(machine))
         return "library"
 
+    def test_a_machine_document_of_its_own(self):
+        machine = json.loads((MACHINES / "long-folder-up.json").read_text())
+        machine.update(id="bench-folder", name="Bench folder", largest_fold_angle_degrees=100)
+        (self.folder / "bench.json").write_text(json.dumps(machine))
+        angle = document([50, 50], [90])
+        self.assertIn("machine bench-folder, handling", self.fold(angle, "--machine", "bench.json").stdout)
+        steep = self.fold(document([50, 50], [120]), "--machine", "bench.json", status=1)
+        self.assertIn("Bend line 1, between leg 1 and leg 2, cannot be folded: the clamp nose stops it 2", steep.stdout)
+        self.assertIn("Long folder, up and down, 21 ft can fold it.", steep.stdout)
+        machine["clamp"] = machine["clamp"][:2]
+        (self.folder / "bench.json").write_text(json.dumps(machine))
+        self.assertIn("bench.json/clamp", self.fold(angle, "--machine", "bench.json", status=2).stderr)
+
+    def test_a_profile_through_itself(self):
+        done = self.fold(document([100, 40, 50, 80], [90, 90, 90]), "--machine", "long-folder-up", status=1)
+        self.assertIn("leg 1 and leg 4 run through each other", done.stdout)
+
     def test_the_shops_own_springback_wins_and_is_added_once(self):
         angle = document([50, 50], [90])
         plain = json.loads(self.fold(angle, "--machine", "long-folder-up", "--json").stdout)["steps"][0]
