@@ -343,7 +343,7 @@ private slots:
     {
         std::mt19937 random(23);
         Count count;
-        const int wanted = longRun() ? 400 : 12;
+        const int wanted = longRun() ? 400 : 8;
         std::vector<fold::Machine> folders{thinClamp()};
         for (const std::string& id : machineIds())
             folders.push_back(machine(id));
