@@ -258,7 +258,7 @@ Outcome planOn(const Problem& problem)
     const auto closest = std::max_element(
         tried.begin(), tried.end(), [&bends](const auto& a, const auto& b) { return bends(a) < bends(b); });
     Refusal refusal = refusalFrom((*closest)->reach, problem.machine, (*closest)->face);
-    if (inTwo)
+    if (inTwo && !refusal.made.empty())
         refusal.statement.text += " One bend in two goes does not help either.";
     return refusal;
 }

@@ -2,6 +2,7 @@
 
 #include "fold/crossing.h"
 #include "measure/rounding.h"
+#include "measure/writing.h"
 
 #include <algorithm>
 #include <limits>
@@ -178,6 +179,13 @@ std::optional<Refusal> runsThroughItself(const trim::Profile& profile, const Bla
     return refusal;
 }
 
+/// A thickness, which no rule's fraction of an inch can show: 0.0276" (0.70 mm).
+std::string inBothUnits(Length thickness)
+{
+    return writeThickness(thickness, {LengthUnit::FeetInches, 16, 5}) + " (" +
+           writeThickness(thickness, {LengthUnit::Millimetres, 16, 5}) + ")";
+}
+
 } // namespace
 
 std::optional<Refusal> refusedAlways(const trim::Profile& profile, const Blank& blank,
@@ -198,12 +206,14 @@ std::optional<Refusal> refusedAlways(const trim::Profile& profile, const Blank& 
     if (sheet.thickness > most) {
         refusal.obstacle = Obstacle::Capacity;
         refusal.overBy = sheet.thickness - most;
-        refusal.statement = {"{metal} {gauge} is thicker than about {most}, the machine's capacity for it; a "
-                             "guide from {reference}: the machine's plate rules.",
-                             {{"metal", metal.name},
-                              {"gauge", sheet.gauge},
-                              {"most", most},
-                              {"reference", machine->capacity.metal}}};
+        refusal.statement = {
+            "{metal} {gauge}, {thickness}, is thicker than about {most}, the machine's capacity "
+            "for it; a guide from {reference}: the machine's plate rules.",
+            {{"metal", metal.name},
+             {"gauge", sheet.gauge},
+             {"thickness", inBothUnits(sheet.thickness)},
+             {"most", inBothUnits(most)},
+             {"reference", machine->capacity.metal}}};
         return refusal;
     }
     std::optional<Refusal> itself = runsThroughItself(profile, blank);

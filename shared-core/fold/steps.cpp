@@ -83,6 +83,8 @@ std::optional<Obstacle> StepChecker::byItself(std::size_t line, Placement placem
 {
     const FoldLine& fold = blank_.lines[line];
     const Direction direction = directionOf(fold, placement.up);
+    if (fold.hem && !machine_->flattensHems)
+        return Obstacle::Flattening;
     if (direction == Direction::Down && !machine_->downFolding)
         return Obstacle::FoldsOneWayOnly;
     const Angle most =
@@ -91,7 +93,7 @@ std::optional<Obstacle> StepChecker::byItself(std::size_t line, Placement placem
         return Obstacle::ClampAngle;
     if (fold.hem) {
         // The flap stands in front, so that it can be pushed under the clamp as it is.
-        if (fold.flap == placement.endToGauge || !machine_->flattensHems)
+        if (fold.flap == placement.endToGauge)
             return Obstacle::Flattening;
         const double gap = 2.0 * fold.middleRadius - blank_.thickness;
         if (gap > inMillimetres(machine_->largestOpenHem) + 1e-6)
