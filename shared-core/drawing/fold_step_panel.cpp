@@ -52,7 +52,7 @@ private:
     {
         row_ -= 4.5;
         shapes_.emplace_back(words(role, text, {left_ + indent, row_}, 3.0));
-        row_ += 7.5;
+        row_ += 8.8;
     }
 
     void angle()
