@@ -175,14 +175,17 @@ private:
         return part;
     }
 
-    /// As few pieces as each going as far as it can makes, none of more bends than are quickly ordered.
+    /// Pieces of about as many bends each, none of more than with its hems are sure to be ordered; fewer
+    /// bends where a piece cannot be made.
     void severalPieces()
     {
-        constexpr std::size_t mostBends = 10;
+        constexpr std::size_t mostBends = 12;
+        const std::size_t bends = profile_.bends.size(), pieces = (bends + mostBends - 1) / mostBends;
+        const std::size_t each = (bends + pieces - 1) / pieces;
         std::string cuts;
         std::int64_t count = 1;
         for (std::size_t first = 0;;) {
-            std::size_t last = std::min(first + mostBends, profile_.legs.size() - 1);
+            std::size_t last = std::min(first + each, profile_.legs.size() - 1);
             while (last > first && !folds(partOf({first, last, first > 0, last + 1 < profile_.legs.size()})))
                 --last;
             if (last == first)
