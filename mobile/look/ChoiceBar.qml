@@ -4,6 +4,7 @@ import QtQuick.Templates as T
 import Lapwright.Look
 
 // One of a few: all in sight, the chosen one marked by ground, rule and weight. Arrow keys move along it.
+// It shows the `currentIndex` it is given and says which a person chose: whoever owns the choice changes it.
 FocusScope {
     id: bar
 
@@ -16,7 +17,6 @@ FocusScope {
     function choose(index) {
         if (index < 0 || index >= choices.length || index === currentIndex)
             return;
-        currentIndex = index;
         chosen(index);
     }
 
@@ -60,13 +60,8 @@ FocusScope {
                     border.color: Theme.edge
                     border.width: Theme.outline
 
-                    Rectangle {
+                    CurrentMark {
                         visible: choice.current
-                        anchors.left: parent.left
-                        anchors.right: parent.right
-                        anchors.bottom: parent.bottom
-                        height: 4
-                        color: Theme.accent
                     }
                 }
 

@@ -16,10 +16,8 @@ FocusScope {
     signal chosen(int index)
 
     function choose(index) {
-        if (index < 0 || index >= entries.length)
-            return;
-        currentIndex = index;
-        chosen(index);
+        if (index >= 0 && index < entries.length)
+            chosen(index);
     }
 
     implicitWidth: portrait ? 480 : compact ? 72 : Theme.touch ? 124 : 168

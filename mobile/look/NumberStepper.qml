@@ -2,7 +2,8 @@ import QtQuick
 import QtQuick.Layouts
 import Lapwright.Look
 
-// A count, one more or one less; up and down keys do the same.
+// A count, one more or one less; up and down keys do the same. It shows the `value` it is given and says what a person
+// wants instead: whoever owns the value changes it.
 FocusScope {
     id: stepper
 
@@ -18,7 +19,6 @@ FocusScope {
         const next = Math.max(from, Math.min(to, value + steps * by));
         if (next === value)
             return;
-        value = next;
         changedByPerson(next);
     }
 

@@ -29,11 +29,8 @@ FocusScope {
         color: Theme.panel
     }
 
-    Rectangle {
-        x: !panel.portrait && Theme.leftHanded ? parent.width - width : 0
-        width: panel.portrait ? parent.width : Theme.outline
-        height: panel.portrait ? Theme.outline : parent.height
-        color: Theme.edge
+    SideEdge {
+        portrait: panel.portrait
     }
 
     ColumnLayout {

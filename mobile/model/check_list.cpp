@@ -1,5 +1,6 @@
 #include "model/check_list.h"
 
+#include "model/guarded.h"
 #include "model/words.h"
 #include "site/editing.h"
 
@@ -10,6 +11,7 @@ namespace lapwright::field {
 CheckList::CheckList(TakeOff& takeOff, const Settings& settings, QObject* parent)
     : QAbstractListModel(parent), takeOff_(takeOff), settings_(settings)
 {
+    connect(&takeOff, &TakeOff::stale, this, &CheckList::forget);
 }
 
 int CheckList::rowCount(const QModelIndex& parent) const
@@ -56,36 +58,65 @@ QHash<int, QByteArray> CheckList::roleNames() const
 
 QString CheckList::reasonOf(const rules::Finding& finding) const
 {
-    for (const site::Acknowledgement& given : takeOff_.editor().job().acknowledgements)
-        if (given.code == finding.code && given.place == finding.place)
-            return shown(given.reason);
-    return {};
+    const site::Acknowledgement* given = takeOff_.acknowledgementOf(finding);
+    return given == nullptr ? QString() : shown(given->reason);
+}
+
+/// Rows stay until somebody looks again; what they come to is not known any more.
+void CheckList::forget()
+{
+    blocking_ = openWarnings_ = informing_ = 0;
+    emit counted();
 }
 
 void CheckList::refresh()
 {
     beginResetModel();
-    findings_ = takeOff_.editor().isOpen() ? takeOff_.order().findings : rules::Findings();
+    findings_.clear();
+    if (takeOff_.editor().isOpen())
+        guarded(*this, [&] { findings_ = takeOff_.order().findings; });
     std::stable_sort(
         findings_.begin(), findings_.end(),
         [](const rules::Finding& left, const rules::Finding& right) { return left.weight > right.weight; });
+    endResetModel();
     blocking_ = openWarnings_ = informing_ = 0;
+    bool stillThere = false;
     for (const rules::Finding& finding : findings_) {
         blocking_ += finding.weight == rules::Weight::Blocks ? 1 : 0;
         informing_ += finding.weight == rules::Weight::Informs ? 1 : 0;
         openWarnings_ += finding.weight == rules::Weight::Warns && reasonOf(finding).isEmpty() ? 1 : 0;
+        stillThere |= inHand_ && finding.code == inHand_->code && finding.place == inHand_->place;
     }
-    endResetModel();
+    if (!stillThere)
+        inHand_.reset();
     emit counted();
+    emit inHandChanged();
 }
 
-bool CheckList::acknowledge(int row, const QString& reason)
+void CheckList::take(int row)
 {
-    if (row < 0 || row >= rowCount())
+    inHand_.reset();
+    if (row >= 0 && row < rowCount() &&
+        findings_[static_cast<std::size_t>(row)].weight == rules::Weight::Warns)
+        inHand_ = findings_[static_cast<std::size_t>(row)];
+    emit inHandChanged();
+}
+
+QString CheckList::statementInHand() const
+{
+    return inHand_ ? said(inHand_->statement, settings_.style()) : QString();
+}
+
+QString CheckList::reasonInHand() const
+{
+    return inHand_ ? reasonOf(*inHand_) : QString();
+}
+
+bool CheckList::acknowledge(const QString& reason)
+{
+    if (!inHand_)
         return false;
-    const rules::Finding finding = findings_[static_cast<std::size_t>(row)];
-    if (finding.weight != rules::Weight::Warns)
-        return false;
+    const rules::Finding finding = *inHand_;
     const std::string given = kept(reason.simplified(), longestAddress);
     const QString words = given.empty() ? tr("reason taken back") : tr("warning acknowledged");
     const bool done = takeOff_.editor().act("finding.acknowledge", words, [&](site::Job& job) {
@@ -98,8 +129,10 @@ bool CheckList::acknowledge(int row, const QString& reason)
         if (!given.empty())
             job.acknowledgements.push_back({finding.code, finding.place, given});
     });
-    if (done)
+    if (done) {
+        inHand_.reset();
         refresh();
+    }
     return done;
 }
 

@@ -19,6 +19,10 @@ class CheckList : public QAbstractListModel {
     /// Warnings without a reason given.
     Q_PROPERTY(int openWarnings READ openWarnings NOTIFY counted FINAL)
     Q_PROPERTY(int informing READ informing NOTIFY counted FINAL)
+    /// A warning is in hand, to be given a reason; it stays there whatever rows move around it.
+    Q_PROPERTY(bool inHand READ hasInHand NOTIFY inHandChanged FINAL)
+    Q_PROPERTY(QString statementInHand READ statementInHand NOTIFY inHandChanged FINAL)
+    Q_PROPERTY(QString reasonInHand READ reasonInHand NOTIFY inHandChanged FINAL)
 
 public:
     enum class Weight { Informs, Warns, Blocks };
@@ -44,24 +48,33 @@ public:
     [[nodiscard]] int blocking() const { return blocking_; }
     [[nodiscard]] int openWarnings() const { return openWarnings_; }
     [[nodiscard]] int informing() const { return informing_; }
+    [[nodiscard]] bool hasInHand() const { return inHand_.has_value(); }
+    [[nodiscard]] QString statementInHand() const;
+    [[nodiscard]] QString reasonInHand() const;
 
     /// Reads the findings of the job as it stands now. Screens call it when they come into view.
     Q_INVOKABLE void refresh();
-    /// The reason for going on in spite of the warning in `row`; it travels with the order. An empty one
+    /// Takes the warning of a row in hand; puts it down for −1 or where there is none.
+    Q_INVOKABLE void take(int row);
+    /// The reason for going on in spite of the warning in hand; it travels with the order. An empty one
     /// takes it back.
-    Q_INVOKABLE bool acknowledge(int row, const QString& reason);
+    Q_INVOKABLE bool acknowledge(const QString& reason);
     /// Shows the run of the finding in the job editor. False if it is of no run.
     Q_INVOKABLE bool goTo(int row);
 
 signals:
     void counted();
+    void inHandChanged();
+    void failed(const QString& why);
 
 private:
+    void forget();
     [[nodiscard]] QString reasonOf(const rules::Finding& finding) const;
 
     TakeOff& takeOff_;
     const Settings& settings_;
     rules::Findings findings_;
+    std::optional<rules::Finding> inHand_;
     int blocking_ = 0;
     int openWarnings_ = 0;
     int informing_ = 0;

@@ -1,17 +1,12 @@
 #include "model/delivery_check.h"
 
-#include "documents/identity.h"
 #include "documents/job.h"
-#include "documents/order.h"
+#include "model/guarded.h"
 #include "model/words.h"
 #include "schedule/label_text.h"
 #include "site/closure.h"
-#include "storage/document_file.h"
 #include "store/deliveries.h"
 #include "store/jobs.h"
-#include "store/orders.h"
-
-#include <QDir>
 
 #include <algorithm>
 #include <numeric>
@@ -92,6 +87,8 @@ QVariant DeliveryCheck::data(const QModelIndex& index, int role) const
         return field::shown(row.note);
     case HeavyRole:
         return bundle.twoPeople;
+    case InHandRole:
+        return inHand_ == shown_[static_cast<std::size_t>(index.row())];
     default:
         return {};
     }
@@ -103,7 +100,7 @@ QHash<int, QByteArray> DeliveryCheck::roleNames() const
             {RunRole, "run"},           {LengthRole, "length"},  {ExpectedRole, "expected"},
             {ReceivedRole, "received"}, {ShortRole, "missing"},  {DamagedRole, "damaged"},
             {WrongRole, "wrong"},       {LeftRole, "uncounted"}, {NoteRole, "note"},
-            {HeavyRole, "heavy"}};
+            {HeavyRole, "heavy"},       {InHandRole, "inHand"}};
 }
 
 QString DeliveryCheck::load() const
@@ -163,24 +160,33 @@ void DeliveryCheck::showLoads()
 
 void DeliveryCheck::refresh()
 {
-    try {
+    guarded(*this, [&] {
         showLoads();
         if (load_.id.empty() && !loads_.choices().empty())
             setLoad(loads_.choices().front().key);
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-    }
+    });
+}
+
+void DeliveryCheck::reload()
+{
+    beginResetModel();
+    load_ = {};
+    rows_.clear();
+    shown_.clear();
+    endResetModel();
+    undoWords_.clear();
+    putDown();
+    emit changed();
+    refresh();
 }
 
 void DeliveryCheck::setLoad(const QString& id)
 {
-    try {
+    guarded(*this, [&] {
         if (const auto text = store::loadText(tablet_.database(), kept(id)))
             readLoad(*text);
         showLoads();
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-    }
+    });
 }
 
 void DeliveryCheck::readLoad(const std::string& text)
@@ -198,10 +204,8 @@ void DeliveryCheck::readLoad(const std::string& text)
         for (const schedule::LoadedPiece& piece : load_.bundles[bundle].pieces)
             rows_.push_back({bundle, piece, {}, {}});
     endResetModel();
-    plan_.clear();
-    placeWords_.clear();
+    putDown();
     readEvents();
-    emit placeChanged();
 }
 
 /// A mark may stand in several bundles: what was counted fills them one after another.
@@ -249,52 +253,6 @@ void DeliveryCheck::filter()
     endResetModel();
 }
 
-bool DeliveryCheck::openFile(const QString& path)
-{
-    const auto text = storage::readDocument(kept(path));
-    if (!text.ok()) {
-        emit failed(field::shown(text.errors().front().sentence()));
-        return false;
-    }
-    const auto read = documents::readLoad(*text);
-    if (!read.ok()) {
-        emit failed(tr("This is no load list: %1").arg(field::shown(read.errors().front().sentence())));
-        return false;
-    }
-    try {
-        store::keepLoad(tablet_.database(), read->value,
-                        documents::writeLoad(*read, documents::Layout::Canonical), tablet_.now());
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-        return false;
-    }
-    setLoad(field::shown(read->value.id));
-    return true;
-}
-
-bool DeliveryCheck::mergeFile(const QString& path)
-{
-    const auto text = storage::readDocument(kept(path));
-    const auto read = text.ok() ? documents::readReceipt(*text)
-                                : Result<documents::Document<schedule::Receipt>>(text.errors());
-    if (!read.ok()) {
-        emit failed(tr("This is no receipt: %1").arg(field::shown(read.errors().front().sentence())));
-        return false;
-    }
-    if (!store::loadText(tablet_.database(), read->value.load)) {
-        emit failed(tr("This receipt is of a load that is not on this tablet. Open its load list first."));
-        return false;
-    }
-    try {
-        store::addEvents(tablet_.database(), read->value.load, read->value.events);
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-        return false;
-    }
-    setLoad(field::shown(read->value.load));
-    return true;
-}
-
 schedule::ReceiptEvent DeliveryCheck::eventOf(const Row& row, Found found, std::int64_t pieces,
                                               const QString& note) const
 {
@@ -302,27 +260,24 @@ schedule::ReceiptEvent DeliveryCheck::eventOf(const Row& row, Found found, std::
             tablet_.now(),   kept(settings_.person()),        kept(note.simplified())};
 }
 
-bool DeliveryCheck::take(const std::vector<schedule::ReceiptEvent>& events)
+bool DeliveryCheck::keep(const std::vector<schedule::ReceiptEvent>& events)
 {
-    try {
+    return guarded(*this, [&] {
         store::addEvents(tablet_.database(), load_.id, events);
         readEvents();
-        return true;
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-        return false;
-    }
+    });
 }
 
-bool DeliveryCheck::count(int row, Found found, int pieces, const QString& note)
+bool DeliveryCheck::count(Found found, int pieces, const QString& note)
 {
-    if (row < 0 || row >= rowCount() || pieces < 1)
+    if (!inHand_ || pieces < 1)
         return false;
-    if (pieces > at(row).left()) {
-        emit failed(tr("Only %n are left to count of this mark.", "", static_cast<int>(at(row).left())));
+    const Row& row = rows_[*inHand_];
+    if (pieces > row.left()) {
+        emit failed(tr("Only %n are left to count of this mark.", "", static_cast<int>(row.left())));
         return false;
     }
-    return take({eventOf(at(row), found, pieces, note)});
+    return keep({eventOf(row, found, pieces, note)});
 }
 
 bool DeliveryCheck::countBundle(const QString& label)
@@ -331,7 +286,7 @@ bool DeliveryCheck::countBundle(const QString& label)
     for (const Row& row : rows_)
         if (load_.bundles[row.bundle].label == kept(label) && row.left() > 0)
             events.push_back(eventOf(row, Found::Received, row.left(), {}));
-    return !events.empty() && take(events);
+    return !events.empty() && keep(events);
 }
 
 int DeliveryCheck::rowOf(const QString& code) const
@@ -357,7 +312,7 @@ int DeliveryCheck::rowOf(const QString& code) const
 
 bool DeliveryCheck::undo()
 {
-    try {
+    return guarded(*this, [&] {
         if (!store::withdrawLast(tablet_.database(), load_.id)) {
             emit failed(
                 tr("What a receipt has carried away cannot be taken back: count the piece again as it is."));
@@ -365,60 +320,48 @@ bool DeliveryCheck::undo()
         }
         readEvents();
         return true;
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-        return false;
-    }
+    });
 }
 
-void DeliveryCheck::showPlace(int row)
+void DeliveryCheck::take(int row)
 {
+    if (row < 0 || row >= rowCount())
+        return putDown();
+    inHand_ = shown_[static_cast<std::size_t>(row)];
+    guarded(*this, [&] { showPlace(rows_[*inHand_]); });
+    showInHand();
+}
+
+void DeliveryCheck::putDown()
+{
+    inHand_.reset();
     plan_.clear();
     placeWords_.clear();
-    if (row >= 0 && row < rowCount()) {
-        const Row& piece = at(row);
-        const std::string& id = load_.bundles[piece.bundle].order;
-        placeWords_ = tr("%1 goes on run %2 of %3")
-                          .arg(field::shown(piece.piece.mark), field::shown(piece.piece.run),
-                               field::shown(load_.bundles[piece.bundle].job));
-        const auto found = store::keptJob(tablet_.database(), id);
-        const auto job =
-            found ? documents::readJob(found->document) : Result<documents::JobDocument>(Error{});
-        if (job.ok())
-            for (const site::Chain& chain : job->value.chains)
-                for (std::size_t run = 0; run < chain.runs.size(); ++run)
-                    if (chain.runs[run].id == piece.piece.run)
-                        plan_.show(chain, site::closureReport(chain, job->value.tolerance), run,
-                                   settings_.style(), {{piece.piece.run, piece.piece.mark}});
-    }
+    showInHand();
+}
+
+void DeliveryCheck::showInHand()
+{
+    if (rowCount() > 0)
+        emit dataChanged(index(0), index(rowCount() - 1), {InHandRole});
     emit placeChanged();
 }
 
-QString DeliveryCheck::writeReceipt(const QString& folder)
+void DeliveryCheck::showPlace(const Row& row)
 {
-    try {
-        // One tablet writes one receipt of a load; sent again it has grown, and its events count once.
-        const schedule::Receipt receipt{tablet_.newId(), load_.id,
-                                        store::eventsOf(tablet_.database(), load_.id)};
-        if (receipt.events.empty()) {
-            emit failed(tr("Nothing is counted yet."));
-            return {};
-        }
-        const QString stamp = field::shown(tablet_.now()).left(16).remove(':').replace('T', '-');
-        const QString path = QDir(folder).filePath(QString("receipt-%1.json").arg(stamp));
-        const auto written = storage::writeDocument(kept(path), documents::writeReceipt({receipt, {}}));
-        if (!written.ok()) {
-            emit failed(field::shown(written.errors().front().sentence()));
-            return {};
-        }
-        store::markSent(tablet_.database(), load_.id);
-        settings_.setFolder(folder);
-        readEvents();
-        return path;
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-        return {};
-    }
+    plan_.clear();
+    placeWords_ = tr("%1 goes on run %2 of %3")
+                      .arg(field::shown(row.piece.mark), field::shown(row.piece.run),
+                           field::shown(load_.bundles[row.bundle].job));
+    const auto found = store::keptJob(tablet_.database(), load_.bundles[row.bundle].order);
+    const auto job = found ? documents::readJob(found->document) : Result<documents::JobDocument>(Error{});
+    if (!job.ok())
+        return;
+    for (const site::Chain& chain : job->value.chains)
+        for (std::size_t run = 0; run < chain.runs.size(); ++run)
+            if (chain.runs[run].id == row.piece.run)
+                plan_.show(chain, site::closureReport(chain, job->value.tolerance), run, settings_.style(),
+                           {{row.piece.run, row.piece.mark}});
 }
 
 } // namespace lapwright::field

@@ -35,9 +35,11 @@ class DeliveryCheck : public QAbstractListModel {
     Q_PROPERTY(int missing READ missing NOTIFY changed FINAL)
     /// Only rows that are not counted to the end.
     Q_PROPERTY(bool onlyMissing READ onlyMissing WRITE setOnlyMissing NOTIFY changed FINAL)
-    /// Where the piece of the row in hand goes, on the plan of its chain.
+    /// Where the piece in hand goes, on the plan of its chain.
     Q_PROPERTY(lapwright::field::PlanModel* plan READ plan CONSTANT FINAL)
     Q_PROPERTY(QString placeWords READ placeWords NOTIFY placeChanged FINAL)
+    /// A piece is in hand, to be counted; it stays there however the list is filtered.
+    Q_PROPERTY(bool inHand READ hasInHand NOTIFY placeChanged FINAL)
     Q_PROPERTY(QString undoWords READ undoWords NOTIFY changed FINAL)
 
 public:
@@ -56,7 +58,8 @@ public:
         WrongRole,
         LeftRole, ///< not counted yet
         NoteRole,
-        HeavyRole
+        HeavyRole,
+        InHandRole
     };
     Q_ENUM(Role)
 
@@ -77,25 +80,27 @@ public:
     [[nodiscard]] bool onlyMissing() const { return onlyMissing_; }
     void setOnlyMissing(bool only);
     [[nodiscard]] PlanModel* plan() { return &plan_; }
+    [[nodiscard]] bool hasInHand() const { return inHand_.has_value(); }
     [[nodiscard]] QString placeWords() const { return placeWords_; }
     [[nodiscard]] QString undoWords() const { return undoWords_; }
 
     Q_INVOKABLE void refresh();
+    /// Begins anew: another file was put in the tablet's place.
+    void reload();
     /// Takes a load list in and shows it; the same one again just shows it.
     Q_INVOKABLE bool openFile(const QString& path);
     /// Takes the events of another tablet's receipt of a load that is here.
     Q_INVOKABLE bool mergeFile(const QString& path);
-    /// So many pieces of the row were found so.
-    Q_INVOKABLE bool count(int row, lapwright::field::DeliveryCheck::Found found, int pieces,
-                           const QString& note);
+    /// Takes the piece of a row in hand and shows where it goes; puts it down for −1.
+    Q_INVOKABLE void take(int row);
+    /// So many of the piece in hand were found so.
+    Q_INVOKABLE bool count(lapwright::field::DeliveryCheck::Found found, int pieces, const QString& note);
     /// Everything of a bundle that is not counted yet came.
     Q_INVOKABLE bool countBundle(const QString& label);
     /// The row of a mark, or a bundle's first row, as a label's code (schedule/label_text.h) or a person
     /// gives it, one that is still to count before others; −1 if it is not on the load.
     Q_INVOKABLE [[nodiscard]] int rowOf(const QString& code) const;
     Q_INVOKABLE bool undo();
-    /// Shows where the row's pieces go.
-    Q_INVOKABLE void showPlace(int row);
     /// Writes the receipt of everything counted so far into `folder`; its path, empty if it failed.
     Q_INVOKABLE QString writeReceipt(const QString& folder);
 
@@ -114,14 +119,16 @@ private:
         [[nodiscard]] std::int64_t counted() const { return found[0] + found[1] + found[2] + found[3]; }
         [[nodiscard]] std::int64_t left() const { return piece.count - counted(); }
     };
-    bool take(const std::vector<schedule::ReceiptEvent>& events);
+    bool keep(const std::vector<schedule::ReceiptEvent>& events);
+    void putDown();
+    void showInHand();
+    void showPlace(const Row& row);
     void readLoad(const std::string& text);
     void readEvents();
     void showLoads();
     void filter();
     [[nodiscard]] schedule::ReceiptEvent eventOf(const Row& row, Found found, std::int64_t pieces,
                                                  const QString& note) const;
-    [[nodiscard]] Row& at(int row) { return rows_[shown_[static_cast<std::size_t>(row)]]; }
     [[nodiscard]] const Row& at(int row) const { return rows_[shown_[static_cast<std::size_t>(row)]]; }
     [[nodiscard]] std::int64_t sum(std::int64_t (*of)(const Row&)) const;
 
@@ -131,6 +138,7 @@ private:
     schedule::Load load_;
     std::vector<Row> rows_;
     std::vector<std::size_t> shown_;
+    std::optional<std::size_t> inHand_; ///< of rows_
     bool onlyMissing_ = false;
     PlanModel plan_;
     QString placeWords_;

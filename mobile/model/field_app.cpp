@@ -2,6 +2,7 @@
 
 #include "documents/envelope.h"
 #include "documents/order.h"
+#include "model/guarded.h"
 #include "model/sample_house.h"
 #include "model/words.h"
 #include "storage/document_file.h"
@@ -21,8 +22,10 @@ FieldApp::FieldApp(const Tablet& tablet, QObject* parent)
     connect(&editor_, &JobEditor::failed, this, &FieldApp::say);
     connect(&form_, &JobForm::failed, this, &FieldApp::say);
     connect(&trim_, &TrimModel::failed, this, &FieldApp::say);
+    connect(&check_, &CheckList::failed, this, &FieldApp::say);
     connect(&order_, &OrderModel::failed, this, &FieldApp::say);
     connect(&delivery_, &DeliveryCheck::failed, this, &FieldApp::say);
+    connect(this, &FieldApp::failed, this, &FieldApp::say);
     const QStringList damage = tablet.database().damage();
     if (!damage.isEmpty())
         say(tr("The file of this tablet is damaged: restore a backup under Settings. (%1)")
@@ -33,7 +36,7 @@ QString FieldApp::backUp(const QString& folder)
 {
     try {
         const QString stamp = shown(tablet_.now()).left(19).remove(':').replace('T', '-');
-        const QString path = store::backUp(tablet_.database(), folder, stamp);
+        QString path = store::backUp(tablet_.database(), folder, stamp);
         settings_.setFolder(folder);
         return path;
     } catch (const store::StoreFailure& failure) {
@@ -50,10 +53,13 @@ bool FieldApp::restore(const QString& path)
         say(tr("Nothing was restored: %1").arg(QString::fromUtf8(failure.what())));
         return false;
     }
-    editor_.closeJob();
-    jobs_.refresh();
-    delivery_.refresh();
-    return true;
+    return guarded(*this, [&] {
+        settings_.reload();
+        editor_.closeJob();
+        jobs_.forgetUndo();
+        jobs_.refresh();
+        delivery_.reload();
+    });
 }
 
 void FieldApp::say(const QString& message)
@@ -69,7 +75,7 @@ void FieldApp::seen()
 
 bool FieldApp::takeInJob(documents::JobDocument job)
 {
-    try {
+    return guarded(*this, [&] {
         const std::string text = documents::writeJob(job, documents::Layout::Canonical);
         const auto here = store::keptJob(tablet_.database(), job.value.id);
         if (here && here->document == text)
@@ -82,10 +88,7 @@ bool FieldApp::takeInJob(documents::JobDocument job)
                       {"job.import", kept(tr("taken in")), tablet_.now()});
         jobs_.refresh();
         return editor_.openJob(shown(job.value.id));
-    } catch (const store::StoreFailure& failure) {
-        say(QString::fromUtf8(failure.what()));
-        return false;
-    }
+    });
 }
 
 bool FieldApp::openFile(const QString& path)

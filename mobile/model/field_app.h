@@ -29,9 +29,9 @@ class FieldApp : public QObject {
     Q_PROPERTY(lapwright::field::CheckList* check READ check CONSTANT FINAL)
     Q_PROPERTY(lapwright::field::OrderModel* order READ order CONSTANT FINAL)
     Q_PROPERTY(lapwright::field::DeliveryCheck* delivery READ delivery CONSTANT FINAL)
-    /// What went wrong last, until the person has seen it.
     /// What was taken in last was a load or a receipt, not a job.
     Q_PROPERTY(bool openedDelivery READ openedDelivery NOTIFY opened FINAL)
+    /// What went wrong last, until the person has seen it.
     Q_PROPERTY(QString message READ message NOTIFY messageChanged FINAL)
 
 public:
@@ -63,6 +63,7 @@ signals:
     void messageChanged();
     void opened();
     void sampleOpened();
+    void failed(const QString& why);
 
 private:
     void say(const QString& message);

@@ -172,20 +172,24 @@ bool JobEditor::openChain()
                [&](site::Job& job) { site::openChain(job, static_cast<std::size_t>(chain_)); });
 }
 
-bool JobEditor::setObstacle(const QString& width, bool cricket)
+bool JobEditor::setObstacle(bool there, const QString& width, bool cricket)
 {
-    if (currentChain() == nullptr)
+    const site::Chain* chain = currentChain();
+    if (chain == nullptr)
         return false;
     std::optional<site::Obstacle> obstacle;
-    if (!width.trimmed().isEmpty()) {
-        MeasureEntry entry(MeasureEntry::What::Length);
-        entry.setStyle(settings_.style());
-        entry.setText(width);
-        if (!entry.exact()) {
-            emit failed(entry.problem());
-            return false;
+    if (there) {
+        obstacle = site::Obstacle{std::nullopt, cricket};
+        if (width == obstacleWidth()) {
+            obstacle->width = chain->obstacle ? chain->obstacle->width : std::nullopt;
+        } else if (!width.trimmed().isEmpty()) {
+            const MeasureRead read = readMeasured(width, settings_.style());
+            if (!read.measured) {
+                emit failed(read.problem);
+                return false;
+            }
+            obstacle->width = read.measured;
         }
-        obstacle = site::Obstacle{entry.measured(), cricket};
     }
     return act("chain.obstacle", tr("what %1 goes round").arg(chainName()),
                [&](site::Job& job) { job.chains[static_cast<std::size_t>(chain_)].obstacle = obstacle; });

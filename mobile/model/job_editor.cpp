@@ -1,17 +1,13 @@
 #include "model/job_editor.h"
 
+#include "model/guarded.h"
 #include "model/words.h"
-#include "site/editing.h"
-#include "site/run_kind.h"
 
-#include <algorithm>
 #include <utility>
 
 namespace lapwright::field {
 
 namespace {
-
-constexpr std::size_t mostSuspects = 4;
 
 std::vector<Choice> kindsOfChain()
 {
@@ -39,111 +35,11 @@ JobEditor::JobEditor(const Tablet& tablet, const Settings& settings, QObject* pa
     entry_.setStyle(settings.style());
     chainKinds_.show(kindsOfChain());
     connect(&entry_, &RunEntry::changed, this, &JobEditor::runChanged);
-    connect(&settings, &Settings::changed, this, [this] {
+    connect(&settings, &Settings::styleChanged, this, [this] {
         entry_.setStyle(settings_.style());
         refresh();
+        emit runChanged();
     });
-}
-
-QString JobEditor::jobId() const
-{
-    return shown(job().id);
-}
-
-QString JobEditor::name() const
-{
-    return shown(job().name);
-}
-
-QString JobEditor::undoWords() const
-{
-    return undo_.undo ? shown(*undo_.undo) : QString();
-}
-
-QString JobEditor::redoWords() const
-{
-    return undo_.redo ? shown(*undo_.redo) : QString();
-}
-
-const site::Chain* JobEditor::currentChain() const
-{
-    const bool there = chain_ >= 0 && static_cast<std::size_t>(chain_) < job().chains.size();
-    return there ? &job().chains[static_cast<std::size_t>(chain_)] : nullptr;
-}
-
-const site::Run* JobEditor::currentRun() const
-{
-    const site::Chain* chain = currentChain();
-    const bool there = chain != nullptr && run_ >= 0 && static_cast<std::size_t>(run_) < chain->runs.size();
-    return there ? &chain->runs[static_cast<std::size_t>(run_)] : nullptr;
-}
-
-QString JobEditor::runId() const
-{
-    const site::Run* run = currentRun();
-    return run == nullptr ? QString() : shown(run->id);
-}
-
-QString JobEditor::newRunId() const
-{
-    return shown(site::nextRunId(job(), *site::runKindNamed(kept(entry_.kind()))));
-}
-
-QString JobEditor::chainName() const
-{
-    const site::Chain* chain = currentChain();
-    return chain == nullptr ? QString() : shown(chain->name);
-}
-
-bool JobEditor::isClosed() const
-{
-    const site::Chain* chain = currentChain();
-    return chain != nullptr && chain->closed;
-}
-
-bool JobEditor::canClose() const
-{
-    const site::Chain* chain = currentChain();
-    return chain != nullptr && !chain->closed && chain->runs.size() >= 3;
-}
-
-QString JobEditor::spread() const
-{
-    const site::Run* run = currentRun();
-    const auto apart = run == nullptr ? std::nullopt : site::spread(*run);
-    return apart ? shown(write(*apart, settings_.style())) : QString();
-}
-
-JobEditor::Closure JobEditor::closure() const
-{
-    using Verdict = site::ClosureReport::Verdict;
-    switch (report_.verdict) {
-    case Verdict::Open:
-        return Closure::Open;
-    case Verdict::Closes:
-        return Closure::Closes;
-    case Verdict::AnglesOff:
-    case Verdict::LengthsOff:
-    case Verdict::Crosses:
-        return Closure::Off;
-    case Verdict::NotComputable:
-        break;
-    }
-    return Closure::Unknown;
-}
-
-QString JobEditor::closureWords() const
-{
-    const site::Chain* chain = currentChain();
-    if (chain == nullptr || !chain->closed)
-        return {};
-    if (!report_.findings.empty())
-        return said(report_.findings.front().statement, settings_.style());
-    if (closure() == Closure::Closes)
-        return tr("Closes to %1 around %2")
-            .arg(shown(write(report_.linearMisclosure, settings_.style())),
-                 shown(write(report_.perimeter, settings_.style())));
-    return tr("Something is missing before this chain can be checked");
 }
 
 site::Job JobEditor::freshJob() const
@@ -168,22 +64,19 @@ site::Job JobEditor::freshJob() const
 
 bool JobEditor::newJob(const QString& name)
 {
-    try {
+    return guarded(*this, [&] {
         documents::JobDocument fresh{freshJob(), {}};
         fresh.value.name = kept(name, longestName);
         store::addJob(tablet_.database(), fresh.value,
                       documents::writeJob(fresh, documents::Layout::Canonical),
                       {"job.new", kept(tr("started")), tablet_.now()});
         return openJob(shown(fresh.value.id));
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-        return false;
-    }
+    });
 }
 
 bool JobEditor::openJob(const QString& id)
 {
-    try {
+    return guarded(*this, [&] {
         auto found = store::keptJob(tablet_.database(), kept(id));
         if (!found) {
             emit failed(tr("This job is not on the tablet any more."));
@@ -197,12 +90,10 @@ bool JobEditor::openJob(const QString& id)
         chain_ = read->value.chains.empty() ? -1 : 0;
         run_ = -1;
         const bool taken = take(*std::move(read), *std::move(found));
+        entry_.forget();
         beginRun();
         return taken;
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-        return false;
-    }
+    });
 }
 
 void JobEditor::closeJob()
@@ -276,14 +167,11 @@ bool JobEditor::actOnDocument(const char* kind, const QString& words,
                         .arg(shown(read.errors().front().sentence())));
         return false;
     }
-    try {
+    return guarded(*this, [&] {
         store::KeptJob now = store::commitAct(tablet_.database(), changed.value, kept_, std::move(text),
                                               {kind, kept(words), tablet_.now()});
         return take(std::move(changed), std::move(now));
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-        return false;
-    }
+    });
 }
 
 bool JobEditor::take(documents::JobDocument document, store::KeptJob kept)
@@ -303,7 +191,7 @@ bool JobEditor::step(store::Way way)
 {
     if (!isOpen())
         return false;
-    try {
+    return guarded(*this, [&] {
         const auto next = store::stepFrom(tablet_.database(), job().id, kept_, way);
         if (!next)
             return false;
@@ -317,10 +205,7 @@ bool JobEditor::step(store::Way way)
         const bool taken = take(*std::move(read), std::move(now));
         setRun(run_);
         return taken;
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-        return false;
-    }
+    });
 }
 
 bool JobEditor::undo()
@@ -331,56 +216,6 @@ bool JobEditor::undo()
 bool JobEditor::redo()
 {
     return step(store::Way::Redo);
-}
-
-void JobEditor::refresh()
-{
-    std::vector<Choice> chains;
-    for (std::size_t i = 0; i < job().chains.size(); ++i) {
-        const site::Chain& chain = job().chains[i];
-        chains.push_back({shown(chain.id), shown(chain.name.empty() ? chain.id : chain.name),
-                          tr("%n runs", "", static_cast<int>(chain.runs.size())),
-                          static_cast<int>(i) == chain_});
-    }
-    chains_.show(std::move(chains));
-    const site::Chain* chain = currentChain();
-    report_ = chain == nullptr ? site::ClosureReport() : site::closureReport(*chain, job().tolerance);
-    runs_.show(chain == nullptr ? site::Chain() : *chain, settings_.style());
-    std::vector<Choice> suspects;
-    for (const site::Blame& blame : report_.blames) {
-        if (suspects.size() == mostSuspects || chain == nullptr)
-            break;
-        if (blame.length)
-            suspects.push_back(
-                {QString::number(blame.length->run),
-                 tr("Measure %1 again").arg(shown(chain->runs[blame.length->run].id)),
-                 tr("it would close at %1").arg(shown(write(blame.length->wouldBe, settings_.style()))),
-                 blame.telling});
-        else if (blame.corner)
-            suspects.push_back(
-                {QString::number((blame.corner->corner + 1) % chain->runs.size()),
-                 tr("Check the corner after %1").arg(shown(chain->runs[blame.corner->corner].id)),
-                 tr("it would close at %1").arg(shown(write(blame.corner->wouldBe))), blame.telling});
-    }
-    suspects_.show(std::move(suspects));
-    refreshPlan();
-    emit jobChanged();
-}
-
-void JobEditor::refreshPlan()
-{
-    std::vector<Choice> measures;
-    if (const site::Run* run = currentRun())
-        for (std::size_t i = 0; i < run->lengths.size(); ++i)
-            measures.push_back({QString::number(i), shown(write(run->lengths[i].value, settings_.style())),
-                                shown(run->lengths[i].entered), i == run->counts});
-    measures_.show(std::move(measures));
-    const site::Chain* chain = currentChain();
-    if (chain == nullptr)
-        plan_.clear();
-    else
-        plan_.show(*chain, report_, run_ < 0 ? std::nullopt : std::optional(static_cast<std::size_t>(run_)),
-                   settings_.style());
 }
 
 } // namespace lapwright::field

@@ -37,6 +37,9 @@ class JobEditor : public QObject {
     /// The id that a new run would have.
     Q_PROPERTY(QString newRunId READ newRunId NOTIFY runChanged FINAL)
     Q_PROPERTY(QString chainName READ chainName NOTIFY jobChanged FINAL)
+    Q_PROPERTY(bool obstacle READ hasObstacle NOTIFY jobChanged FINAL)
+    Q_PROPERTY(QString obstacleWidth READ obstacleWidth NOTIFY jobChanged FINAL)
+    Q_PROPERTY(bool cricket READ hasCricket NOTIFY jobChanged FINAL)
     Q_PROPERTY(bool closed READ isClosed NOTIFY jobChanged FINAL)
     Q_PROPERTY(bool canClose READ canClose NOTIFY jobChanged FINAL)
     Q_PROPERTY(lapwright::field::RunList* runs READ runs CONSTANT FINAL)
@@ -45,7 +48,7 @@ class JobEditor : public QObject {
     Q_PROPERTY(lapwright::field::RunEntry* entry READ entry CONSTANT FINAL)
     /// Every measure of the run in hand; the chosen one counts.
     Q_PROPERTY(lapwright::field::ChoiceList* measures READ measures CONSTANT FINAL)
-    Q_PROPERTY(QString spread READ spread NOTIFY jobChanged FINAL)
+    Q_PROPERTY(QString spread READ spread NOTIFY runChanged FINAL)
     Q_PROPERTY(lapwright::field::PlanModel* plan READ plan CONSTANT FINAL)
     Q_PROPERTY(Closure closure READ closure NOTIFY jobChanged FINAL)
     Q_PROPERTY(QString closureWords READ closureWords NOTIFY jobChanged FINAL)
@@ -70,6 +73,9 @@ public:
     [[nodiscard]] QString runId() const;
     [[nodiscard]] QString newRunId() const;
     [[nodiscard]] QString chainName() const;
+    [[nodiscard]] bool hasObstacle() const;
+    [[nodiscard]] QString obstacleWidth() const;
+    [[nodiscard]] bool hasCricket() const;
     [[nodiscard]] bool isClosed() const;
     [[nodiscard]] bool canClose() const;
     [[nodiscard]] RunList* runs() { return &runs_; }
@@ -104,8 +110,9 @@ public:
     /// The last run meets the first at the corner typed in `entry`.
     Q_INVOKABLE bool closeChain();
     Q_INVOKABLE bool openChain();
-    /// Obstacle that the chain goes round: its width and whether a cricket stands behind; none if empty.
-    Q_INVOKABLE bool setObstacle(const QString& width, bool cricket);
+    /// A chimney or another thing in the roof that the chain goes round: its width along the ridge (empty:
+    /// that of the headwall) and whether a cricket stands on its upper side.
+    Q_INVOKABLE bool setObstacle(bool there, const QString& width, bool cricket);
     Q_INVOKABLE bool undo();
     Q_INVOKABLE bool redo();
 
@@ -127,6 +134,7 @@ private:
     [[nodiscard]] QString freeChainName(const QString& wanted) const;
     bool take(documents::JobDocument document, store::KeptJob kept);
     void refresh();
+    void showSuspects(const site::Chain* chain);
     void refreshPlan();
     [[nodiscard]] const site::Chain* currentChain() const;
     [[nodiscard]] const site::Run* currentRun() const;

@@ -191,24 +191,23 @@ QString JobForm::shownLength(const std::optional<Length>& length) const
     return length ? shown(write(*length, settings_.style())) : QString();
 }
 
-std::optional<Length> JobForm::read(const QString& text)
-{
-    MeasureEntry entry(MeasureEntry::What::Length);
-    entry.setStyle(settings_.style());
-    entry.setText(text);
-    if (!entry.exact())
-        emit failed(entry.problem());
-    return entry.length();
-}
-
-void JobForm::setLimit(const QString& words, const QString& text,
+void JobForm::setLimit(const QString& words, const QString& text, const std::optional<Length>& now,
                        const std::function<void(site::PieceLimits&, std::optional<Length>)>& set,
                        bool mayBeEmpty)
 {
-    const bool empty = text.trimmed().isEmpty();
-    const std::optional<Length> length = empty ? std::nullopt : read(text);
-    if (length || (empty && mayBeEmpty))
-        editor_.act("head.limit", words, [&](site::Job& job) { set(job.limits, length); });
+    // What is shown may be rounded: left as it stands, it is left as it is.
+    if (text == shownLength(now))
+        return;
+    std::optional<Length> length;
+    if (const bool empty = text.trimmed().isEmpty(); !empty || !mayBeEmpty) {
+        const MeasureRead read = readMeasured(text, settings_.style());
+        if (!read.measured) {
+            emit failed(empty ? tr("There must be a length here.") : read.problem);
+            return;
+        }
+        length = read.measured->value;
+    }
+    editor_.act("head.limit", words, [&](site::Job& job) { set(job.limits, length); });
     emit changed();
 }
 
@@ -220,7 +219,7 @@ QString JobForm::foldingLength() const
 void JobForm::setFoldingLength(const QString& length)
 {
     setLimit(
-        tr("folding length"), length,
+        tr("folding length"), length, editor_.job().limits.foldingLength,
         [](site::PieceLimits& limits, std::optional<Length> given) { limits.foldingLength = *given; }, false);
 }
 
@@ -232,7 +231,7 @@ QString JobForm::stockLength() const
 void JobForm::setStockLength(const QString& length)
 {
     setLimit(
-        tr("stock length"), length,
+        tr("stock length"), length, editor_.job().limits.stockLength,
         [](site::PieceLimits& limits, std::optional<Length> given) { limits.stockLength = given; }, true);
 }
 
@@ -244,7 +243,7 @@ QString JobForm::transportLength() const
 void JobForm::setTransportLength(const QString& length)
 {
     setLimit(
-        tr("transport length"), length,
+        tr("transport length"), length, editor_.job().limits.transportLength,
         [](site::PieceLimits& limits, std::optional<Length> given) { limits.transportLength = given; }, true);
 }
 
@@ -256,21 +255,31 @@ QString JobForm::shortestPiece() const
 void JobForm::setShortestPiece(const QString& length)
 {
     setLimit(
-        tr("shortest piece"), length,
+        tr("shortest piece"), length, editor_.job().limits.shortestPiece,
         [](site::PieceLimits& limits, std::optional<Length> given) { limits.shortestPiece = *given; }, false);
 }
 
-int JobForm::windPressure() const
+QString JobForm::windPressure() const
 {
-    return static_cast<int>(editor_.job().velocityPressurePsf.value_or(0));
+    const auto psf = editor_.job().velocityPressurePsf;
+    return psf ? QString::number(*psf) : QString();
 }
 
-void JobForm::setWindPressure(int psf)
+void JobForm::setWindPressure(const QString& psf)
 {
-    if (psf < 0 || psf > 1000 || psf == windPressure())
+    constexpr int most = 1000; // job.schema.json
+    if (psf.trimmed() == windPressure())
         return;
+    bool isNumber = false;
+    const int given = psf.trimmed().toInt(&isNumber);
+    if (!psf.trimmed().isEmpty() && (!isNumber || given < 1 || given > most)) {
+        emit failed(tr("“%1” is no wind pressure; write whole pounds per square foot, 1 to %2.")
+                        .arg(psf.trimmed())
+                        .arg(most));
+        return;
+    }
     editor_.act("head.wind", tr("wind pressure"), [&](site::Job& job) {
-        job.velocityPressurePsf = psf == 0 ? std::nullopt : std::optional<std::int64_t>(psf);
+        job.velocityPressurePsf = isNumber ? std::optional<std::int64_t>(given) : std::nullopt;
     });
 }
 

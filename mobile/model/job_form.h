@@ -34,8 +34,8 @@ class JobForm : public QObject {
     Q_PROPERTY(QString stockLength READ stockLength WRITE setStockLength NOTIFY changed FINAL)
     Q_PROPERTY(QString transportLength READ transportLength WRITE setTransportLength NOTIFY changed FINAL)
     Q_PROPERTY(QString shortestPiece READ shortestPiece WRITE setShortestPiece NOTIFY changed FINAL)
-    /// Pounds per square foot; 0 while nobody gave it.
-    Q_PROPERTY(int windPressure READ windPressure WRITE setWindPressure NOTIFY changed FINAL)
+    /// Whole pounds per square foot; empty while nobody gave it.
+    Q_PROPERTY(QString windPressure READ windPressure WRITE setWindPressure NOTIFY changed FINAL)
 
 public:
     JobForm(const Tablet& tablet, JobEditor& editor, const Settings& settings, QObject* parent = nullptr);
@@ -69,8 +69,8 @@ public:
     void setTransportLength(const QString& length);
     [[nodiscard]] QString shortestPiece() const;
     void setShortestPiece(const QString& length);
-    [[nodiscard]] int windPressure() const;
-    void setWindPressure(int psf);
+    [[nodiscard]] QString windPressure() const;
+    void setWindPressure(const QString& psf);
 
     /// Holds the job to the rule set, or no longer.
     Q_INVOKABLE bool toggleRuleSet(const QString& id);
@@ -83,9 +83,7 @@ private:
     void refresh();
     void setText(const char* kind, const QString& words, std::string site::Job::*field, const QString& text);
     [[nodiscard]] QString shownLength(const std::optional<Length>& length) const;
-    /// The length typed; nothing, with failed() said, if it is none.
-    std::optional<Length> read(const QString& text);
-    void setLimit(const QString& words, const QString& text,
+    void setLimit(const QString& words, const QString& text, const std::optional<Length>& now,
                   const std::function<void(site::PieceLimits&, std::optional<Length>)>& set, bool mayBeEmpty);
 
     const Tablet& tablet_;

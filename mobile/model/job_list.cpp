@@ -1,6 +1,7 @@
 #include "model/job_list.h"
 
 #include "documents/job.h"
+#include "model/guarded.h"
 #include "model/words.h"
 
 #include <algorithm>
@@ -85,7 +86,7 @@ void JobList::fetchMore(const QModelIndex& parent)
 {
     if (!canFetchMore(parent))
         return;
-    try {
+    guarded(*this, [&] {
         const auto last = lines_.empty() ? std::nullopt : std::optional(lines_.back());
         std::vector<store::JobLine> more = store::jobPage(tablet_.database(), filter_, last, page);
         if (more.empty()) {
@@ -97,9 +98,7 @@ void JobList::fetchMore(const QModelIndex& parent)
         beginInsertRows({}, first, first + static_cast<int>(more.size()) - 1);
         std::move(more.begin(), more.end(), std::back_inserter(lines_));
         endInsertRows();
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-    }
+    });
 }
 
 void JobList::setWords(const QString& words)
@@ -134,7 +133,7 @@ QString JobList::undoWords() const
 
 void JobList::refresh()
 {
-    try {
+    guarded(*this, [&] {
         std::vector<store::JobLine> lines = store::jobPage(tablet_.database(), filter_, std::nullopt, page);
         const auto total = static_cast<int>(store::countJobs(tablet_.database(), filter_));
         beginResetModel();
@@ -142,14 +141,12 @@ void JobList::refresh()
         endResetModel();
         total_ = total;
         emit totalChanged();
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-    }
+    });
 }
 
 QString JobList::duplicate(const QString& id)
 {
-    try {
+    return guarded(*this, [&]() -> QString {
         const auto source = store::keptJob(tablet_.database(), kept(id));
         auto read = source ? documents::readJob(source->document) : Result<documents::JobDocument>(Error{});
         if (!read.ok()) {
@@ -164,54 +161,56 @@ QString JobList::duplicate(const QString& id)
                       {"job.copy", kept(tr("copied")), tablet_.now()});
         refresh();
         return field::shown(copy.value.id);
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-        return {};
-    }
+    });
+}
+
+QString JobList::nameOf(const QString& id) const
+{
+    const auto line = std::find_if(lines_.begin(), lines_.end(),
+                                   [&](const store::JobLine& one) { return one.id == kept(id); });
+    return line == lines_.end() ? id
+                                : data(index(static_cast<int>(line - lines_.begin())), NameRole).toString();
 }
 
 void JobList::archive(const QString& id)
 {
-    const store::JobLine* line = lineOf(id);
-    move(id, store::Shelf::Archived, "job.archive",
-         tr("%1 archived").arg(line ? field::shown(line->name) : id));
+    move(id, store::Shelf::Archived, "job.archive", tr("%1 archived").arg(nameOf(id)));
 }
 
 void JobList::remove(const QString& id)
 {
-    const store::JobLine* line = lineOf(id);
-    move(id, store::Shelf::Deleted, "job.delete", tr("%1 deleted").arg(line ? field::shown(line->name) : id));
+    move(id, store::Shelf::Deleted, "job.delete", tr("%1 deleted").arg(nameOf(id)));
 }
 
 void JobList::reopen(const QString& id)
 {
-    const store::JobLine* line = lineOf(id);
-    move(id, store::Shelf::Open, "job.reopen",
-         tr("%1 opened again").arg(line ? field::shown(line->name) : id));
+    move(id, store::Shelf::Open, "job.reopen", tr("%1 opened again").arg(nameOf(id)));
 }
 
 void JobList::move(const QString& id, store::Shelf to, const char* kind, const QString& words)
 {
-    try {
+    const bool moved = guarded(*this, [&] {
         store::moveJob(tablet_.database(), kept(id), to, {kind, kept(words), tablet_.now()});
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
+    });
+    if (!moved)
         return;
-    }
     lastMove_ = Move{kept(id), filter_.shelf, words};
-    const auto line = std::find_if(lines_.begin(), lines_.end(),
-                                   [&](const store::JobLine& one) { return one.id == kept(id); });
-    if (line != lines_.end() && to != filter_.shelf) {
-        const int row = static_cast<int>(line - lines_.begin());
-        --total_;
-        beginRemoveRows({}, row, row);
-        lines_.erase(line);
-        endRemoveRows();
-        emit totalChanged();
-    } else {
-        refresh();
-    }
+    takeOut(kept(id), to);
     emit undoChanged();
+}
+
+void JobList::takeOut(const std::string& id, store::Shelf to)
+{
+    const auto line =
+        std::find_if(lines_.begin(), lines_.end(), [&](const store::JobLine& one) { return one.id == id; });
+    if (line == lines_.end() || to == filter_.shelf)
+        return refresh();
+    const int row = static_cast<int>(line - lines_.begin());
+    --total_;
+    beginRemoveRows({}, row, row);
+    lines_.erase(line);
+    endRemoveRows();
+    emit totalChanged();
 }
 
 void JobList::undo()
@@ -219,12 +218,11 @@ void JobList::undo()
     if (!lastMove_)
         return;
     const Move last = *lastMove_;
-    try {
+    const bool moved = guarded(*this, [&] {
         store::moveJob(tablet_.database(), last.id, last.from, {"job.back", kept(last.words), tablet_.now()});
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
+    });
+    if (!moved)
         return;
-    }
     lastMove_.reset();
     refresh();
     emit undoChanged();
@@ -234,13 +232,6 @@ void JobList::forgetUndo()
 {
     lastMove_.reset();
     emit undoChanged();
-}
-
-const store::JobLine* JobList::lineOf(const QString& id) const
-{
-    const auto line = std::find_if(lines_.begin(), lines_.end(),
-                                   [&](const store::JobLine& one) { return one.id == kept(id); });
-    return line == lines_.end() ? nullptr : &*line;
 }
 
 } // namespace lapwright::field

@@ -80,7 +80,9 @@ private:
         QString words;
     };
     void move(const QString& id, store::Shelf to, const char* kind, const QString& words);
-    [[nodiscard]] const store::JobLine* lineOf(const QString& id) const;
+    /// The row of a job that moved to another shelf.
+    void takeOut(const std::string& id, store::Shelf to);
+    [[nodiscard]] QString nameOf(const QString& id) const;
 
     const Tablet& tablet_;
     store::JobFilter filter_;

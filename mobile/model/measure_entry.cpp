@@ -169,4 +169,12 @@ void MeasureEntry::clear()
     setText({});
 }
 
+MeasureRead readMeasured(const QString& text, const Style& style)
+{
+    MeasureEntry entry(MeasureEntry::What::Length);
+    entry.setStyle(style);
+    entry.setText(text);
+    return {entry.measured(), entry.problem()};
+}
+
 } // namespace lapwright::field

@@ -74,7 +74,6 @@ signals:
 
 private:
     void read();
-    [[nodiscard]] Phrase problemPhrase() const;
     /// Sixteenths in the fraction at the end of the text, and where it begins; nothing if there is none.
     struct Fraction {
         qsizetype start = 0;
@@ -91,5 +90,12 @@ private:
     std::optional<Angle> angle_;
     Phrase problem_;
 };
+
+/// A length typed in one go; nothing, and why, where the text does not mean exactly one.
+struct MeasureRead {
+    std::optional<site::Measured> measured;
+    QString problem;
+};
+[[nodiscard]] MeasureRead readMeasured(const QString& text, const Style& style);
 
 } // namespace lapwright::field

@@ -1,6 +1,7 @@
 #include "model/order_model.h"
 
 #include "documents/compare.h"
+#include "model/guarded.h"
 #include "model/words.h"
 #include "pieces/why.h"
 #include "storage/document_file.h"
@@ -35,6 +36,11 @@ QString slug(const QString& name)
 OrderModel::OrderModel(TakeOff& takeOff, Settings& settings, QObject* parent)
     : QObject(parent), takeOff_(takeOff), settings_(settings)
 {
+    connect(&takeOff, &TakeOff::stale, this, [this] {
+        // Of another order than the one that was written, or of another job.
+        writtenTo_.clear();
+        emit changed();
+    });
 }
 
 QString OrderModel::mass() const
@@ -81,9 +87,12 @@ QString OrderModel::fileName() const
 
 void OrderModel::refresh()
 {
-    if (!takeOff_.editor().isOpen())
-        return;
-    const pieces::Order& order = takeOff_.order();
+    if (takeOff_.editor().isOpen())
+        guarded(*this, [&] { show(takeOff_.order()); });
+}
+
+void OrderModel::show(const pieces::Order& order)
+{
     const Style style = settings_.style();
     pieces_.show(order, style);
     profiles_.show(order, takeOff_.tablet().catalogue(), style);
@@ -92,21 +101,12 @@ void OrderModel::refresh()
     sent_ = takeOff_.isSent();
     blocking_ = openWarnings_ = 0;
     for (const rules::Finding& finding : order.findings) {
-        const bool acknowledged =
-            std::any_of(order.job.acknowledgements.begin(), order.job.acknowledgements.end(),
-                        [&finding](const site::Acknowledgement& given) {
-                            return given.code == finding.code && given.place == finding.place;
-                        });
+        const bool open =
+            finding.weight == rules::Weight::Warns && takeOff_.acknowledgementOf(finding) == nullptr;
         blocking_ += finding.weight == rules::Weight::Blocks ? 1 : 0;
-        openWarnings_ += finding.weight == rules::Weight::Warns && !acknowledged ? 1 : 0;
+        openWarnings_ += open ? 1 : 0;
     }
-    std::vector<Choice> accessories;
-    for (const pieces::AccessoryTotal& total : pieces::accessoryTotals(order))
-        accessories.push_back(
-            {shown(total.name), capital(shown(total.name)),
-             total.length > Length() ? shown(write(total.length, style)) : QString::number(total.count),
-             false});
-    accessories_.show(std::move(accessories));
+    showAccessories(order);
     std::vector<Choice> changes;
     if (takeOff_.sent() && !sent_)
         for (const rules::Finding& change : documents::compareRevisions(takeOff_.sent()->value, order))
@@ -116,10 +116,23 @@ void OrderModel::refresh()
     emit changed();
 }
 
+void OrderModel::showAccessories(const pieces::Order& order)
+{
+    std::vector<Choice> accessories;
+    for (const pieces::AccessoryTotal& total : pieces::accessoryTotals(order))
+        accessories.push_back({shown(total.name), capital(shown(total.name)),
+                               total.length > Length() ? shown(write(total.length, settings_.style()))
+                                                       : QString::number(total.count),
+                               false});
+    accessories_.show(std::move(accessories));
+}
+
 QString OrderModel::why(const QString& mark)
 {
-    const auto derivation = pieces::explain(takeOff_.order(), kept(mark));
-    return derivation ? shown(pieces::writeDerivation(*derivation, settings_.style())) : QString();
+    return guarded(*this, [&]() -> QString {
+        const auto derivation = pieces::explain(takeOff_.order(), kept(mark));
+        return derivation ? shown(pieces::writeDerivation(*derivation, settings_.style())) : QString();
+    });
 }
 
 bool OrderModel::send(const QString& folder)
@@ -130,24 +143,27 @@ bool OrderModel::send(const QString& folder)
         return false;
     }
     const QString path = QDir(folder).filePath(fileName());
+    const bool kept = guarded(*this, [&] { return writeTo(path); });
+    if (kept) {
+        settings_.setFolder(folder);
+        takeOff_.forget();
+        writtenTo_ = path;
+        refresh();
+    }
+    return kept;
+}
+
+bool OrderModel::writeTo(const QString& path)
+{
     const documents::OrderDocument& order = takeOff_.document();
     const auto written = storage::writeDocument(kept(path), documents::writeOrder(order));
     if (!written.ok()) {
         emit failed(tr("The order was not written: %1").arg(shown(written.errors().front().sentence())));
         return false;
     }
-    try {
-        store::keepSent(takeOff_.tablet().database(), kept(takeOff_.editor().jobId()),
-                        {order.value.revision, documents::revisionHash(order), takeOff_.tablet().now(),
-                         documents::writeOrder(order, documents::Layout::Canonical)});
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-        return false;
-    }
-    settings_.setFolder(folder);
-    writtenTo_ = path;
-    takeOff_.forget();
-    refresh();
+    store::keepSent(takeOff_.tablet().database(), kept(takeOff_.editor().jobId()),
+                    {order.value.revision, documents::revisionHash(order), takeOff_.tablet().now(),
+                     documents::writeOrder(order, documents::Layout::Canonical)});
     return true;
 }
 

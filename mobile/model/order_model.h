@@ -151,6 +151,10 @@ signals:
     void failed(const QString& why);
 
 private:
+    void show(const pieces::Order& order);
+    void showAccessories(const pieces::Order& order);
+    bool writeTo(const QString& path);
+
     TakeOff& takeOff_;
     Settings& settings_;
     PieceList pieces_;

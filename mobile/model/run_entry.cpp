@@ -196,17 +196,17 @@ QString RunEntry::problemOfCorner() const
 QString RunEntry::problem() const
 {
     for (const MeasureEntry* entry : {&length_, &levelRun_})
-        if (const QString wrong = problemOf(*entry); !wrong.isEmpty())
+        if (QString wrong = problemOf(*entry); !wrong.isEmpty())
             return wrong;
     if (length_.empty() && !(asksForLevelRun() && levelRun_.exact()))
         return tr("Enter the length.");
     if (asksForSlope() || asksForOtherSlope())
         for (const MeasureEntry* entry : {&slope_, &otherSlope_})
-            if (const QString wrong = problemOf(*entry); !wrong.isEmpty())
+            if (QString wrong = problemOf(*entry); !wrong.isEmpty())
                 return wrong;
-    if (const QString wrong = problemOfAngle(planCorner_); asksForPlanCorner() && !wrong.isEmpty())
+    if (QString wrong = problemOfAngle(planCorner_); asksForPlanCorner() && !wrong.isEmpty())
         return wrong;
-    if (const QString wrong = problemOf(exposure_); asksForExposure() && !wrong.isEmpty())
+    if (QString wrong = problemOf(exposure_); asksForExposure() && !wrong.isEmpty())
         return wrong;
     return hasCorner_ ? problemOfCorner() : QString();
 }
@@ -218,6 +218,13 @@ void RunEntry::setStyle(const Style& style)
         entry->setStyle(style);
 }
 
+void RunEntry::forget()
+{
+    kind_ = site::RunKind::Eave;
+    slope_.clear();
+    otherSlope_.clear();
+}
+
 void RunEntry::begin(const site::Run* before)
 {
     length_.clear();
@@ -226,6 +233,8 @@ void RunEntry::begin(const site::Run* before)
     sideBefore_.clear();
     sideAfter_.clear();
     diagonal_.clear();
+    planCorner_.clear();
+    exposure_.clear();
     corner_ = Corner::SquareOutside;
     tapedInside_ = false;
     start_ = end_ = site::EndKind::Free;

@@ -94,7 +94,10 @@ public:
     [[nodiscard]] MeasureEntry* diagonal() { return &diagonal_; }
 
     void setStyle(const Style& style);
-    /// A new run after `before` (if there is one): of its kind and slopes, at a square outside corner.
+    /// Kind and slopes are those of another house: nothing of them stays.
+    void forget();
+    /// A new run after `before`, of its kind and slopes and at a square outside corner; the first of a chain
+    /// keeps kind and slopes of the run typed last.
     void begin(const site::Run* before);
     /// Kind and slopes of the run, its counting measure, and the corner before it if there is one.
     void load(const site::Run& run, const site::Corner* before);

@@ -1,5 +1,6 @@
 #include "model/settings.h"
 
+#include "model/guarded.h"
 #include "store/settings.h"
 
 #include <QDir>
@@ -27,88 +28,99 @@ QString usualFolder()
 
 } // namespace
 
-Settings::Settings(const Tablet& tablet, QObject* parent)
-    : QObject(parent), tablet_(tablet), folder_(usualFolder())
+Settings::Settings(const Tablet& tablet, QObject* parent) : QObject(parent), tablet_(tablet)
 {
-    read(tablet, "metric", metric_);
-    read(tablet, "fraction", fraction_);
-    read(tablet, "left_handed", leftHanded_);
-    read(tablet, "theme", theme_);
-    read(tablet, "text_scale", textScale_);
-    read(tablet, "person", person_);
-    read(tablet, "language", language_);
-    read(tablet, "guide_seen", guideSeen_);
-    read(tablet, "folder", folder_);
+    reload();
+}
+
+void Settings::reload()
+{
+    values_ = {};
+    values_.folder = usualFolder();
+    read(tablet_, "metric", values_.metric);
+    read(tablet_, "fraction", values_.fraction);
+    read(tablet_, "left_handed", values_.leftHanded);
+    read(tablet_, "theme", values_.theme);
+    read(tablet_, "text_scale", values_.textScale);
+    read(tablet_, "person", values_.person);
+    read(tablet_, "language", values_.language);
+    read(tablet_, "guide_seen", values_.guideSeen);
+    read(tablet_, "folder", values_.folder);
+    emit changed();
+    emit styleChanged();
+    emit languageChanged();
 }
 
 Style Settings::style() const
 {
     Style style;
-    style.unit = metric_ ? LengthUnit::Millimetres : LengthUnit::FeetInches;
-    style.inchDenominator = fraction_;
+    style.unit = values_.metric ? LengthUnit::Millimetres : LengthUnit::FeetInches;
+    style.inchDenominator = values_.fraction;
     return style;
 }
 
 template <class T>
-void Settings::keep(const char* key, T& field, const T& value)
+bool Settings::keep(const char* key, T& field, const T& value)
 {
     if (field == value)
-        return;
-    try {
-        store::setSetting(tablet_.database(), key, QVariant(value).toString());
-    } catch (const store::StoreFailure& failure) {
-        emit failed(QString::fromUtf8(failure.what()));
-        return;
+        return false;
+    const bool kept =
+        guarded(*this, [&] { store::setSetting(tablet_.database(), key, QVariant(value).toString()); });
+    if (kept) {
+        field = value;
+        emit changed();
     }
-    field = value;
-    emit changed();
+    return kept;
 }
 
 void Settings::setMetric(bool metric)
 {
-    keep("metric", metric_, metric);
+    if (keep("metric", values_.metric, metric))
+        emit styleChanged();
 }
 
 void Settings::setFraction(int fraction)
 {
     const bool known = fraction == 8 || fraction == 16 || fraction == 32 || fraction == 64;
-    keep("fraction", fraction_, known ? fraction : 16);
+    if (keep("fraction", values_.fraction, known ? fraction : 16))
+        emit styleChanged();
 }
 
 void Settings::setLeftHanded(bool left)
 {
-    keep("left_handed", leftHanded_, left);
+    keep("left_handed", values_.leftHanded, left);
 }
 
 void Settings::setTheme(const QString& theme)
 {
     const bool known = theme == "sunlight" || theme == "light" || theme == "dark";
-    keep("theme", theme_, known ? theme : QString("sunlight"));
+    keep("theme", values_.theme, known ? theme : QString("sunlight"));
 }
 
 void Settings::setTextScale(double scale)
 {
-    keep("text_scale", textScale_, std::clamp(scale, 0.9, 1.4));
+    keep("text_scale", values_.textScale, std::clamp(scale, 0.9, 1.4));
 }
 
 void Settings::setPerson(const QString& person)
 {
-    keep("person", person_, person);
+    keep("person", values_.person, person);
 }
 
 void Settings::setLanguage(const QString& language)
 {
-    keep("language", language_, language);
+    if (keep("language", values_.language, language))
+        emit languageChanged();
 }
 
 void Settings::setGuideSeen(bool seen)
 {
-    keep("guide_seen", guideSeen_, seen);
+    keep("guide_seen", values_.guideSeen, seen);
 }
 
 void Settings::setFolder(const QString& folder)
 {
-    keep("folder", folder_, folder);
+    keep("folder", values_.folder, folder);
 }
 
 } // namespace lapwright::field

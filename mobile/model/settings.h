@@ -31,15 +31,15 @@ class Settings : public QObject {
 public:
     explicit Settings(const Tablet& tablet, QObject* parent = nullptr);
 
-    [[nodiscard]] bool metric() const { return metric_; }
-    [[nodiscard]] int fraction() const { return fraction_; }
-    [[nodiscard]] bool leftHanded() const { return leftHanded_; }
-    [[nodiscard]] QString theme() const { return theme_; }
-    [[nodiscard]] double textScale() const { return textScale_; }
-    [[nodiscard]] QString person() const { return person_; }
-    [[nodiscard]] QString language() const { return language_; }
-    [[nodiscard]] bool guideSeen() const { return guideSeen_; }
-    [[nodiscard]] QString folder() const { return folder_; }
+    [[nodiscard]] bool metric() const { return values_.metric; }
+    [[nodiscard]] int fraction() const { return values_.fraction; }
+    [[nodiscard]] bool leftHanded() const { return values_.leftHanded; }
+    [[nodiscard]] QString theme() const { return values_.theme; }
+    [[nodiscard]] double textScale() const { return values_.textScale; }
+    [[nodiscard]] QString person() const { return values_.person; }
+    [[nodiscard]] QString language() const { return values_.language; }
+    [[nodiscard]] bool guideSeen() const { return values_.guideSeen; }
+    [[nodiscard]] QString folder() const { return values_.folder; }
     [[nodiscard]] Style style() const;
 
     void setMetric(bool metric);
@@ -52,25 +52,36 @@ public:
     void setGuideSeen(bool seen);
     void setFolder(const QString& folder);
 
+    /// Reads what is kept once more: another file was put in the tablet's place.
+    void reload();
+
 signals:
     void changed();
+    /// Units or fraction: what is written in them is to be written again.
+    void styleChanged();
+    void languageChanged();
     /// The setting could not be kept.
     void failed(const QString& why);
 
 private:
     template <class T>
-    void keep(const char* key, T& field, const T& value);
+    bool keep(const char* key, T& field, const T& value);
+
+    /// As a tablet is before anybody chose.
+    struct Values {
+        bool metric = false;
+        int fraction = 16;
+        bool leftHanded = false;
+        QString theme = "sunlight";
+        double textScale = 1.0;
+        QString person;
+        QString language;
+        bool guideSeen = false;
+        QString folder;
+    };
 
     const Tablet& tablet_;
-    bool metric_ = false;
-    int fraction_ = 16;
-    bool leftHanded_ = false;
-    QString theme_ = "sunlight";
-    double textScale_ = 1.0;
-    QString person_;
-    QString language_;
-    bool guideSeen_ = false;
-    QString folder_;
+    Values values_;
 };
 
 } // namespace lapwright::field

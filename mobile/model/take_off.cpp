@@ -3,6 +3,7 @@
 #include "documents/entered.h"
 #include "pieces/checker.h"
 
+#include <algorithm>
 #include <iterator>
 #include <utility>
 
@@ -18,6 +19,15 @@ void TakeOff::forget()
 {
     made_ = false;
     emit stale();
+}
+
+const site::Acknowledgement* TakeOff::acknowledgementOf(const rules::Finding& finding) const
+{
+    const auto& given = editor_.job().acknowledgements;
+    const auto found = std::find_if(given.begin(), given.end(), [&finding](const site::Acknowledgement& one) {
+        return one.code == finding.code && one.place == finding.place;
+    });
+    return found == given.end() ? nullptr : &*found;
 }
 
 const documents::OrderDocument& TakeOff::document()

@@ -25,6 +25,8 @@ public:
     [[nodiscard]] const std::optional<documents::OrderDocument>& sent();
     /// Nothing changed since it was sent.
     [[nodiscard]] bool isSent();
+    /// The reason given for going on in spite of a finding of the job in hand; null if none was.
+    [[nodiscard]] const site::Acknowledgement* acknowledgementOf(const rules::Finding& finding) const;
     [[nodiscard]] JobEditor& editor() { return editor_; }
     [[nodiscard]] const Tablet& tablet() const { return tablet_; }
 

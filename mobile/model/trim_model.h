@@ -129,6 +129,7 @@ private:
     [[nodiscard]] const trim::Template* templateInHand() const;
     [[nodiscard]] site::TrimChoice choiceInHand() const;
     bool change(const char* kind, const QString& words, const std::function<void(site::Run&)>& change);
+    void countBare();
     void showKinds();
     void showRuns();
     void showTrims();

@@ -58,13 +58,8 @@ Rectangle {
                     border.color: Theme.edge
                     border.width: chain.chosen ? Theme.outline : 0
 
-                    Rectangle {
+                    CurrentMark {
                         visible: chain.chosen
-                        anchors.left: parent.left
-                        anchors.right: parent.right
-                        anchors.bottom: parent.bottom
-                        height: 4
-                        color: Theme.accent
                     }
 
                     FocusRing {

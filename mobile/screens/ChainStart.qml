@@ -89,6 +89,42 @@ ColumnLayout {
         }
     }
 
+    SwitchRow {
+        visible: sheet.editor.chain >= 0
+        text: qsTr("It goes round a chimney or the like")
+        checked: sheet.editor.obstacle
+        Layout.fillWidth: true
+        onToggled: sheet.editor.setObstacle(checked, width.text, cricket.checked)
+    }
+
+    RowLayout {
+        visible: sheet.editor.obstacle
+        spacing: Theme.gap
+        Layout.fillWidth: true
+
+        LabelledField {
+            id: width
+
+            label: qsTr("Its width along the ridge")
+            placeholder: qsTr("as its headwall")
+            text: sheet.editor.obstacleWidth
+            keepsLine: false
+            Layout.fillWidth: true
+            onLeftField: if (sheet.editor.obstacle) sheet.editor.setObstacle(true, text, cricket.checked)
+            onAccepted: sheet.editor.setObstacle(true, text, cricket.checked)
+        }
+
+        SwitchRow {
+            id: cricket
+
+            text: qsTr("Cricket above it")
+            checked: sheet.editor.cricket
+            Layout.fillWidth: true
+            Layout.alignment: Qt.AlignBottom
+            onToggled: sheet.editor.setObstacle(true, width.text, checked)
+        }
+    }
+
     RowLayout {
         visible: sheet.editor.chain >= 0
         spacing: Theme.gap

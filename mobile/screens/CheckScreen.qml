@@ -9,9 +9,6 @@ Item {
     id: screen
 
     required property FieldApp app
-    property int inHand: -1
-    property string inHandText: ""
-    property string inHandReason: ""
 
     signal wanted(string place)
 
@@ -95,11 +92,7 @@ Item {
                             visible: row.weight === CheckList.Warns
                             text: row.reason !== "" ? qsTr("Change the reason") : qsTr("Go on, with a reason")
                             sign: "edit"
-                            onClicked: {
-                                screen.inHandText = row.statement;
-                                screen.inHandReason = row.reason;
-                                screen.inHand = row.index;
-                            }
+                            onClicked: screen.app.check.take(row.index)
                         }
 
                         ActionButton {
@@ -125,15 +118,12 @@ Item {
         }
 
         ReasonSheet {
-            visible: screen.inHand >= 0
-            statement: screen.inHandText
-            reason: screen.inHandReason
+            visible: screen.app.check.inHand
+            statement: screen.app.check.statementInHand
+            reason: screen.app.check.reasonInHand
             Layout.fillWidth: true
-            onGiven: text => {
-                screen.app.check.acknowledge(screen.inHand, text);
-                screen.inHand = -1;
-            }
-            onClosed: screen.inHand = -1
+            onGiven: text => screen.app.check.acknowledge(text)
+            onClosed: screen.app.check.take(-1)
         }
     }
 }

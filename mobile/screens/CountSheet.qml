@@ -8,13 +8,13 @@ ColumnLayout {
     id: sheet
 
     required property DeliveryCheck delivery
-    property int row: -1
+    readonly property bool inHand: delivery.inHand
     property int many: 1
 
     signal done
 
     function count(found: int) {
-        if (delivery.count(row, found, many, note.text)) {
+        if (delivery.count(found, many, note.text)) {
             note.text = "";
             many = 1;
             done();
@@ -24,13 +24,13 @@ ColumnLayout {
     spacing: Theme.gap
 
     Words {
-        text: sheet.row >= 0 ? sheet.delivery.placeWords : qsTr("Tap a mark, or scan its label")
+        text: sheet.inHand ? sheet.delivery.placeWords : qsTr("Tap a mark, or scan its label")
         level: Words.Heading
         Layout.fillWidth: true
     }
 
     ActionButton {
-        visible: sheet.delivery.undoWords !== "" && sheet.row < 0
+        visible: sheet.delivery.undoWords !== "" && !sheet.inHand
         text: qsTr("Undo: %1").arg(sheet.delivery.undoWords)
         sign: "undo"
         Layout.fillWidth: true
@@ -38,7 +38,7 @@ ColumnLayout {
     }
 
     RowLayout {
-        visible: sheet.row >= 0
+        visible: sheet.inHand
         spacing: Theme.gap
         Layout.fillWidth: true
 
@@ -56,7 +56,7 @@ ColumnLayout {
     }
 
     GridLayout {
-        visible: sheet.row >= 0
+        visible: sheet.inHand
         columns: 2
         columnSpacing: Theme.gap
         rowSpacing: Theme.gap
@@ -95,7 +95,7 @@ ColumnLayout {
     LabelledField {
         id: note
 
-        visible: sheet.row >= 0
+        visible: sheet.inHand
         label: qsTr("Note for what is damaged or wrong")
         keepsLine: false
         Layout.fillWidth: true

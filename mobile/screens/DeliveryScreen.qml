@@ -12,14 +12,8 @@ Item {
     required property FieldApp app
     property bool portrait: false
     property string browsing: ""
-    property int inHand: -1
     readonly property DeliveryCheck delivery: app.delivery
     readonly property real pixelsPerMillimetre: 5.4 * Theme.textFactor
-
-    function take(row: int) {
-        inHand = row;
-        delivery.showPlace(row);
-    }
 
     Component.onCompleted: delivery.refresh()
 
@@ -100,7 +94,7 @@ Item {
                         const row = screen.delivery.rowOf(text);
                         if (row >= 0) {
                             list.positionViewAtIndex(row, ListView.Contain);
-                            screen.take(row);
+                            screen.delivery.take(row);
                         }
                         selectAll();
                     }
@@ -157,6 +151,7 @@ Item {
                     required property int uncounted
                     required property string note
                     required property bool heavy
+                    required property bool inHand
 
                     width: ListView.view.width
                     title: mark
@@ -165,8 +160,8 @@ Item {
                     trailingDetail: Parts.joined([missing > 0 ? qsTr("%1 short").arg(missing) : "", damaged > 0 ? qsTr("%1 damaged").arg(damaged) : "", wrong > 0 ? qsTr("%1 wrong").arg(wrong) : ""])
                     sign: uncounted > 0 ? "stock" : missing + damaged + wrong > 0 ? "warns" : "done"
                     signColour: uncounted > 0 ? Theme.inkMuted : missing + damaged + wrong > 0 ? Theme.blocks : Theme.done
-                    current: screen.inHand === index
-                    onClicked: screen.take(index)
+                    current: inHand
+                    onClicked: screen.delivery.take(index)
                 }
             }
         }
@@ -178,11 +173,8 @@ Item {
             Layout.preferredWidth: screen.portrait ? screen.width : Math.min(480, screen.width * 0.44)
             Layout.preferredHeight: screen.portrait ? screen.height * 0.46 : screen.height
 
-            Rectangle {
-                x: !screen.portrait && Theme.leftHanded ? parent.width - width : 0
-                width: screen.portrait ? parent.width : Theme.outline
-                height: screen.portrait ? Theme.outline : parent.height
-                color: Theme.edge
+            SideEdge {
+                portrait: screen.portrait
             }
 
             ColumnLayout {
@@ -192,16 +184,15 @@ Item {
 
                 CountSheet {
                     delivery: screen.delivery
-                    row: screen.inHand
                     Layout.fillWidth: true
-                    onDone: screen.take(-1)
+                    onDone: screen.delivery.take(-1)
                 }
 
                 PictureView {
                     id: plan
 
                     picture: screen.delivery.plan.picture
-                    visible: screen.inHand >= 0
+                    visible: screen.delivery.inHand
                     Layout.fillWidth: true
                     Layout.fillHeight: true
                     Layout.minimumHeight: 100
@@ -219,7 +210,7 @@ Item {
                 }
 
                 Item {
-                    visible: screen.inHand < 0
+                    visible: !screen.delivery.inHand
                     Layout.fillHeight: true
                 }
 

@@ -87,11 +87,8 @@ FocusScope {
             Layout.maximumHeight: screen.portrait ? screen.height * 0.6 : screen.height
             Layout.preferredHeight: screen.portrait ? screen.height * 0.6 : screen.height
 
-            Rectangle {
-                x: !screen.portrait && Theme.leftHanded ? parent.width - width : 0
-                width: screen.portrait ? parent.width : Theme.outline
-                height: screen.portrait ? Theme.outline : parent.height
-                color: Theme.edge
+            SideEdge {
+                portrait: screen.portrait
             }
 
             RunPanel {

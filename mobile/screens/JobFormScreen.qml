@@ -200,6 +200,17 @@ Flickable {
             onAccepted: screen.form.shortestPiece = text
         }
 
+        LabelledField {
+            label: qsTr("Wind pressure at the house, lb/sq ft")
+            placeholder: qsTr("not known")
+            text: screen.form.windPressure
+            keepsLine: false
+            inputMethodHints: Qt.ImhDigitsOnly
+            Layout.fillWidth: true
+            onLeftField: screen.form.windPressure = text
+            onAccepted: screen.form.windPressure = text
+        }
+
         SectionHeader {
             text: qsTr("Rules to hold to")
             detail: qsTr("the local code and a licensed professional decide")

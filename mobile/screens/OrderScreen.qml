@@ -174,11 +174,8 @@ Item {
             Layout.preferredWidth: screen.portrait ? screen.width : Math.min(440, screen.width * 0.42)
             Layout.preferredHeight: screen.portrait ? Math.min(side.contentHeight + 2 * Theme.space, screen.height * 0.5) : screen.height
 
-            Rectangle {
-                x: !screen.portrait && Theme.leftHanded ? parent.width - width : 0
-                width: screen.portrait ? parent.width : Theme.outline
-                height: screen.portrait ? Theme.outline : parent.height
-                color: Theme.edge
+            SideEdge {
+                portrait: screen.portrait
             }
 
             Flickable {

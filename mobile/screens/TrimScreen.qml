@@ -150,11 +150,8 @@ Item {
             Layout.fillHeight: true
             Layout.preferredWidth: screen.width * 0.6
 
-            Rectangle {
-                x: !screen.portrait && Theme.leftHanded ? parent.width - width : 0
-                width: screen.portrait ? parent.width : Theme.outline
-                height: screen.portrait ? Theme.outline : parent.height
-                color: Theme.edge
+            SideEdge {
+                portrait: screen.portrait
             }
 
             ColumnLayout {

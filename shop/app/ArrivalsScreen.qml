@@ -92,6 +92,7 @@ ScreenFrame {
             choices: [qsTr("Plan"), qsTr("Profiles (%1)").arg(detail.preview.profiles.count), qsTr("Pieces (%1)").arg(detail.preview.pieces.count),
                 qsTr("Findings (%1)").arg(detail.preview.findings.count)]
             Layout.fillWidth: true
+            onChosen: index => currentIndex = index
         }
 
         StackLayout {

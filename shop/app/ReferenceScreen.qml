@@ -17,6 +17,7 @@ ScreenFrame {
 
         name: qsTr("What to look up")
         choices: [qsTr("Machines"), qsTr("Trim"), qsTr("Rules")]
+        onChosen: index => currentIndex = index
         Layout.preferredWidth: 330
     }
 

@@ -22,6 +22,7 @@ Item {
         ChoiceBar {
             name: "Units"
             choices: ["One", "Two", "Three"]
+            onChosen: index => currentIndex = index
         }
     }
     Component {
@@ -37,6 +38,25 @@ Item {
             value: 1
             from: 0
             to: 2
+            onChangedByPerson: value => this.value = value
+        }
+    }
+    Component {
+        id: owned
+        Column {
+            property int kept: 0
+            property alias stepper: ownedStepper
+            property alias bar: ownedBar
+
+            NumberStepper {
+                id: ownedStepper
+                value: parent.kept
+            }
+            ChoiceBar {
+                id: ownedBar
+                choices: ["One", "Two", "Three"]
+                currentIndex: parent.kept
+            }
         }
     }
     Component {
@@ -45,6 +65,7 @@ Item {
             width: 200
             height: 600
             entries: [{name: "Arrivals", sign: "arrivals", count: 2}, {name: "Cutting", sign: "cutting"}]
+            onChosen: index => currentIndex = index
         }
     }
     Component {
@@ -159,6 +180,20 @@ Item {
             compare(spy.count, 1);
             mouseClick(made, 10, 10);
             compare(made.value, 1);
+        }
+
+        // Seen: each wrote its own property, which broke its owner's binding: what was undone stayed on the screen.
+        function test_whatIsShownIsTheOwners() {
+            const made = createTemporaryObject(owned, stage);
+            made.stepper.forceActiveFocus();
+            keyClick(Qt.Key_Up);
+            compare(made.stepper.value, 0);
+            made.bar.forceActiveFocus();
+            keyClick(Qt.Key_Right);
+            compare(made.bar.currentIndex, 0);
+            made.kept = 2;
+            compare(made.stepper.value, 2);
+            compare(made.bar.currentIndex, 2);
         }
 
         function test_railByKeyAndByFinger() {

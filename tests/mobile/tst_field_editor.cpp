@@ -1,6 +1,11 @@
+#include "documents/shop.h"
 #include "mobile/field_bench.h"
+#include "storage/document_file.h"
 
+#include <QSignalSpy>
 #include <QtTest>
+
+#include <functional>
 
 using namespace lapwright;
 using namespace lapwright::field;
@@ -30,6 +35,14 @@ private slots:
     void aPlanCornerThatCannotBeIsNotReady();
     void whatDoesNotReadBackIsNotKept();
     void dividingRunsIsTakenBack();
+    void nothingOfAnotherJobIsTyped();
+    void aLimitLeftAloneStaysExact();
+    void unitsAloneAreWrittenAgain();
+    void badgesAreOfTheJobInHand();
+    void thePieceInHandOutlivesTheFilter();
+    void theWarningInHandOutlivesItsRow();
+    void whatTheStorageRefusesIsSaid();
+    void restoringBringsEverythingBack();
 };
 
 void FieldEditor::aCornerThatCannotBeIsNotKept_data()
@@ -109,6 +122,169 @@ void FieldEditor::dividingRunsIsTakenBack()
     QVERIFY(bench.editor().redo());
     QCOMPARE(bench.editor().job().policy, site::PiecePolicy::EqualLengths);
     QCOMPARE(bench.editor().job().spares, std::int64_t{0});
+}
+
+/// Seen: the slope of the last job stood in the first run of the next, the plan corner of a hip in the hip
+/// after it.
+void FieldEditor::nothingOfAnotherJobIsTyped()
+{
+    FieldBench bench;
+    QVERIFY(bench.editor().newJob("Alder"));
+    QVERIFY(bench.editor().startChain("hip"));
+    RunEntry& entry = *bench.editor().entry();
+    entry.slope()->setText("8");
+    entry.planCorner()->setText("135");
+    QVERIFY(bench.add("21'"));
+    QCOMPARE(entry.slope()->text(), "8 in 12");
+    QVERIFY(entry.planCorner()->empty());
+    QVERIFY(bench.editor().newJob("Birch"));
+    QVERIFY(entry.slope()->empty());
+    QCOMPARE(entry.kind(), "eave");
+}
+
+/// Seen: leaving the field rounded 3001 mm to the sixteenth it is shown by.
+void FieldEditor::aLimitLeftAloneStaysExact()
+{
+    FieldBench bench;
+    bench.house();
+    bench.app->settings()->setMetric(true);
+    bench.app->form()->setTransportLength("3001");
+    bench.app->settings()->setMetric(false);
+    const QString shownInInches = bench.app->form()->transportLength();
+    const QString undo = bench.editor().undoWords();
+    bench.app->form()->setTransportLength(shownInInches);
+    QCOMPARE(bench.editor().job().limits.transportLength, Length::millimetres(3001));
+    QCOMPARE(bench.editor().undoWords(), undo);
+    bench.app->form()->setTransportLength("");
+    QVERIFY(!bench.editor().job().limits.transportLength);
+    bench.app->form()->setFoldingLength("");
+    QVERIFY2(!bench.app->message().isEmpty(), "there must be a folding length");
+}
+
+void FieldEditor::unitsAloneAreWrittenAgain()
+{
+    FieldBench bench;
+    bench.house();
+    const QSignalSpy drawn(bench.app->editor(), &JobEditor::jobChanged);
+    bench.app->settings()->setPerson("Robin");
+    bench.app->settings()->setTextScale(1.2);
+    QCOMPARE(drawn.count(), 0);
+    bench.app->settings()->setMetric(true);
+    QCOMPARE(drawn.count(), 1);
+}
+
+/// Seen: counts in the rail and the path of the order written were those of the job before.
+void FieldEditor::badgesAreOfTheJobInHand()
+{
+    FieldBench bench;
+    bench.house();
+    QVERIFY(bench.app->order()->send(bench.folder.path()));
+    QVERIFY(!bench.app->order()->writtenTo().isEmpty());
+    bench.editor().setRun(2);
+    QVERIFY(bench.add("500'"));
+    bench.app->check()->refresh();
+    QVERIFY(bench.app->check()->blocking() > 0);
+    QVERIFY(bench.editor().newJob("Birch"));
+    QCOMPARE(bench.app->check()->blocking(), 0);
+    QVERIFY(bench.app->order()->writtenTo().isEmpty());
+    QVERIFY(bench.editor().startChain("ridge"));
+    QVERIFY(bench.add("12'"));
+    QCOMPARE(bench.app->trim()->bare(), 1);
+}
+
+/// Seen: with only what is missing shown, the row in hand stood for another mark as soon as the first was
+/// counted.
+void FieldEditor::thePieceInHandOutlivesTheFilter()
+{
+    FieldBench bench;
+    const QString path = bench.folder.filePath("load.json");
+    QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({inventedLoad(), {}})).ok());
+    DeliveryCheck& delivery = *bench.app->delivery();
+    QVERIFY(delivery.openFile(path));
+    delivery.setOnlyMissing(true);
+    delivery.take(1);
+    QVERIFY(delivery.count(DeliveryCheck::Found::Received, 1, ""));
+    QCOMPARE(delivery.rowCount(), 2);
+    QVERIFY(delivery.hasInHand());
+    QVERIFY2(!delivery.count(DeliveryCheck::Found::Received, 1, ""), "the piece in hand is counted already");
+    QCOMPARE(delivery.missing(), 6);
+    QVERIFY(delivery.undo());
+    QVERIFY(delivery.count(DeliveryCheck::Found::Damaged, 1, "bent"));
+    QCOMPARE(delivery.index(delivery.rowOf("E1.1")).data(DeliveryCheck::LeftRole).toInt(), 4);
+}
+
+void FieldEditor::theWarningInHandOutlivesItsRow()
+{
+    FieldBench bench;
+    bench.house();
+    bench.editor().setRun(0);
+    bench.editor().entry()->length()->setText("40' 2\"");
+    QVERIFY(bench.editor().repeatMeasure());
+    CheckList& check = *bench.app->check();
+    check.refresh();
+    int row = 0;
+    while (row < check.rowCount() && check.index(row).data(CheckList::WeightRole).toInt() != 1)
+        ++row;
+    check.take(row);
+    QVERIFY(check.hasInHand());
+    const QString statement = check.statementInHand();
+    bench.editor().setRun(2);
+    QVERIFY(bench.add("500'")); // blocks: stands before every warning
+    check.refresh();
+    QCOMPARE(check.statementInHand(), statement);
+    QVERIFY(bench.editor().undo());
+    QVERIFY(bench.editor().undo());
+    check.refresh();
+    QVERIFY2(!check.hasInHand(), "what it was about is gone");
+    QVERIFY(!check.acknowledge("too late"));
+}
+
+/// Seen: a table that cannot be read ended the program through the event loop.
+void FieldEditor::whatTheStorageRefusesIsSaid()
+{
+    FieldBench bench;
+    bench.house();
+    const auto saidBy = [&bench](const std::function<void()>& act) {
+        bench.app->seen();
+        act();
+        return !bench.app->message().isEmpty();
+    };
+    bench.tablet->database().run("DROP TABLE orders");
+    bench.editor().entry()->length()->setText("17' 4");
+    QVERIFY(saidBy([&] { bench.app->check()->refresh(); }));
+    QVERIFY(saidBy([&] { bench.app->order()->refresh(); }));
+    QVERIFY(saidBy([&] { bench.app->order()->send(bench.folder.path()); }));
+    QVERIFY(saidBy([&] { (void)bench.app->order()->why("E1.1"); }));
+    QCOMPARE(bench.editor().entry()->length()->text(), "17' 4");
+    bench.tablet->database().run("DROP TABLE settings");
+    QVERIFY(saidBy([&] { bench.app->settings()->setMetric(true); }));
+    QVERIFY(!bench.app->settings()->metric());
+    bench.tablet->database().run("DROP TABLE loads");
+    QVERIFY(saidBy([&] { bench.app->delivery()->refresh(); }));
+}
+
+/// Seen: after a restore the settings, the load in hand and the job to take back were those of before.
+void FieldEditor::restoringBringsEverythingBack()
+{
+    FieldBench bench;
+    bench.house();
+    const QString path = bench.folder.filePath("load.json");
+    QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({inventedLoad(), {}})).ok());
+    bench.app->settings()->setPerson("Robin");
+    const QString backup = bench.app->backUp(bench.folder.path());
+    QVERIFY(!backup.isEmpty());
+    bench.app->settings()->setPerson("Somebody else");
+    bench.app->settings()->setMetric(true);
+    QVERIFY(bench.app->delivery()->openFile(path));
+    bench.app->jobs()->refresh();
+    bench.app->jobs()->archive(bench.editor().jobId());
+    QVERIFY(bench.app->restore(backup));
+    QCOMPARE(bench.app->settings()->person(), "Robin");
+    QVERIFY(!bench.app->settings()->metric());
+    QVERIFY(bench.app->delivery()->load().isEmpty());
+    QCOMPARE(bench.app->delivery()->rowCount(), 0);
+    QVERIFY(bench.app->jobs()->undoWords().isEmpty());
+    QCOMPARE(bench.app->jobs()->total(), 1);
 }
 
 QTEST_MAIN(FieldEditor)

@@ -1,0 +1,77 @@
+#include "documents/shop.h"
+#include "model/delivery_check.h"
+#include "model/guarded.h"
+#include "model/words.h"
+#include "storage/document_file.h"
+#include "store/deliveries.h"
+
+#include <QDir>
+
+// What comes to the crew lead as a file, and what leaves as one.
+namespace lapwright::field {
+
+bool DeliveryCheck::openFile(const QString& path)
+{
+    const auto text = storage::readDocument(kept(path));
+    if (!text.ok()) {
+        emit failed(field::shown(text.errors().front().sentence()));
+        return false;
+    }
+    const auto read = documents::readLoad(*text);
+    if (!read.ok()) {
+        emit failed(tr("This is no load list: %1").arg(field::shown(read.errors().front().sentence())));
+        return false;
+    }
+    return guarded(*this, [&] {
+        store::keepLoad(tablet_.database(), read->value,
+                        documents::writeLoad(*read, documents::Layout::Canonical), tablet_.now());
+        setLoad(field::shown(read->value.id));
+    });
+}
+
+bool DeliveryCheck::mergeFile(const QString& path)
+{
+    const auto text = storage::readDocument(kept(path));
+    const auto read = text.ok() ? documents::readReceipt(*text)
+                                : Result<documents::Document<schedule::Receipt>>(text.errors());
+    if (!read.ok()) {
+        emit failed(tr("This is no receipt: %1").arg(field::shown(read.errors().front().sentence())));
+        return false;
+    }
+    return guarded(*this, [&] {
+        if (!store::loadText(tablet_.database(), read->value.load)) {
+            emit failed(
+                tr("This receipt is of a load that is not on this tablet. Open its load list first."));
+            return false;
+        }
+        store::addEvents(tablet_.database(), read->value.load, read->value.events);
+        setLoad(field::shown(read->value.load));
+        return true;
+    });
+}
+
+QString DeliveryCheck::writeReceipt(const QString& folder)
+{
+    return guarded(*this, [&]() -> QString {
+        // One tablet writes one receipt of a load; sent again it has grown, and its events count once.
+        const schedule::Receipt receipt{tablet_.newId(), load_.id,
+                                        store::eventsOf(tablet_.database(), load_.id)};
+        if (receipt.events.empty()) {
+            emit failed(tr("Nothing is counted yet."));
+            return {};
+        }
+        const QString stamp = field::shown(tablet_.now()).left(16).remove(':').replace('T', '-');
+        QString path = QDir(folder).filePath(QString("receipt-%1.json").arg(stamp));
+        const auto written = storage::writeDocument(kept(path), documents::writeReceipt({receipt, {}}));
+        if (!written.ok()) {
+            emit failed(field::shown(written.errors().front().sentence()));
+            return {};
+        }
+        store::markSent(tablet_.database(), load_.id);
+        settings_.setFolder(folder);
+        readEvents();
+        return path;
+    });
+}
+
+} // namespace lapwright::field
