@@ -4,6 +4,7 @@
 #include "storage/postgres_address.h"
 
 #include <QFileInfo>
+#include <QSqlDriver>
 #include <QSqlError>
 #include <QUuid>
 
@@ -16,9 +17,14 @@ namespace {
 /// Any number, the same in every station: names the lock that writers take one after the other.
 constexpr const char* writersLock = "7126021400";
 
+/// What stations call to each other on.
+constexpr const char* channel = "lapwright_wrote";
+
 std::string describe(const QSqlError& error)
 {
-    return error.text().trimmed().toStdString();
+    // A connection that is gone says nothing at all.
+    const QString words = error.text().trimmed();
+    return words.isEmpty() ? "no answer" : words.toStdString();
 }
 
 } // namespace
@@ -73,6 +79,41 @@ void Connection::secure()
     }
     (void)query("PRAGMA synchronous = FULL", {});
     (void)query("PRAGMA foreign_keys = ON", {});
+}
+
+bool Connection::listen(std::function<void()> told)
+{
+    if (backend_ == Backend::Sqlite)
+        return false;
+    QObject::connect(QSqlDatabase::database(name_, false).driver(), &QSqlDriver::notification,
+                     [told = std::move(told)] { told(); });
+    listening_ = true;
+    subscribe();
+    return true;
+}
+
+void Connection::subscribe()
+{
+    if (!QSqlDatabase::database(name_, false).driver()->subscribeToNotification(channel))
+        throw StorageFailure("the server does not tell what other stations do");
+}
+
+void Connection::tellOthers()
+{
+    if (backend_ == Backend::Postgres)
+        (void)query(QString("NOTIFY ") + channel, {});
+}
+
+void Connection::reopen()
+{
+    idle_.clear();
+    QSqlDatabase database = QSqlDatabase::database(name_, false);
+    database.close();
+    if (!database.open())
+        throw StorageFailure(describe(database.lastError()));
+    secure();
+    if (listening_)
+        subscribe();
 }
 
 QSqlQuery Connection::prepared(const QString& statement)

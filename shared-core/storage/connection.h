@@ -8,6 +8,7 @@
 #include <QString>
 #include <QVariantList>
 
+#include <functional>
 #include <memory>
 #include <string>
 #include <unordered_map>
@@ -31,10 +32,18 @@ public:
     /// Opens it. Errors: as Database::open().
     [[nodiscard]] static Result<std::unique_ptr<Connection>> open(const std::string& address, bool mayMake);
 
+    [[nodiscard]] Backend backend() const { return backend_; }
     /// Throws StorageFailure if the database refuses.
     [[nodiscard]] Rows query(const QString& statement, const QVariantList& values);
     /// Takes a prepared statement back to use it again.
     void takeBack(const QString& statement, QSqlQuery query);
+
+    /// Calls `told` from the event loop whenever a station said that it wrote. False where nobody says so.
+    [[nodiscard]] bool listen(std::function<void()> told);
+    /// Says, once the open transaction is committed, that this station wrote.
+    void tellOthers();
+    /// Closes the connection and makes it anew. Throws StorageFailure if it cannot be made.
+    void reopen();
 
     /// Begins a transaction that holds off every other writer.
     void begin();
@@ -50,9 +59,11 @@ public:
 private:
     [[nodiscard]] QSqlQuery prepared(const QString& statement);
     void secure();
+    void subscribe();
 
     QString name_;
     Backend backend_;
+    bool listening_ = false;
     std::unordered_map<QString, QSqlQuery> idle_;
 };
 

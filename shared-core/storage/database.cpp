@@ -66,6 +66,21 @@ Rows Database::query(const QString& statement, const QVariantList& values) const
     return connection_->query(statement, values);
 }
 
+bool Database::isOnServer() const
+{
+    return connection_->backend() == Backend::Postgres;
+}
+
+bool Database::listen(std::function<void()> told) const
+{
+    return connection_->listen(std::move(told));
+}
+
+void Database::reconnect() const
+{
+    connection_->reopen();
+}
+
 std::int64_t Database::dataVersion() const
 {
     Rows rows = query("SELECT version FROM data_version");
@@ -112,8 +127,10 @@ Database::Transaction::~Transaction()
 
 void Database::Transaction::commit()
 {
-    if (database_.migrated_)
+    if (database_.migrated_) {
         database_.run(nextVersion);
+        database_.connection_->tellOthers();
+    }
     database_.run("COMMIT");
     open_ = false;
 }

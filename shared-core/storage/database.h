@@ -7,6 +7,7 @@
 #include <QVariantList>
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <stdexcept>
 #include <string>
@@ -46,12 +47,23 @@ public:
     /// The same, for what it answers: rows to step through, or how many it changed.
     [[nodiscard]] Rows query(const QString& statement, const QVariantList& values = {}) const;
 
+    /// On a PostgreSQL server rather than in a file.
+    [[nodiscard]] bool isOnServer() const;
+
     /// A number that grows with every write of any station: unchanged, nothing a list shows has changed.
     [[nodiscard]] std::int64_t dataVersion() const;
 
     /// What the database itself finds wrong with its file; nothing where all is well, or where it is a server
     /// that looks after its own.
     [[nodiscard]] std::vector<std::string> engineFaults() const;
+
+    /// Calls `told` from this thread's event loop soon after any station wrote. False where nobody can say
+    /// so, in a SQLite file: look at dataVersion() now and then. Throws StorageFailure if the server will not
+    /// tell.
+    [[nodiscard]] bool listen(std::function<void()> told) const;
+    /// Connects anew to a server that was gone, and listens again where it did. Throws StorageFailure if it
+    /// is still gone.
+    void reconnect() const;
 
     /// Runs `work` in one write transaction, taken at once so that two stations never deadlock: all of it is
     /// on the disk when this returns, or none of it if `work` throws.

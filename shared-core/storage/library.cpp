@@ -9,9 +9,7 @@
 
 namespace lapwright::storage {
 
-namespace {
-
-QString folderOf(LibraryKind kind)
+QString libraryFolder(LibraryKind kind)
 {
     switch (kind) {
     case LibraryKind::Metals:
@@ -26,15 +24,13 @@ QString folderOf(LibraryKind kind)
     return {};
 }
 
-} // namespace
-
 Result<std::vector<LibraryFile>> libraryFiles(LibraryKind kind, const std::vector<std::string>& shopFolders)
 {
-    std::vector<QString> folders = {":/lapwright/" + folderOf(kind)};
+    std::vector<QString> folders = {":/lapwright/" + libraryFolder(kind)};
     for (const std::string& shop : shopFolders) {
         if (!QFileInfo(QString::fromStdString(shop)).isDir())
             return Error{shop, "no such folder", "a folder with the shop's own data"};
-        const QDir folder(QString::fromStdString(shop) + "/" + folderOf(kind));
+        const QDir folder(QString::fromStdString(shop) + "/" + libraryFolder(kind));
         if (folder.exists())
             folders.push_back(folder.path());
     }

@@ -2,6 +2,8 @@
 
 #include "measure/result.h"
 
+#include <QString>
+
 #include <string>
 #include <vector>
 
@@ -14,6 +16,9 @@ struct LibraryFile {
 };
 
 enum class LibraryKind { Metals, Trims, RuleSets, Machines };
+
+/// What the folder of a kind is called.
+[[nodiscard]] QString libraryFolder(LibraryKind kind);
 
 /// The data files of one kind: those inside the program, then those of each folder in `shopFolders` that has
 /// a subfolder of the kind (metal-library, trim-library, rule-sets, machines). A shop's file of the same name

@@ -100,6 +100,16 @@ Page<Row> logPage(const Database& database, PageQuery query, const From& from,
                        [](const Row& row) { return QString::number(row.number); });
 }
 
+std::vector<OrderRow> ordersWithCounts(const Database& database, Rows rows)
+{
+    std::vector<OrderRow> found;
+    while (rows.next())
+        found.push_back({summaryAt(rows, 0), {}});
+    for (OrderRow& row : found)
+        row.counts = orderCounts(database, row.order.id);
+    return found;
+}
+
 } // namespace
 
 Page<OrderRow> listOrders(const Database& database, OrdersShown shown, const From& from)
@@ -121,6 +131,38 @@ Page<OrderRow> listOrders(const Database& database, OrdersShown shown, const Fro
     for (OrderRow& row : page.rows)
         row.counts = orderCounts(database, row.order.id);
     return page;
+}
+
+std::vector<OrderRow> findOrders(const Database& database, const std::vector<std::string>& words,
+                                 std::int64_t most)
+{
+    if (words.empty())
+        return {};
+    QStringList conditions;
+    QVariantList values;
+    for (const std::string& word : words) {
+        conditions.append(
+            "(LOWER(o.job_name) LIKE ? ESCAPE '!' OR LOWER(o.customer) LIKE ? ESCAPE '!' OR EXISTS"
+            " (SELECT 1 FROM pieces p WHERE p.order_id = o.id AND p.mark = ?))");
+        QString part = text(word).toLower();
+        for (const char* special : {"!", "%", "_"})
+            part.replace(special, QString("!") + special);
+        values << '%' + part + '%' << '%' + part + '%' << text(word).toUpper();
+    }
+    values << qint64(most);
+    return ordersWithCounts(database,
+                            database.query("SELECT " + summaryColumns() + " FROM current_orders o WHERE " +
+                                               conditions.join(" AND ") +
+                                               " ORDER BY o.due DESC, o.job_name, o.id LIMIT ?",
+                                           values));
+}
+
+std::optional<OrderRow> orderRow(const Database& database, const std::string& order)
+{
+    std::vector<OrderRow> rows = ordersWithCounts(
+        database, database.query("SELECT " + summaryColumns() + " FROM current_orders o WHERE o.id = ?",
+                                 {text(order)}));
+    return rows.empty() ? std::nullopt : std::optional(std::move(rows.front()));
 }
 
 Page<PieceRow> listPieces(const Database& database, schedule::PieceState state, const std::string& order,

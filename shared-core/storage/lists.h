@@ -7,6 +7,7 @@
 #include "storage/piece_events.h"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -33,6 +34,13 @@ struct OrderRow {
 enum class OrdersShown { Unfinished, Held, All };
 /// By wanted date, then name.
 [[nodiscard]] Page<OrderRow> listOrders(const Database& database, OrdersShown shown, const From& from);
+
+/// Orders, received ones too, in which each word is part of the name of the house or the customer or is a
+/// mark of the order; at most `most`, wanted last first. No word: none.
+[[nodiscard]] std::vector<OrderRow> findOrders(const Database& database,
+                                               const std::vector<std::string>& words, std::int64_t most);
+/// The order of this id.
+[[nodiscard]] std::optional<OrderRow> orderRow(const Database& database, const std::string& order);
 
 struct PieceRow {
     PieceInState piece;

@@ -119,6 +119,18 @@ const QStringList& second()
     return statements;
 }
 
+/// Single marks that a person keeps out of every batch (current_orders.held keeps a whole order out); which
+/// sheets of a waiting plan are cut.
+const QStringList& third()
+{
+    static const QStringList statements = {
+        "CREATE TABLE held_pieces (order_id TEXT NOT NULL, mark TEXT NOT NULL, PRIMARY KEY (order_id, mark))",
+        "CREATE TABLE cut_ticks (plan_id TEXT NOT NULL REFERENCES plans (id), pattern INTEGER NOT NULL,"
+        " PRIMARY KEY (plan_id, pattern))",
+    };
+    return statements;
+}
+
 } // namespace
 
 QStringList migration(int from)
@@ -127,6 +139,8 @@ QStringList migration(int from)
         return first();
     if (from == 1)
         return second();
+    if (from == 2)
+        return third();
     return {};
 }
 

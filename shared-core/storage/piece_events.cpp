@@ -97,22 +97,42 @@ std::vector<PieceInState> piecesIn(const Database& database, schedule::PieceStat
 std::vector<PieceToCut> piecesToCut(const Database& database)
 {
     Rows rows = database.query(
-        "SELECT c.order_id, c.count, o.job_name, o.wanted_by, o.priority, o.held, r.count, " +
+        "SELECT c.order_id, c.count, o.job_name, o.wanted_by, o.priority, o.held, h.mark, r.count, " +
             pieceColumns() +
             " FROM piece_counts c JOIN pieces p ON p.order_id = c.order_id AND p.mark = c.mark"
             " JOIN current_orders o ON o.id = c.order_id"
+            " LEFT JOIN held_pieces h ON h.order_id = c.order_id AND h.mark = c.mark"
             " LEFT JOIN piece_counts r ON r.order_id = c.order_id AND r.mark = c.mark AND r.state = 'remade'"
             " WHERE c.state = ? AND c.count > 0 ORDER BY c.due, c.order_id, c.number",
         {text(schedule::name(schedule::PieceState::Ordered))});
     std::vector<PieceToCut> found;
     while (rows.next())
-        found.push_back({{rows.text(0), pieceAt(rows, 7), rows.number(1)},
+        found.push_back({{rows.text(0), pieceAt(rows, 8), rows.number(1)},
                          rows.text(2),
                          rows.text(3),
                          rows.number(4),
                          rows.number(5) != 0,
-                         rows.number(6) > 0});
+                         !rows.missing(6),
+                         rows.number(7) > 0});
     return found;
+}
+
+bool holdPiece(const Database& database, const std::string& order, const std::string& mark, bool held)
+{
+    const QVariantList piece = {text(order), text(mark)};
+    return database.write([&] {
+        if (!database.query("SELECT 1 FROM pieces WHERE order_id = ? AND mark = ?", piece).next())
+            return false;
+        if (!held) {
+            database.run("DELETE FROM held_pieces WHERE order_id = ? AND mark = ?", piece);
+            return true;
+        }
+        database.run("UPDATE plans SET state = 'replaced' WHERE state = 'planned' AND id IN"
+                     " (SELECT plan_id FROM plan_pieces WHERE order_id = ? AND mark = ?)",
+                     piece);
+        database.run("INSERT INTO held_pieces (order_id, mark) VALUES (?, ?) ON CONFLICT DO NOTHING", piece);
+        return true;
+    });
 }
 
 std::vector<PieceInState> piecesAwaitingRemake(const Database& database)

@@ -49,12 +49,18 @@ struct PieceToCut {
     std::string jobName;
     std::string wantedBy;
     std::int64_t priority = 0;
-    bool held = false;
-    bool remade = false; ///< some of it was delivered short, damaged or wrong
+    bool orderHeld = false; ///< the whole order waits for a person
+    bool pieceHeld = false; ///< a person keeps this mark out of every batch
+    bool remade = false;    ///< some of it was delivered short, damaged or wrong
 };
 
-/// All pieces still to be cut, those of held orders too; in the order of piecesIn().
+/// All pieces still to be cut, those that are held too; in the order of piecesIn().
 [[nodiscard]] std::vector<PieceToCut> piecesToCut(const Database& database);
+
+/// A person keeps one mark out of every batch, or lets it in again. Waiting cut plans that cut it are taken
+/// back. False if there is no such mark.
+[[nodiscard]] bool holdPiece(const Database& database, const std::string& order, const std::string& mark,
+                             bool held);
 
 /// Pieces found short, damaged or wrong and not yet ordered again.
 [[nodiscard]] std::vector<PieceInState> piecesAwaitingRemake(const Database& database);

@@ -35,19 +35,29 @@ bool insertOnce(const Database& database, const QString& statement, const QVaria
     return database.query(statement + " ON CONFLICT (id) DO NOTHING", values).changed() > 0;
 }
 
-void savePlan(const Database& database, const StoredPlan& plan, const Stamp& stamp)
+qint64 countOf(const StoredPlan& plan)
 {
-    std::int64_t count = 0;
+    qint64 count = 0;
     for (const PlannedPiece& piece : plan.pieces)
         count += piece.count;
-    database.run("INSERT INTO plans (id, metal, gauge, colour, state, made_at, document, pieces, stock_area,"
-                 " blank_area, remnant_area) VALUES (?, ?, ?, ?, 'planned', ?, ?, ?, ?, ?, ?)",
-                 {text(plan.id), text(plan.material.metal), text(plan.material.gauge),
-                  text(plan.material.colour), text(stamp.at), text(plan.document), qint64(count),
-                  plan.stockArea, plan.blankArea, plan.remnantArea});
+    return count;
+}
+
+void savePieces(const Database& database, const StoredPlan& plan)
+{
     for (const PlannedPiece& piece : plan.pieces)
         database.run("INSERT INTO plan_pieces (plan_id, order_id, mark, count) VALUES (?, ?, ?, ?)",
                      {text(plan.id), text(piece.order), text(piece.mark), qint64(piece.count)});
+}
+
+void savePlan(const Database& database, const StoredPlan& plan, const Stamp& stamp)
+{
+    database.run("INSERT INTO plans (id, metal, gauge, colour, state, made_at, document, pieces, stock_area,"
+                 " blank_area, remnant_area) VALUES (?, ?, ?, ?, 'planned', ?, ?, ?, ?, ?, ?)",
+                 {text(plan.id), text(plan.material.metal), text(plan.material.gauge),
+                  text(plan.material.colour), text(stamp.at), text(plan.document), countOf(plan),
+                  plan.stockArea, plan.blankArea, plan.remnantArea});
+    savePieces(database, plan);
 }
 
 StoredPlan planAt(const Rows& rows)
@@ -90,6 +100,8 @@ void saveScheduleDocument(const Database& database, const std::string& document)
 void replacePlans(const Database& database, const std::vector<StoredPlan>& plans, const Stamp& stamp)
 {
     database.write([&] {
+        if (!tickedPatterns(database).empty())
+            throw StorageFailure("sheets were ticked as cut while this plan was made; plan again");
         database.run("UPDATE plans SET state = 'replaced' WHERE state = 'planned'");
         for (const StoredPlan& plan : plans)
             savePlan(database, plan, stamp);
@@ -122,6 +134,42 @@ bool markCut(const Database& database, const std::string& plan, const Stamp& sta
                .query("UPDATE plans SET state = 'cut', cut_at = ? WHERE id = ? AND state = 'planned'",
                       {text(stamp.at), text(plan)})
                .changed() > 0;
+}
+
+bool markPartCut(const Database& database, const StoredPlan& part, const Stamp& stamp)
+{
+    if (!markCut(database, part.id, stamp))
+        return false;
+    database.run("UPDATE plans SET pieces = ?, stock_area = ?, blank_area = ?, remnant_area = ? WHERE id = ?",
+                 {countOf(part), part.stockArea, part.blankArea, part.remnantArea, text(part.id)});
+    database.run("DELETE FROM plan_pieces WHERE plan_id = ?", {text(part.id)});
+    savePieces(database, part);
+    return true;
+}
+
+bool tickPattern(const Database& database, const std::string& plan, std::size_t pattern, bool cut)
+{
+    const QVariantList tick = {text(plan), static_cast<qint64>(pattern)};
+    return database.write([&] {
+        if (!database.query("SELECT 1 FROM plans WHERE id = ? AND state = 'planned'", {text(plan)}).next())
+            return false;
+        if (cut)
+            database.run("INSERT INTO cut_ticks (plan_id, pattern) VALUES (?, ?) ON CONFLICT DO NOTHING",
+                         tick);
+        else
+            database.run("DELETE FROM cut_ticks WHERE plan_id = ? AND pattern = ?", tick);
+        return true;
+    });
+}
+
+std::map<std::string, std::set<std::size_t>> tickedPatterns(const Database& database)
+{
+    Rows rows = database.query("SELECT t.plan_id, t.pattern FROM cut_ticks t JOIN plans p ON p.id = t.plan_id"
+                               " WHERE p.state = 'planned'");
+    std::map<std::string, std::set<std::size_t>> ticked;
+    while (rows.next())
+        ticked[rows.text(0)].insert(static_cast<std::size_t>(rows.number(1)));
+    return ticked;
 }
 
 std::vector<PlannedPiece> piecesOfPlan(const Database& database, const std::string& plan)

@@ -6,8 +6,11 @@
 #include "storage/database.h"
 #include "storage/orders.h"
 
+#include <cstddef>
 #include <cstdint>
+#include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -45,7 +48,8 @@ struct StoredPlan {
     double remnantArea = 0.0;
 };
 
-/// Puts `plans` in place of every plan that is not yet cut.
+/// Puts `plans` in place of every plan that is not yet cut. Throws StorageFailure where sheets of one of
+/// those are ticked as cut: they would be cut twice.
 void replacePlans(const Database& database, const std::vector<StoredPlan>& plans, const Stamp& stamp);
 /// The plans waiting to be cut, in the order they were made.
 [[nodiscard]] std::vector<StoredPlan> waitingPlans(const Database& database);
@@ -54,6 +58,17 @@ void replacePlans(const Database& database, const std::vector<StoredPlan>& plans
 /// The plan is cut and waits no longer. False if it does not wait: another station was first, or it is taken
 /// back. Call inside Database::write().
 [[nodiscard]] bool markCut(const Database& database, const std::string& plan, const Stamp& stamp);
+/// The same where only part of it was cut: its pieces and areas are then those of `part`. Call inside
+/// Database::write().
+[[nodiscard]] bool markPartCut(const Database& database, const StoredPlan& part, const Stamp& stamp);
+
+/// A person says that all sheets of one pattern of a plan are cut, or that they are not after all. False if
+/// the plan does not wait to be cut.
+[[nodiscard]] bool tickPattern(const Database& database, const std::string& plan, std::size_t pattern,
+                               bool cut);
+/// The patterns that are ticked, of every plan that waits.
+[[nodiscard]] std::map<std::string, std::set<std::size_t>> tickedPatterns(const Database& database);
+
 /// Which pieces of which orders a plan cuts, by order.
 [[nodiscard]] std::vector<PlannedPiece> piecesOfPlan(const Database& database, const std::string& plan);
 

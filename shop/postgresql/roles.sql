@@ -22,8 +22,10 @@ GRANT SELECT ON ALL TABLES IN SCHEMA public TO lapwright_station;
 GRANT INSERT ON orders, arrivals, piece_events, stock_events TO lapwright_station;
 GRANT INSERT, UPDATE ON pieces, piece_counts, order_counts, shop_counts, current_orders, plans, settings
     TO lapwright_station;
-GRANT INSERT ON plan_pieces, loads, receipts TO lapwright_station;
+GRANT INSERT ON loads, receipts TO lapwright_station;
+-- What a plan cuts is put right where only part of it was cut.
+GRANT INSERT, DELETE ON plan_pieces TO lapwright_station;
 -- An order that waited leaves the quarantine when it is taken in; its arrivals stay.
-GRANT INSERT, UPDATE, DELETE ON quarantine TO lapwright_station;
+GRANT INSERT, UPDATE, DELETE ON quarantine, held_pieces, cut_ticks TO lapwright_station;
 GRANT UPDATE ON data_version TO lapwright_station;
 GRANT USAGE ON ALL SEQUENCES IN SCHEMA public TO lapwright_station;

@@ -102,8 +102,45 @@ private slots:
         QCOMPARE(held.rows.front().order.priority, std::int64_t{5});
         std::size_t free = 0;
         for (const PieceToCut& piece : piecesToCut(database))
-            free += piece.held ? 0 : 1;
+            free += piece.orderHeld ? 0 : 1;
         QCOMPARE(free, 9U);
+    }
+    void ordersAreFoundByHouseCustomerAndMark()
+    {
+        const Database database = fresh();
+        for (int number = 0; number < 4; ++number)
+            (void)receiveOrder(database, order(number), stamp, false);
+        QCOMPARE(findOrders(database, {"house", "2"}, 10).size(), 1U);
+        QCOMPARE(findOrders(database, {"cust", "e1.10"}, 10).size(), 4U);
+        QCOMPARE(findOrders(database, {"CUST"}, 3).size(), 3U);
+        QVERIFY(findOrders(database, {"house", "E9.9"}, 10).empty());
+        QVERIFY(findOrders(database, {"%"}, 10).empty());
+        QVERIFY(findOrders(database, {}, 10).empty());
+        QCOMPARE(orderRow(database, "order2")->counts.of(PieceState::Ordered), std::int64_t{6});
+        QVERIFY(!orderRow(database, "nobody"));
+    }
+    void aHeldMarkStaysHeldAndTakesOnlyItsOwnPlanBack()
+    {
+        const Database database = fresh();
+        (void)receiveOrder(database, order(1), stamp, false);
+        StoredPlan with{"with", {"steel", "26 ga", "slate"}, "words"}, without = with;
+        without.id = "without";
+        with.pieces = {{"order1", "E1.1", 2}};
+        without.pieces = {{"order1", "E1.2", 2}};
+        replacePlans(database, {with, without}, stamp);
+        QVERIFY(!holdPiece(database, "order1", "E9.9", true));
+        for (int twice = 0; twice < 2; ++twice)
+            QVERIFY(holdPiece(database, "order1", "E1.1", true));
+        const auto waiting = listPlans(database, PlansShown::Waiting, {}).rows;
+        QCOMPARE(waiting.size(), 1U);
+        QCOMPARE(waiting.front().id, std::string("without"));
+        for (const PieceToCut& piece : piecesToCut(database)) {
+            QCOMPARE(piece.pieceHeld, piece.piece.piece.mark == "E1.1");
+            QVERIFY(!piece.orderHeld);
+        }
+        QVERIFY(holdPiece(database, "order1", "E1.1", false));
+        for (const PieceToCut& piece : piecesToCut(database))
+            QVERIFY(!piece.pieceHeld);
     }
     void plansLoadsAndReceiptsAreListedTheLatestFirst()
     {

@@ -154,10 +154,33 @@ private slots:
                  Arrival::Outcome::Taken);
         QVERIFY(holdOrder(station, house, true));
         QCOMPARE(listOrders(station, OrdersShown::Held, {}).rows.size(), 1U);
+        QVERIFY(holdPiece(station, house, "E1.1", true) && holdPiece(station, house, "E1.1", false));
         for (const char* refused :
              {"DELETE FROM piece_events", "UPDATE piece_events SET count = 9", "UPDATE orders SET hash = ''",
               "DROP TABLE plans", "DELETE FROM arrivals"})
             QVERIFY_EXCEPTION_THROWN(station.run(refused), StorageFailure);
+    }
+    void aWriteIsToldAndAConnectionThatWasLostIsMadeAnew()
+    {
+        const std::string address = freshAddress();
+        const Database desk = Database::open(address).value(), machine = Database::open(address).value();
+        int told = 0;
+        QCOMPARE(machine.listen([&told] { ++told; }), onServer());
+        if (!onServer())
+            return;
+        const std::int64_t before = machine.dataVersion();
+        QVERIFY_EXCEPTION_THROWN(desk.write([] { throw StorageFailure("rolled back"); }), StorageFailure);
+        (void)receiveOrder(desk, order(house, 2, 2), at("desk"), false);
+        QTRY_COMPARE(told, 1);
+        QVERIFY(machine.dataVersion() > before);
+
+        desk.run("SELECT pg_terminate_backend(pid) FROM pg_stat_activity"
+                 " WHERE datname = current_database() AND pid <> pg_backend_pid()");
+        QVERIFY_EXCEPTION_THROWN((void)machine.dataVersion(), StorageFailure);
+        machine.reconnect();
+        QCOMPARE(piecesToCut(machine).size(), 2U);
+        QVERIFY(holdOrder(desk, house, true));
+        QTRY_COMPARE(told, 2);
     }
     void aPasswordInTheAddressIsRefused()
     {

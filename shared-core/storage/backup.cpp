@@ -1,0 +1,111 @@
+#include "storage/backup.h"
+
+#include "storage/rows.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QTemporaryDir>
+
+#include <vector>
+
+namespace lapwright::storage {
+
+namespace {
+
+Error onServer()
+{
+    return {"", "a database on a server", "a SQLite file; a server is backed up with pg_dump and pg_restore"};
+}
+
+/// What others refer to first: a copied row is not checked against rows that refer to it.
+std::vector<QString> tablesOf(const Database& database)
+{
+    std::vector<QString> tables;
+    Rows rows = database.query("SELECT name FROM main.sqlite_master WHERE type = 'table'"
+                               " AND name NOT LIKE 'sqlite!_%' ESCAPE '!'"
+                               " ORDER BY sql LIKE '% REFERENCES %', name");
+    while (rows.next())
+        tables.push_back(text(rows.text(0)));
+    return tables;
+}
+
+/// The other database under the name "kept", as long as this lives.
+class Attached {
+public:
+    Attached(const Database& database, const QString& path) : database_(database)
+    {
+        database_.run("ATTACH DATABASE ? AS kept", {path});
+    }
+    Attached(const Attached&) = delete;
+    Attached& operator=(const Attached&) = delete;
+    Attached(Attached&&) = delete;
+    Attached& operator=(Attached&&) = delete;
+    ~Attached()
+    {
+        try {
+            database_.run("DETACH DATABASE kept");
+        } catch (const StorageFailure&) {
+            return; // closed with the connection
+        }
+    }
+
+private:
+    const Database& database_;
+};
+
+void copyTables(const Database& database)
+{
+    const std::vector<QString> tables = tablesOf(database);
+    const std::int64_t version = database.dataVersion();
+    database.write([&] {
+        database.run("PRAGMA defer_foreign_keys = ON");
+        for (auto table = tables.rbegin(); table != tables.rend(); ++table)
+            database.run("DELETE FROM main." + *table);
+        for (const QString& table : tables)
+            database.run("INSERT INTO main." + table + " SELECT * FROM kept." + table);
+        // Whatever the copy counted: every station has to see that this is new.
+        database.run("UPDATE data_version SET version = ?", {qint64(version)});
+    });
+}
+
+} // namespace
+
+Result<bool> backUp(const Database& database, const std::string& path)
+{
+    if (database.isOnServer())
+        return onServer();
+    const QString place = QString::fromStdString(path), scratch = place + ".part";
+    QFile::remove(scratch);
+    try {
+        database.run("VACUUM INTO ?", {scratch});
+    } catch (const StorageFailure& failure) {
+        return Error{path, failure.what(), "a place that can be written"};
+    }
+    // Renaming does not replace; the copy is whole by now.
+    QFile::remove(place);
+    if (!QFile::rename(scratch, place))
+        return Error{path, "a place that cannot be written", "a file name"};
+    return true;
+}
+
+Result<bool> restore(const Database& database, const std::string& path)
+{
+    if (database.isOnServer())
+        return onServer();
+    const QTemporaryDir folder;
+    const QString copy = folder.filePath("kept.db");
+    if (QFileInfo(QString::fromStdString(path)).size() == 0 ||
+        !QFile::copy(QString::fromStdString(path), copy))
+        return Error{path, "no file, or an empty one", "a copy that this program wrote"};
+    if (const auto opened = Database::open(copy.toStdString(), WhenMissing::Refuse); !opened.ok())
+        return Error{path, opened.errors().front().found, "a copy that this program wrote"};
+    try {
+        const Attached attached(database, copy);
+        copyTables(database);
+    } catch (const StorageFailure& failure) {
+        return Error{path, failure.what(), "a copy that this program wrote"};
+    }
+    return true;
+}
+
+} // namespace lapwright::storage
