@@ -54,6 +54,23 @@ public:
         return page;
     }
 
+    [[nodiscard]] std::optional<GanttSpot> spotAt(Point at) const
+    {
+        const double down = at.y - rowTop(0), along = at.x - margin - nameRoom;
+        const auto seconds = static_cast<std::int64_t>(std::floor(along / perSecond_));
+        const auto row = static_cast<std::int64_t>(std::floor(down / rowHeight));
+        if (row < 0 || row >= static_cast<std::int64_t>(schedule_.machines.size()) || seconds < 0 ||
+            seconds >= hours_ * 3'600)
+            return std::nullopt;
+        GanttSpot spot{static_cast<std::size_t>(row), from_ + Duration::seconds(seconds), std::nullopt};
+        for (const std::size_t task : shown_)
+            if (schedule_.tasks[task].machine == schedule_.machines[spot.machine].id &&
+                schedule_.tasks[task].start <= spot.moment && spot.moment < schedule_.tasks[task].end)
+                spot.task = task;
+        spot.moment = schedule::nearestMinute(spot.moment);
+        return spot;
+    }
+
 private:
     /// From the first machine that opens to the last that closes that day, to whole hours.
     void chooseHours()
@@ -371,6 +388,12 @@ std::vector<schedule::Date> daysOf(const schedule::ScheduleRecord& schedule)
 DisplayList gantt(const schedule::ScheduleRecord& schedule, const GanttPicture& picture)
 {
     return DayPainter(schedule, picture).paint();
+}
+
+std::optional<GanttSpot> ganttSpot(const schedule::ScheduleRecord& schedule, const GanttPicture& picture,
+                                   Point at)
+{
+    return DayPainter(schedule, picture).spotAt(at);
 }
 
 } // namespace lapwright::drawing

@@ -3,6 +3,8 @@
 #include "drawing/display_list.h"
 #include "schedule/record.h"
 
+#include <cstddef>
+#include <optional>
 #include <vector>
 
 namespace lapwright::drawing {
@@ -23,5 +25,16 @@ struct GanttPicture {
 /// the tasks by number with times, what is fitted and set for them, due dates and why they are late. Numbers
 /// that fit nowhere stand in the list alone.
 [[nodiscard]] DisplayList gantt(const schedule::ScheduleRecord& schedule, const GanttPicture& picture);
+
+/// A place in the picture of a day.
+struct GanttSpot {
+    std::size_t machine = 0;         ///< whose row it is, by index of the schedule's machines
+    schedule::Moment moment;         ///< to the nearest minute
+    std::optional<std::size_t> task; ///< that is worked on there, by index of the schedule's tasks
+};
+
+/// What lies at `at`, in millimetres on the page; nothing beside the machines' rows and the hours of the day.
+[[nodiscard]] std::optional<GanttSpot> ganttSpot(const schedule::ScheduleRecord& schedule,
+                                                 const GanttPicture& picture, Point at);
 
 } // namespace lapwright::drawing

@@ -8,6 +8,7 @@
 #include <QtTest>
 
 #include <random>
+#include <set>
 
 using namespace lapwright;
 using namespace lapwright::drawing;
@@ -133,6 +134,37 @@ private slots:
         QCOMPARE(pins, std::size_t{1});
         QVERIFY(text.find("LATE") != std::string::npos && text.find("because") != std::string::npos);
     }
+    void whatLiesUnderAPointIsTheTaskDrawnThere()
+    {
+        const ScheduleRecord schedule = recordFor(week(3, 12));
+        GanttPicture picture;
+        picture.day = daysOf(schedule).front();
+        const DisplayList page = gantt(schedule, picture);
+        std::set<std::size_t> found;
+        for (const Shape& shape : page.shapes) {
+            const auto* path = std::get_if<Path>(&shape);
+            if (path == nullptr || path->role != Role::Blank || path->points.size() != 4)
+                continue;
+            const Point middle = 0.5 * (path->points[0] + path->points[2]);
+            const auto spot = ganttSpot(schedule, picture, middle);
+            if (!spot || !spot->task)
+                continue; // the sample in the legend
+            const RecordedTask& task = schedule.tasks[*spot->task];
+            QCOMPARE(task.machine, schedule.machines[spot->machine].id);
+            QVERIFY(task.start <= spot->moment && spot->moment <= task.end);
+            found.insert(*spot->task);
+        }
+        std::set<std::size_t> drawn;
+        const Moment midnight = momentOf(picture.day, Duration());
+        for (std::size_t task = 0; task < schedule.tasks.size(); ++task)
+            if (schedule.tasks[task].start < midnight + Duration::days(1) &&
+                schedule.tasks[task].end > midnight)
+                drawn.insert(task);
+        QVERIFY(!drawn.empty());
+        QCOMPARE(found, drawn);
+        QVERIFY(!ganttSpot(schedule, picture, {1.0, 1.0}));
+    }
+
     void aDayWithoutWorkIsNoDay()
     {
         for (const Date& day : daysOf(recordFor(week(3, 40))))
