@@ -45,8 +45,9 @@ bool printPapers(const pieces::Order& order, const pieces::Order& toMake, int nu
     writePdf(folder, work, "order", number, print::confirmation(order, offer, work.printing, work.style));
     if (toMake.pieces.empty())
         return priced;
-    writePdf(folder, work, "quality", number,
-             print::qualitySheet(toMake, {}, pictures.colours(), work.printing, work.style));
+    writePdf(
+        folder, work, "quality", number,
+        print::qualitySheet(toMake, {}, pictures.colours(), work.printing, work.style, pictures.angles()));
     writePdf(folder, work, "labels", number, "Piece labels, " + order.job.name,
              print::labelPages(print::pieceLabels(toMake, work.printing, work.style), *work.labels));
     return priced;

@@ -1,6 +1,5 @@
 #include "print/quality_sheet.h"
 
-#include "drawing/profile_picture.h"
 #include "print/order_words.h"
 #include "print/words.h"
 
@@ -21,8 +20,9 @@ class SheetWriter {
 public:
     SheetWriter(const pieces::Order& order, const Tolerances& tolerances,
                 const std::map<std::string, drawing::Colour>& colours, const Printing& printing,
-                const Style& style)
-        : order_(order), tolerances_(tolerances), colours_(colours), printing_(printing), style_(style)
+                const Style& style, drawing::AngleShown angles)
+        : order_(order), tolerances_(tolerances), colours_(colours), printing_(printing), style_(style),
+          angles_(angles)
     {
     }
 
@@ -32,7 +32,9 @@ public:
         sheet_.subject = order_.job.name;
         sheet_.foot = footOf(order_.job.name, order_.revision, printing_);
         sheet_.add(Paragraph{"Measure the first piece before folding the rest, and the last one. "
-                             "Lengths are outside lengths; angles are how far a bend turns from flat.",
+                             "Lengths are outside lengths; " +
+                                 std::string(isFold() ? "angles are how far a bend turns from flat."
+                                                      : "angles are those between the legs."),
                              Tone::Plain});
         for (std::size_t profile = 0; profile < order_.profiles.size(); ++profile)
             one(profile);
@@ -44,6 +46,11 @@ public:
     }
 
 private:
+    [[nodiscard]] bool isFold() const { return angles_ == drawing::AngleShown::Fold; }
+    [[nodiscard]] std::string angle(Angle turn) const
+    {
+        return lapwright::write(isFold() ? magnitude(turn) : halfTurn - magnitude(turn));
+    }
     [[nodiscard]] std::string length(Length value) const { return lapwright::write(value, style_); }
     /// Tolerances are finer than what is measured.
     [[nodiscard]] std::string within(Length value) const
@@ -81,6 +88,7 @@ private:
         picture.colourName = profile.material.colour;
         picture.girth = profile.girth;
         picture.style = style_;
+        picture.angles = angles_;
         picture.width = Length::millimetres(pictureWidth);
         picture.height = Length::millimetres(pictureHeight);
         return drawing::profilePicture(profile.profile, picture);
@@ -101,7 +109,7 @@ private:
             group.rows.push_back({{{what}, {wanted, Tone::Strong}, {off}, frame, frame}});
         };
         const std::string leg = within(tolerances_.leg);
-        const std::string angle = plusOrMinus(lapwright::write(tolerances_.angle));
+        const std::string turn = plusOrMinus(lapwright::write(tolerances_.angle));
         const trim::Profile& shape = profile.profile;
         add("girth, flat", length(profile.girth), within(tolerances_.girth));
         if (shape.startHem)
@@ -109,8 +117,7 @@ private:
         for (std::size_t i = 0; i < shape.legs.size(); ++i) {
             add(withSpaces(shape.legs[i].name), length(shape.legs[i].length), leg);
             if (i < shape.bends.size())
-                add("bend to " + withSpaces(shape.legs[i + 1].name),
-                    lapwright::write(magnitude(shape.bends[i].turn)), angle);
+                add("bend to " + withSpaces(shape.legs[i + 1].name), angle(shape.bends[i].turn), turn);
         }
         if (shape.endHem)
             add("last hem", length(shape.endHem->flat), leg);
@@ -125,6 +132,7 @@ private:
     const std::map<std::string, drawing::Colour>& colours_;
     const Printing& printing_;
     const Style& style_;
+    drawing::AngleShown angles_;
     Sheet sheet_;
 };
 
@@ -132,9 +140,9 @@ private:
 
 Sheet qualitySheet(const pieces::Order& order, const Tolerances& tolerances,
                    const std::map<std::string, drawing::Colour>& colours, const Printing& printing,
-                   const Style& style)
+                   const Style& style, drawing::AngleShown angles)
 {
-    return SheetWriter(order, tolerances, colours, printing, style).write();
+    return SheetWriter(order, tolerances, colours, printing, style, angles).write();
 }
 
 } // namespace lapwright::print

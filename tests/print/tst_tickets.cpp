@@ -141,6 +141,21 @@ private slots:
             }
         }
     }
+    void theQualitySheetShowsTheAnglesThatAreAskedFor()
+    {
+        using drawing::AngleShown;
+        const pieces::Order order = demoOrder("larkfield");
+        const trim::Profile& shape = order.profiles.front().profile;
+        QVERIFY(!shape.bends.empty());
+        const Angle turn = magnitude(shape.bends.front().turn);
+        const auto texts = [&](AngleShown angles) {
+            return textsOf(layOut(qualitySheet(order, {}, {}, printing(a4Paper), {}, angles), a4Paper));
+        };
+        const std::string fold = texts(AngleShown::Fold), included = texts(AngleShown::Included);
+        QVERIFY(countOf(fold, write(turn)) > countOf(included, write(turn)));
+        QVERIFY(countOf(included, write(halfTurn - turn)) > countOf(fold, write(halfTurn - turn)));
+        QVERIFY(included.find("between the legs") != std::string::npos);
+    }
     void everyMarkHasALabel()
     {
         const pieces::Order order = demoOrder("larkfield");
