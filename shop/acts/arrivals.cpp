@@ -2,6 +2,7 @@
 
 #include "acts/incoming.h"
 #include "acts/kept_order.h"
+#include "acts/making.h"
 #include "documents/compare.h"
 #include "site/merge.h"
 #include "storage/shop_state.h"
@@ -10,14 +11,20 @@ namespace lapwright::acts {
 
 namespace {
 
+bool isLaterThanWhatCounts(const storage::Database& database, const storage::IncomingOrder& coming)
+{
+    const auto revision = storage::currentRevision(database, coming.id);
+    return revision && *revision < coming.revision;
+}
+
 /// What the revision that comes changes, where it is later than the one that counts.
 std::optional<RevisionNews> newsOf(const storage::Database& database, const storage::IncomingOrder& coming,
                                    const pieces::Order& order)
 {
-    const auto revision = storage::currentRevision(database, coming.id);
-    if (!revision || *revision >= coming.revision)
+    if (!isLaterThanWhatCounts(database, coming))
         return std::nullopt;
-    return RevisionNews{*revision, storage::markChanges(database, coming),
+    return RevisionNews{*storage::currentRevision(database, coming.id),
+                        storage::markChanges(database, coming),
                         documents::compareRevisions(keptOrder(database, coming.id), order)};
 }
 
@@ -60,6 +67,10 @@ Result<Arrived> receiveOrder(const storage::Database& database, const pieces::Ca
     if (!arrived.cancelled && rules::anyBlocks(arrived.findings))
         return arrived;
     const storage::IncomingOrder coming = incoming(*order, text, derived.order);
+    if (isLaterThanWhatCounts(database, coming))
+        // Sheets of it that are ticked count as cut before it is asked what the revision changes.
+        if (auto errors = settleTicks(database, arrived.order, stamp); !errors.empty())
+            return errors;
     arrived.news = newsOf(database, coming, derived.order);
     arrived.arrival = storage::receiveOrder(database, coming, stamp, accept);
     if (arrived.arrival->outcome == storage::Arrival::Outcome::Taken)

@@ -76,6 +76,17 @@ std::vector<std::string> keysOf(const documents::CutProblem& problem)
     return keys;
 }
 
+std::string progressInWords(const cutting::Progress& progress)
+{
+    std::string words(progress.phase);
+    if (progress.value > 0 && 2 * progress.bound >= progress.value) {
+        const auto value = static_cast<double>(progress.value), bound = static_cast<double>(progress.bound);
+        words += (words.empty() ? "" : ", ") + std::string("at most ") + percent((value - bound) / value) +
+                 " could be saved";
+    }
+    return words;
+}
+
 std::string summaryInWords(const documents::CutPlan& plan, const Style& style)
 {
     const cutting::Waste& waste = plan.plan.waste;

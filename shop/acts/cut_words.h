@@ -1,5 +1,6 @@
 #pragma once
 
+#include "cutting/settings.h"
 #include "documents/cut.h"
 #include "measure/writing.h"
 
@@ -13,6 +14,9 @@ namespace lapwright::acts {
 [[nodiscard]] std::vector<std::string> keysOf(const documents::CutProblem& problem);
 /// "12 of sheet A, remnant R3, proven least, 4.1 % waste, 3 slitter setups".
 [[nodiscard]] std::string summaryInWords(const documents::CutPlan& plan, const Style& style);
+/// What a search is at, and how far its best plan can still be from the least: "filling sheets, at most 4.1 %
+/// could be saved".
+[[nodiscard]] std::string progressInWords(const cutting::Progress& progress);
 /// One line for each pattern and each of its strips, in cutting order. `names` is what each blank of the
 /// problem is called.
 [[nodiscard]] std::vector<std::string>

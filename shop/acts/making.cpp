@@ -1,12 +1,13 @@
 #include "acts/making.h"
 
 #include "acts/identity.h"
-#include "acts/planned_pieces.h"
 #include "acts/shop_stock.h"
 #include "documents/cut.h"
 #include "documents/shop.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
+
+#include <algorithm>
 
 namespace lapwright::acts {
 
@@ -29,25 +30,64 @@ struct NotCut {
     std::vector<Error> errors;
 };
 
-void cutWhole(const storage::Database& database, const storage::StoredPlan& stored,
-              const documents::CutPlan& cut, StockDocument& stock, const storage::Stamp& stamp)
+void require(const Result<bool>& done)
 {
-    for (const storage::PlannedPiece& piece : piecesCutBy(cut)) {
-        const auto done = advance(database, piece.order, piece.mark, PieceState::Cut, piece.count, stamp);
-        if (!done.ok())
-            throw NotCut{done.errors()};
-    }
+    if (!done.ok())
+        throw NotCut{done.errors()};
+}
+
+/// All of the plan.
+CutPart wholeOf(const documents::CutPlan& plan)
+{
+    CutPart whole;
+    for (std::size_t pattern = 0; pattern < plan.plan.patterns.size(); ++pattern)
+        whole.patterns.insert(pattern);
+    return whole;
+}
+
+/// Nothing where the plan does not wait any more.
+bool mark(const storage::Database& database, const std::string& plan, const Portion& portion, bool whole,
+          const storage::Stamp& stamp)
+{
+    if (whole)
+        return storage::markCut(database, plan, stamp);
+    storage::StoredPlan part;
+    part.id = plan;
+    part.pieces = portion.cut;
+    part.stockArea = portion.stockArea;
+    part.blankArea = portion.blankArea;
+    part.remnantArea = portion.remnantArea;
+    return storage::markPartCut(database, part, stamp);
+}
+
+void cutPortion(const storage::Database& database, const storage::StoredPlan& stored,
+                const documents::CutPlan& cut, const CutPart& part, StockDocument& stock,
+                const storage::Stamp& stamp)
+{
+    const Portion portion = portionOf(cut, part);
+    for (const storage::PlannedPiece& piece : portion.cut)
+        require(advance(database, piece.order, piece.mark, PieceState::Cut, piece.count, stamp));
+    for (const storage::PlannedPiece& piece : portion.spoilt)
+        require(storage::logEvent(database,
+                                  {newUuid(),
+                                   piece.order,
+                                   piece.mark,
+                                   {PieceEvent::Kind::Scrap, PieceState::Cut, piece.count},
+                                   "strip spoilt at the shear"},
+                                  stamp));
     for (const schedule::StockChange& change :
-         schedule::consume(stock.value, {stored.material, cut.problem.stocks, cut.plan}))
+         schedule::consume(stock.value, {stored.material, cut.problem.stocks, portion.plan}))
         logStockChange(database, change, stored.id, stamp);
     storage::saveStockDocument(database, documents::writeStock(stock));
-    if (!storage::markCut(database, stored.id, stamp))
+    const bool whole = !part.spoilt && part.patterns.size() == cut.plan.patterns.size();
+    if (!mark(database, stored.id, portion, whole, stamp))
         throw NotCut{
             {Error{"plan " + stored.id, "cut or taken back by another station", "a plan that waits"}}};
 }
 
+/// Missing `part`: all of it.
 Result<CutBatch> cutStored(const storage::Database& database, const storage::StoredPlan& stored,
-                           const storage::Stamp& stamp)
+                           const std::optional<CutPart>& part, const storage::Stamp& stamp)
 {
     const auto plan = documents::readCutPlan(stored.document);
     if (!plan.ok())
@@ -60,7 +100,7 @@ Result<CutBatch> cutStored(const storage::Database& database, const storage::Sto
                 return stock.errors();
             if (!stock->has_value())
                 return Error{"plan " + stored.id, "no stock to cut it from", "a stock in the database"};
-            cutWhole(database, stored, plan->value, **stock, stamp);
+            cutPortion(database, stored, plan->value, part ? *part : wholeOf(plan->value), **stock, stamp);
             return batch;
         });
     } catch (NotCut& why) {
@@ -69,13 +109,23 @@ Result<CutBatch> cutStored(const storage::Database& database, const storage::Sto
     }
 }
 
+Result<CutBatch> cutWaiting(const storage::Database& database, const std::string& plan,
+                            const std::optional<CutPart>& part, const storage::Stamp& stamp)
+{
+    const auto stored = storage::waitingPlan(database, plan);
+    if (!stored)
+        return Error{"plan " + plan, "no such plan waits to be cut",
+                     "a plan that is neither cut nor replaced"};
+    return cutStored(database, *stored, part, stamp);
+}
+
 } // namespace
 
 Result<std::vector<CutBatch>> cutWaitingPlans(const storage::Database& database, const storage::Stamp& stamp)
 {
     std::vector<CutBatch> batches;
     for (const storage::StoredPlan& stored : storage::waitingPlans(database)) {
-        auto batch = cutStored(database, stored, stamp);
+        auto batch = cutStored(database, stored, std::nullopt, stamp);
         if (!batch.ok())
             return batch.errors();
         batches.push_back(*std::move(batch));
@@ -86,11 +136,29 @@ Result<std::vector<CutBatch>> cutWaitingPlans(const storage::Database& database,
 Result<CutBatch> cutPlan(const storage::Database& database, const std::string& plan,
                          const storage::Stamp& stamp)
 {
-    const auto stored = storage::waitingPlan(database, plan);
-    if (!stored)
-        return Error{"plan " + plan, "no such plan waits to be cut",
-                     "a plan that is neither cut nor replaced"};
-    return cutStored(database, *stored, stamp);
+    return cutWaiting(database, plan, std::nullopt, stamp);
+}
+
+Result<CutBatch> cutPart(const storage::Database& database, const std::string& plan, const CutPart& part,
+                         const storage::Stamp& stamp)
+{
+    return cutWaiting(database, plan, part, stamp);
+}
+
+std::vector<Error> settleTicks(const storage::Database& database, const std::optional<std::string>& order,
+                               const storage::Stamp& stamp)
+{
+    std::vector<Error> errors;
+    for (const auto& [plan, patterns] : storage::tickedPatterns(database)) {
+        const std::vector<storage::PlannedPiece> pieces = storage::piecesOfPlan(database, plan);
+        const auto isOfOrder = [&](const storage::PlannedPiece& piece) { return piece.order == *order; };
+        if (order && std::none_of(pieces.begin(), pieces.end(), isOfOrder))
+            continue;
+        const auto batch = cutPart(database, plan, {patterns, std::nullopt}, stamp);
+        const std::vector<Error>& why = batch.ok() ? batch->errors : batch.errors();
+        errors.insert(errors.end(), why.begin(), why.end());
+    }
+    return errors;
 }
 
 Moved fold(const storage::Database& database, const Which& which, const storage::Stamp& stamp)

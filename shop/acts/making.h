@@ -1,5 +1,6 @@
 #pragma once
 
+#include "acts/cut_part.h"
 #include "measure/result.h"
 #include "schedule/piece_life.h"
 #include "site/job.h"
@@ -7,6 +8,7 @@
 #include "storage/orders.h"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -29,6 +31,16 @@ struct CutBatch {
 /// The same for one plan. Errors also: no such plan waits.
 [[nodiscard]] Result<CutBatch> cutPlan(const storage::Database& database, const std::string& plan,
                                        const storage::Stamp& stamp);
+
+/// Says that part of a waiting plan is cut: its pieces, metal and remnants count, spoilt pieces are scrapped
+/// and ordered again; the rest of the plan is taken back and waits for the next one. Errors as cutPlan().
+[[nodiscard]] Result<CutBatch> cutPart(const storage::Database& database, const std::string& plan,
+                                       const CutPart& part, const storage::Stamp& stamp);
+/// The sheets that are ticked of waiting plans count as cut from now on, before these plans are replaced: of
+/// every plan, or of those alone that cut pieces of one order. What could not count as cut.
+[[nodiscard]] std::vector<Error> settleTicks(const storage::Database& database,
+                                             const std::optional<std::string>& order,
+                                             const storage::Stamp& stamp);
 
 /// Pieces of one order, of one mark of it, or with both empty all there are.
 struct Which {

@@ -3,6 +3,7 @@
 #include "acts/fold_programs.h"
 #include "acts/identity.h"
 #include "acts/kept_order.h"
+#include "acts/making.h"
 #include "acts/open_pieces.h"
 #include "acts/planned_pieces.h"
 #include "acts/search_control.h"
@@ -42,7 +43,7 @@ std::vector<schedule::OpenPiece> openPieces(const storage::Database& database)
         piece.length = ordered.length;
         piece.count = one.piece.count;
         piece.priority = static_cast<int>(one.priority) + (one.remade ? remakePriority : 0);
-        piece.held = one.held;
+        piece.held = one.orderHeld || one.pieceHeld;
         if (const auto date = schedule::readDate(one.wantedBy); date.ok())
             piece.wantedBy = *date;
         pieces.push_back(std::move(piece));
@@ -176,6 +177,9 @@ bool Planned::complete() const
 Result<Planned> planAll(const storage::Database& database, const PlanRequest& request,
                         const storage::Stamp& stamp)
 {
+    // What is cut of the plans that stand stays cut, and leaves the stock before it is planned from.
+    if (auto errors = settleTicks(database, std::nullopt, stamp); !errors.empty())
+        return errors;
     const auto stock = stockFor(database, request);
     if (!stock.ok())
         return stock.errors();

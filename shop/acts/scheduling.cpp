@@ -215,6 +215,20 @@ Result<std::optional<FloorDocument>> standingFloor(const storage::Database& data
     return std::optional(*std::move(floor));
 }
 
+Result<FloorDocument> floorInUse(const storage::Database& database,
+                                 const std::vector<std::string>& libraryFolders)
+{
+    auto standing = standingFloor(database);
+    if (!standing.ok())
+        return standing.errors();
+    if (standing->has_value())
+        return **std::move(standing);
+    auto usual = usualFloor(database, libraryFolders);
+    if (!usual.ok())
+        return usual.errors();
+    return FloorDocument{*std::move(usual), {}};
+}
+
 Result<Scheduled> scheduleAll(const storage::Database& database, const ScheduleRequest& request)
 {
     Scheduled scheduled;

@@ -50,4 +50,9 @@ standingSchedule(const storage::Database& database);
 [[nodiscard]] Result<std::optional<documents::Document<schedule::Floor>>>
 standingFloor(const storage::Database& database);
 
+/// The floor that is scheduled on: the one the shop gave, or the usual one with its machines. Errors: a
+/// floor, stock or library file that does not hold, a machine that is not known.
+[[nodiscard]] Result<documents::Document<schedule::Floor>>
+floorInUse(const storage::Database& database, const std::vector<std::string>& libraryFolders);
+
 } // namespace lapwright::acts

@@ -1,0 +1,33 @@
+#include "acts/fold_lot.h"
+
+#include "acts/identity.h"
+#include "storage/piece_events.h"
+
+namespace lapwright::acts {
+
+using schedule::PieceEvent;
+using schedule::PieceState;
+
+Result<std::int64_t> foldLot(const storage::Database& database, const std::string& order,
+                             const std::string& profile, const storage::Stamp& stamp)
+{
+    return database.write([&]() -> Result<std::int64_t> {
+        std::int64_t count = 0;
+        for (const storage::PieceInState& piece : storage::piecesIn(database, PieceState::Cut)) {
+            if (piece.order != order || piece.piece.profile != profile)
+                continue;
+            const PieceEvent folded{PieceEvent::Kind::Advance, PieceState::Folded, piece.count};
+            const auto logged =
+                storage::logEvent(database, {newUuid(), order, piece.piece.mark, folded, ""}, stamp);
+            // The pieces were read in this transaction: they are there.
+            if (!logged.ok())
+                throw storage::StorageFailure(logged.errors().front().sentence());
+            count += piece.count;
+        }
+        if (count == 0)
+            return Error{"profile " + profile, "no piece of it that is cut", "cut pieces that wait"};
+        return count;
+    });
+}
+
+} // namespace lapwright::acts

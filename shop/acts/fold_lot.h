@@ -1,0 +1,17 @@
+#pragma once
+
+#include "measure/result.h"
+#include "storage/database.h"
+#include "storage/orders.h"
+
+#include <cstdint>
+#include <string>
+
+namespace lapwright::acts {
+
+/// Says that every cut piece of one profile of an order is folded: all of them or none, in one transaction.
+/// How many they are. Error: none is cut and waiting.
+[[nodiscard]] Result<std::int64_t> foldLot(const storage::Database& database, const std::string& order,
+                                           const std::string& profile, const storage::Stamp& stamp);
+
+} // namespace lapwright::acts
