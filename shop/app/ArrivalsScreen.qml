@@ -14,34 +14,47 @@ ScreenFrame {
 
     actions: [
         ActionButton {
+            visible: !screen.desk.preview.empty && !screen.desk.currentWaits
+            text: qsTr("Papers")
+            sign: "orders"
+            onClicked: papers.open()
+        },
+        ActionButton {
             visible: !screen.desk.preview.empty
             text: qsTr("Ask back")
             sign: "send"
             onClicked: screen.desk.copy(screen.desk.question())
         },
-        ActionButton {
+        DutyButton {
             visible: screen.desk.currentWaits
-            enabled: screen.shop.mayPlan
+            whyNot: screen.shop.whyNotPlan
             text: qsTr("Do not take it")
             sign: "close"
-            onClicked: screen.desk.dismissCurrent()
+            onAct: screen.desk.dismissCurrent()
         },
-        ActionButton {
+        DutyButton {
             visible: screen.desk.currentWaits
-            enabled: screen.shop.mayPlan
+            whyNot: screen.shop.whyNotPlan
             text: qsTr("Accept all the same")
             sign: "done"
             kind: ActionButton.Danger
-            onClicked: screen.desk.acceptCurrent()
+            onAct: screen.desk.acceptCurrent()
         },
-        ActionButton {
-            enabled: screen.shop.mayPlan
+        DutyButton {
+            whyNot: screen.shop.whyNotPlan
             text: qsTr("Take orders in")
             sign: "open"
             kind: ActionButton.Primary
-            onClicked: picker.open()
+            onAct: picker.open()
         }
     ]
+
+    FolderPicker {
+        id: papers
+
+        title: qsTr("Where to write confirmation, quality sheet and labels")
+        onPicked: folder => screen.shop.papers.printOrder(screen.desk.current, folder)
+    }
 
     FilePicker {
         id: picker

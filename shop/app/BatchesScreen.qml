@@ -12,12 +12,13 @@ ScreenFrame {
     detail: qsTr("What is to be cut, by metal, gauge and colour")
     searched: desk.pieces
 
-    actions: ActionButton {
-        enabled: screen.shop.mayPlan && !screen.desk.planning
+    actions: DutyButton {
+        enabled: !screen.shop.planner.running
+        whyNot: screen.shop.whyNotPlan
         text: qsTr("Plan the cuts")
         sign: "cutting"
         kind: ActionButton.Primary
-        onClicked: screen.desk.plan()
+        onAct: screen.desk.plan()
     }
 
     ColumnLayout {
@@ -26,11 +27,8 @@ ScreenFrame {
         Layout.fillHeight: true
         Layout.preferredWidth: 560
 
-        ProgressStrip {
-            visible: screen.desk.planning
-            text: qsTr("Planning")
-            detail: screen.desk.progress
-            onCancelled: screen.desk.stopPlanning()
+        PlanningStrip {
+            planner: screen.shop.planner
             Layout.fillWidth: true
         }
 
@@ -76,9 +74,34 @@ ScreenFrame {
         RowsList {
             name: qsTr("Pieces of the batch")
             model: screen.desk.pieces
+            current: screen.desk.currentPiece
             emptyTitle: qsTr("No pieces")
+            onChosen: id => screen.desk.currentPiece = id
             Layout.fillWidth: true
             Layout.fillHeight: true
+        }
+
+        RowLayout {
+            visible: screen.desk.currentPiece !== ""
+            spacing: Theme.gap
+            Layout.fillWidth: true
+
+            DutyButton {
+                enabled: !screen.desk.orderHeld
+                text: screen.desk.pieceHeld ? qsTr("Let the piece in") : qsTr("Hold the piece")
+                sign: screen.desk.pieceHeld ? "undo" : "hold"
+                whyNot: screen.shop.whyNotPlan
+                Layout.fillWidth: true
+                onAct: screen.desk.holdPiece(!screen.desk.pieceHeld)
+            }
+
+            DutyButton {
+                text: screen.desk.orderHeld ? qsTr("Let the order in") : qsTr("Hold the order")
+                sign: screen.desk.orderHeld ? "undo" : "hold"
+                whyNot: screen.shop.whyNotPlan
+                Layout.fillWidth: true
+                onAct: screen.desk.holdOrder(!screen.desk.orderHeld)
+            }
         }
     }
 }

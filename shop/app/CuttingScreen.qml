@@ -22,7 +22,20 @@ ScreenFrame {
         event.accepted = true;
     }
 
+    FolderPicker {
+        id: papers
+
+        title: qsTr("Where to write the cut ticket and the remnants' labels")
+        onPicked: folder => screen.shop.papers.printCut(screen.desk.current, folder)
+    }
+
     actions: [
+        IconButton {
+            visible: screen.desk.current !== ""
+            sign: "orders"
+            text: qsTr("Papers: cut ticket, labels of remnants")
+            onClicked: papers.open()
+        },
         IconButton {
             sign: "back"
             text: qsTr("Sheet before")
@@ -39,20 +52,30 @@ ScreenFrame {
             text: qsTr("Next sheet")
             onClicked: screen.desk.step(1)
         },
-        ActionButton {
+        DutyButton {
+            visible: screen.desk.currentStrip !== "" && !screen.desk.ticked
+            enabled: !screen.shop.planner.running
+            whyNot: screen.shop.whyNotMake
+            text: qsTr("Strip spoilt")
+            sign: "scrap"
+            kind: ActionButton.Danger
+            onAct: screen.desk.stripSpoilt()
+        },
+        DutyButton {
             visible: screen.desk.unfinished
-            enabled: screen.shop.mayMake
+            whyNot: screen.shop.whyNotMake
             text: qsTr("All of it is cut")
             sign: "redo"
             kind: ActionButton.Primary
-            onClicked: screen.desk.finish()
+            onAct: screen.desk.finish()
         },
-        ActionButton {
-            enabled: screen.shop.mayMake && screen.desk.current !== ""
+        DutyButton {
+            enabled: screen.desk.current !== ""
+            whyNot: screen.shop.whyNotMake
             text: screen.desk.ticked ? qsTr("Not cut after all") : qsTr("This is cut")
             sign: screen.desk.ticked ? "undo" : "done"
             kind: screen.desk.ticked ? ActionButton.Quiet : ActionButton.Primary
-            onClicked: screen.desk.tick()
+            onAct: screen.desk.tick()
         }
     ]
 
@@ -107,6 +130,11 @@ ScreenFrame {
             }
         }
 
+        PlanningStrip {
+            planner: screen.shop.planner
+            Layout.fillWidth: true
+        }
+
         PictureView {
             picture: screen.desk.map
             Layout.fillWidth: true
@@ -124,6 +152,8 @@ ScreenFrame {
         RowsList {
             name: qsTr("Strips in cutting order")
             model: screen.desk.strips
+            current: screen.desk.currentStrip
+            onChosen: id => screen.desk.currentStrip = id
             Layout.fillWidth: true
             Layout.preferredHeight: Math.min(model.count * Theme.target * 1.25 + 4, 190)
         }

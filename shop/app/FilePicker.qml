@@ -8,6 +8,7 @@ Loader {
     property string title: ""
     property bool saves: false
     property bool several: false
+    property string ending: "json"
 
     signal picked(var files)
 
@@ -22,8 +23,8 @@ Loader {
     sourceComponent: FileDialog {
         title: picker.title
         fileMode: picker.saves ? FileDialog.SaveFile : picker.several ? FileDialog.OpenFiles : FileDialog.OpenFile
-        defaultSuffix: "json"
-        nameFilters: [qsTr("Lapwright documents (*.json)"), qsTr("All files (*)")]
+        defaultSuffix: picker.ending
+        nameFilters: [qsTr("Lapwright (*.%1)").arg(picker.ending), qsTr("All files (*)")]
         onAccepted: picker.picked(picker.saves ? [selectedFile] : selectedFiles)
     }
 }

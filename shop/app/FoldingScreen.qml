@@ -34,12 +34,12 @@ ScreenFrame {
             sign: "menu"
             onClicked: screen.queueShown = !screen.queueShown
         },
-        ActionButton {
+        DutyButton {
             visible: screen.desk.current !== ""
-            enabled: screen.shop.mayMake
+            whyNot: screen.shop.whyNotMake
             text: qsTr("Whole lot folded")
             sign: "done"
-            onClicked: screen.desk.lotFolded()
+            onAct: screen.desk.lotFolded()
         }
     ]
 
@@ -183,13 +183,13 @@ ScreenFrame {
                 onClicked: screen.desk.move()
             }
 
-            ActionButton {
-                enabled: screen.shop.mayMake
+            DutyButton {
+                whyNot: screen.shop.whyNotMake
                 text: qsTr("Spoilt")
                 sign: "scrap"
                 kind: ActionButton.Danger
                 implicitHeight: Theme.touchTarget
-                onClicked: screen.desk.pieceSpoilt()
+                onAct: screen.desk.pieceSpoilt()
             }
 
             ActionButton {
@@ -207,16 +207,16 @@ ScreenFrame {
                 Layout.minimumWidth: 110
             }
 
-            ActionButton {
+            DutyButton {
                 readonly property bool last: screen.desk.stepIndex + 1 >= screen.desk.stepCount
 
-                enabled: !last || screen.shop.mayMake
+                whyNot: last ? screen.shop.whyNotMake : ""
                 text: last ? qsTr("Piece folded") : qsTr("Next")
                 sign: last ? "done" : "forward"
                 kind: ActionButton.Primary
                 implicitHeight: Theme.touchTarget
                 Layout.minimumWidth: 170
-                onClicked: screen.desk.next()
+                onAct: screen.desk.next()
             }
         }
     }

@@ -12,6 +12,13 @@ ScreenFrame {
     detail: desk.ready.count > 0 ? qsTr("Folded and waiting for a truck: %1").arg(shop.counted(desk.ready.count, "mark")) : qsTr("Nothing waits for a truck")
     searched: desk.bundles
 
+    FolderPicker {
+        id: papers
+
+        title: qsTr("Where to write load list, check sheet and labels")
+        onPicked: folder => screen.shop.papers.printLoad(screen.desk.current, folder)
+    }
+
     FilePicker {
         id: saver
 
@@ -48,19 +55,21 @@ ScreenFrame {
             LabelledField {
                 id: truck
 
+                objectName: "truck"
                 label: qsTr("Truck")
                 placeholder: qsTr("Name or plate")
                 keepsLine: false
                 Layout.fillWidth: true
             }
 
-            ActionButton {
-                enabled: screen.shop.mayMake && screen.desk.ready.count > 0
+            DutyButton {
+                enabled: screen.desk.ready.count > 0
+                whyNot: screen.shop.whyNotMake
                 text: qsTr("Bundle and load")
                 sign: "loads"
                 kind: ActionButton.Primary
                 Layout.alignment: Qt.AlignBottom
-                onClicked: screen.desk.makeLoad(truck.text)
+                onAct: screen.desk.makeLoad(truck.text)
             }
         }
     }
@@ -87,6 +96,13 @@ ScreenFrame {
             text: qsTr("Bundles")
             detail: screen.desk.summary
             Layout.fillWidth: true
+
+            ActionButton {
+                visible: screen.desk.current !== ""
+                text: qsTr("Papers")
+                sign: "orders"
+                onClicked: papers.open()
+            }
 
             ActionButton {
                 visible: screen.desk.current !== ""

@@ -139,6 +139,13 @@ Window {
                 onLoaded: forceActiveFocus()
             }
 
+            LostBar {
+                visible: window.shop.lost !== ""
+                text: window.shop.lost
+                Layout.fillWidth: true
+                Layout.margins: Theme.gap
+            }
+
             MessageBar {
                 text: window.shop.message
                 trouble: window.shop.trouble

@@ -13,18 +13,19 @@ ScreenFrame {
     searched: desk.remakes
 
     actions: [
-        ActionButton {
-            enabled: screen.shop.mayPlan && screen.desk.remakes.total > 0
+        DutyButton {
+            enabled: screen.desk.remakes.total > 0
+            whyNot: screen.shop.whyNotPlan
             text: qsTr("Order all again")
             sign: "redo"
             kind: screen.desk.remakes.total > 0 ? ActionButton.Primary : ActionButton.Quiet
-            onClicked: screen.desk.remakeAll()
+            onAct: screen.desk.remakeAll()
         },
-        ActionButton {
-            enabled: screen.shop.mayMake
+        DutyButton {
+            whyNot: screen.shop.whyNotMake
             text: qsTr("Take a receipt in")
             sign: "open"
-            onClicked: picker.open()
+            onAct: picker.open()
         }
     ]
 

@@ -7,86 +7,134 @@ ScreenFrame {
     id: screen
 
     readonly property ReferenceShelf desk: shop.reference
+    readonly property LibraryDraft draft: desk.draft
+    readonly property RowsModel list: [desk.machines, desk.trims, desk.ruleSets, desk.floor][desk.kind]
 
-    title: qsTr("Machines, trim, rules")
-    detail: qsTr("What the program works with")
-    searched: [desk.machines, desk.trims, desk.rules][kind.currentIndex]
+    title: qsTr("Reference")
+    detail: draft.open ? qsTr("Changing %1").arg(draft.title) : qsTr("Machines, trim, rules, and the floor with its hours and rates")
+    searched: draft.open ? null : list
 
-    actions: ChoiceBar {
-        id: kind
+    actions: [
+        ChoiceBar {
+            visible: !screen.draft.open
+            name: qsTr("What to look up")
+            choices: [qsTr("Machines"), qsTr("Trim"), qsTr("Rules"), qsTr("Floor")]
+            currentIndex: screen.desk.kind
+            onChosen: index => screen.desk.kind = index
+            Layout.preferredWidth: 330
+        },
+        ActionButton {
+            visible: !screen.draft.open && screen.desk.current !== ""
+            text: qsTr("Export")
+            sign: "send"
+            onClicked: saver.open()
+        },
+        DutyButton {
+            visible: !screen.draft.open
+            whyNot: screen.shop.whyNotPlan
+            text: qsTr("Import")
+            sign: "open"
+            onAct: picker.open()
+        },
+        DutyButton {
+            visible: !screen.draft.open && screen.desk.current !== ""
+            whyNot: screen.shop.whyNotPlan
+            text: qsTr("Change")
+            sign: "edit"
+            onAct: screen.desk.edit()
+        },
+        ActionButton {
+            visible: screen.draft.open
+            text: qsTr("Leave as it was")
+            sign: "undo"
+            onClicked: screen.draft.leave()
+        },
+        ActionButton {
+            visible: screen.draft.open
+            enabled: screen.draft.trouble === ""
+            text: qsTr("Keep it")
+            sign: "done"
+            kind: ActionButton.Primary
+            onClicked: screen.draft.keep()
+        }
+    ]
 
-        name: qsTr("What to look up")
-        choices: [qsTr("Machines"), qsTr("Trim"), qsTr("Rules")]
-        onChosen: index => currentIndex = index
-        Layout.preferredWidth: 330
+    FilePicker {
+        id: picker
+
+        title: qsTr("Document to import")
+        onPicked: files => screen.desk.importFile(files[0])
     }
 
-    StackLayout {
-        currentIndex: kind.currentIndex
+    FilePicker {
+        id: saver
+
+        title: qsTr("Where to write it")
+        saves: true
+        onPicked: files => screen.desk.exportFile(files[0])
+    }
+
+    Loader {
+        visible: screen.draft.open
+        active: screen.draft.open
         Layout.fillWidth: true
         Layout.fillHeight: true
 
-        RowLayout {
-            spacing: Theme.space
-
-            RowsList {
-                name: qsTr("Machines")
-                model: screen.desk.machines
-                current: screen.desk.currentMachine
-                onChosen: id => screen.desk.currentMachine = id
-                Layout.preferredWidth: 360
-                Layout.maximumWidth: 420
-                Layout.fillHeight: true
-            }
-
-            PictureView {
-                picture: screen.desk.machine
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-            }
+        sourceComponent: DraftEditor {
+            draft: screen.draft
         }
+    }
 
-        RowLayout {
-            spacing: Theme.space
+    RowsList {
+        visible: !screen.draft.open
+        name: screen.title
+        model: screen.list
+        current: screen.desk.current
+        focus: true
+        onChosen: id => screen.desk.current = id
+        Layout.preferredWidth: 360
+        Layout.maximumWidth: 420
+        Layout.fillHeight: true
+    }
 
-            RowsList {
-                name: qsTr("Trim")
-                model: screen.desk.trims
-                current: screen.desk.currentTrim
-                onChosen: id => screen.desk.currentTrim = id
-                Layout.preferredWidth: 360
-                Layout.maximumWidth: 420
-                Layout.fillHeight: true
-            }
+    ColumnLayout {
+        visible: !screen.draft.open
+        spacing: Theme.gap
+        Layout.fillWidth: true
+        Layout.fillHeight: true
 
-            ColumnLayout {
-                spacing: Theme.gap
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-
-                PictureView {
-                    picture: screen.desk.trim
-                    Layout.fillWidth: true
-                    Layout.fillHeight: true
-                }
-
-                Words {
-                    text: qsTr("An example: 6 in 12, square corners, measures without a usual value a quarter up their range.")
-                    level: Words.Small
-                    muted: true
-                    Layout.fillWidth: true
-                }
-
-                Words {
-                    text: screen.desk.trimNote
-                    Layout.fillWidth: true
-                }
-            }
+        PictureView {
+            visible: !picture.empty
+            picture: screen.desk.picture
+            Layout.fillWidth: true
+            Layout.fillHeight: true
         }
 
         FindingsList {
-            name: qsTr("Rules")
+            visible: screen.desk.kind === LibraryDraft.Rules
+            name: qsTr("Clauses")
             model: screen.desk.rules
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+        }
+
+        Words {
+            visible: screen.desk.kind === LibraryDraft.Trim
+            text: qsTr("An example: 6 in 12, square corners, measures without a usual value a quarter up their range.")
+            level: Words.Small
+            muted: true
+            Layout.fillWidth: true
+        }
+
+        Words {
+            visible: text !== ""
+            text: screen.desk.note
+            Layout.fillWidth: true
+        }
+
+        Item {
+            visible: screen.desk.kind === LibraryDraft.Floor
+            Layout.fillHeight: true
         }
     }
 }

@@ -9,22 +9,24 @@ ScreenFrame {
     readonly property ScheduleDesk desk: shop.schedule
 
     title: qsTr("Schedule")
-    detail: qsTr("Each machine's day; pin what must stay, the rest is planned around it")
+    detail: qsTr("Drag a task to where it must stay: the rest is planned around it")
     searched: desk.tasks
 
     actions: [
-        ActionButton {
-            enabled: screen.shop.mayPlan && !screen.desk.working && screen.desk.currentTask !== ""
+        DutyButton {
+            enabled: !screen.shop.planner.running && screen.desk.currentTask !== ""
+            whyNot: screen.shop.whyNotPlan
             text: screen.desk.currentPinned ? qsTr("Let go") : qsTr("Pin here")
             sign: "hold"
-            onClicked: screen.desk.togglePin()
+            onAct: screen.desk.togglePin()
         },
-        ActionButton {
-            enabled: screen.shop.mayPlan && !screen.desk.working
+        DutyButton {
+            enabled: !screen.shop.planner.running
+            whyNot: screen.shop.whyNotPlan
             text: qsTr("Schedule from now")
             sign: "schedule"
             kind: ActionButton.Primary
-            onClicked: screen.desk.scheduleAnew()
+            onAct: screen.desk.scheduleAnew()
         }
     ]
 
@@ -56,7 +58,25 @@ ScreenFrame {
             onChosen: id => screen.desk.currentTask = id
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.preferredHeight: 360
+            Layout.preferredHeight: 300
+        }
+
+        SectionHeader {
+            visible: screen.desk.late.count > 0
+            text: qsTr("Late, and why")
+            detail: screen.shop.counted(screen.desk.late.count, "task")
+            Layout.fillWidth: true
+        }
+
+        RowsList {
+            visible: screen.desk.late.count > 0
+            name: qsTr("Late tasks")
+            model: screen.desk.late
+            current: screen.desk.currentTask
+            onChosen: id => screen.desk.showLate(id)
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.preferredHeight: 180
         }
     }
 
@@ -65,16 +85,14 @@ ScreenFrame {
         Layout.fillWidth: true
         Layout.fillHeight: true
 
-        ProgressStrip {
-            visible: screen.desk.working
-            text: qsTr("Scheduling")
-            detail: screen.desk.progress
-            onCancelled: screen.desk.stopScheduling()
+        PlanningStrip {
+            planner: screen.shop.planner
             Layout.fillWidth: true
         }
 
-        PictureView {
-            picture: screen.desk.picture
+        GanttView {
+            desk: screen.desk
+            open: screen.shop.mayPlan && !screen.shop.planner.running
             Layout.fillWidth: true
             Layout.fillHeight: true
         }
@@ -83,7 +101,7 @@ ScreenFrame {
             visible: text !== ""
             text: screen.desk.summary
             level: Words.Small
-            maximumLineCount: 4
+            maximumLineCount: 3
             wrapMode: Text.Wrap
             Layout.fillWidth: true
         }

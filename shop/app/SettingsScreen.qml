@@ -12,6 +12,23 @@ ScreenFrame {
     title: qsTr("Settings")
     detail: qsTr("Of this station; kept as you choose")
 
+    FilePicker {
+        id: copy
+
+        title: qsTr("Where to copy everything to")
+        saves: true
+        ending: "db"
+        onPicked: files => screen.shop.backUp(files[0])
+    }
+
+    FilePicker {
+        id: kept
+
+        title: qsTr("The copy to restore")
+        ending: "db"
+        onPicked: files => screen.shop.restore(files[0])
+    }
+
     Flickable {
         contentHeight: column.implicitHeight
         clip: true
@@ -151,6 +168,60 @@ ScreenFrame {
                     by: 5
                     onChangedByPerson: value => screen.preferences.planSeconds = value
                 }
+            }
+
+            SectionHeader {
+                text: qsTr("Paper")
+                Layout.fillWidth: true
+                Layout.topMargin: Theme.space
+            }
+
+            ChoiceBar {
+                name: qsTr("Labels")
+                choices: [qsTr("Sheets of labels"), qsTr("Roll 100 × 50 mm"), qsTr("Roll 4 × 2 in")]
+                currentIndex: screen.preferences.labelStock
+                Layout.fillWidth: true
+                onChosen: index => screen.preferences.labelStock = index
+            }
+
+            SwitchRow {
+                text: qsTr("Angles between the legs")
+                detail: qsTr("On quality sheets, instead of how far a bend turns from flat")
+                checked: screen.preferences.includedAngles
+                Layout.fillWidth: true
+                onToggled: screen.preferences.includedAngles = checked
+            }
+
+            SectionHeader {
+                text: qsTr("Backup")
+                Layout.fillWidth: true
+                Layout.topMargin: Theme.space
+            }
+
+            RowLayout {
+                spacing: Theme.gap
+                Layout.fillWidth: true
+
+                ActionButton {
+                    text: qsTr("Copy everything to a file")
+                    sign: "send"
+                    onClicked: copy.open()
+                }
+
+                DutyButton {
+                    text: qsTr("Restore from a copy")
+                    sign: "undo"
+                    kind: ActionButton.Danger
+                    whyNot: screen.shop.whyNotPlan
+                    onAct: kept.open()
+                }
+            }
+
+            Words {
+                text: qsTr("Restoring puts the copy in place of everything, at every station; what stood here before is written beside the copy first.")
+                level: Words.Small
+                muted: true
+                Layout.fillWidth: true
             }
 
             Words {

@@ -18,11 +18,11 @@ ScreenFrame {
             sign: "send"
             onClicked: saver.open()
         },
-        ActionButton {
-            enabled: screen.shop.mayPlan
+        DutyButton {
+            whyNot: screen.shop.whyNotPlan
             text: qsTr("Read from a file")
             sign: "open"
-            onClicked: picker.open()
+            onAct: picker.open()
         }
     ]
 
@@ -84,14 +84,14 @@ ScreenFrame {
             Layout.fillWidth: true
         }
 
-        ActionButton {
+        DutyButton {
             visible: screen.desk.isRemnant
-            enabled: screen.shop.mayPlan
+            whyNot: screen.shop.whyNotPlan
             text: qsTr("It is not there any more")
             sign: "scrap"
             kind: ActionButton.Danger
             Layout.fillWidth: true
-            onClicked: screen.desk.removeRemnant()
+            onAct: screen.desk.removeRemnant()
         }
 
         Item {

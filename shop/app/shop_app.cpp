@@ -43,6 +43,14 @@ QString ownFolder()
     return folder;
 }
 
+/// Where this machine's shop keeps its own machines, trim and rules, unless it names a folder.
+QString ownLibrary()
+{
+    const QString folder = ownFolder() + "/library";
+    QDir().mkpath(folder);
+    return folder;
+}
+
 Options read(const QGuiApplication& application)
 {
     QCommandLineParser parser;
@@ -64,6 +72,8 @@ Options read(const QGuiApplication& application)
                                                                           : ownFolder() + "/station.ini";
     for (const QString& folder : parser.values("library"))
         options.libraryFolders.push_back(folder.toStdString());
+    if (options.libraryFolders.empty() && !options.selfTest)
+        options.libraryFolders.push_back(ownLibrary().toStdString());
     for (const QString& file : parser.positionalArguments())
         options.files.append(QUrl::fromLocalFile(QDir::current().absoluteFilePath(file)));
     return options;

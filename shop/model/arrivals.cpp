@@ -5,6 +5,7 @@
 #include "acts/kept_order.h"
 #include "acts/words.h"
 #include "documents/order.h"
+#include "schedule/label_text.h"
 #include "shop.h"
 #include "storage/document_file.h"
 #include "storage/orders.h"
@@ -17,7 +18,7 @@
 
 #include <algorithm>
 #include <iterator>
-#include <map>
+#include <set>
 #include <utility>
 
 namespace lapwright::model {
@@ -26,6 +27,9 @@ namespace {
 
 /// How often the watched folder is looked into, milliseconds.
 constexpr int lookEvery = 1000;
+
+/// So many orders at most are found by a search: who wants another one types more of its name.
+constexpr std::int64_t mostFound = 100;
 
 const QString waitingPrefix = QStringLiteral("waiting/");
 
@@ -40,17 +44,24 @@ std::string hashOf(const std::string& text)
     return documents::revisionHash(documents::readOrder(text).value());
 }
 
-/// Everything that waits.
-std::vector<storage::WaitingOrder> waitingOrders(const storage::Database& database)
+/// All pages of a list.
+template <class Row, class List>
+std::vector<Row> allOf(const List& list)
 {
-    std::vector<storage::WaitingOrder> all;
+    std::vector<Row> all;
     storage::From from;
     do {
-        storage::Page<storage::WaitingOrder> page = storage::listWaiting(database, from);
+        storage::Page<Row> page = list(from);
         std::move(page.rows.begin(), page.rows.end(), std::back_inserter(all));
         from.after = page.next;
     } while (!from.after.empty());
     return all;
+}
+
+std::vector<storage::WaitingOrder> waitingOrders(const storage::Database& database)
+{
+    return allOf<storage::WaitingOrder>(
+        [&](const storage::From& from) { return storage::listWaiting(database, from); });
 }
 
 rules::Findings reasonsOf(const storage::WaitingOrder& order)
@@ -77,6 +88,40 @@ QString stateOf(const schedule::PieceCounts& counts)
     return parts.join(QStringLiteral(", "));
 }
 
+Row orderRow(const storage::OrderRow& found)
+{
+    const storage::OrderSummary& order = found.order;
+    Row row;
+    row.id = shown(order.id);
+    row.title = shown(order.jobName);
+    row.detail = shown(order.customer) +
+                 (order.revision > 1 ? Arrivals::tr(", revision %1").arg(order.revision) : QString());
+    row.trailing = shown(order.wantedBy);
+    row.trailingDetail = stateOf(found.counts);
+    row.sign = order.held ? QStringLiteral("hold") : QStringLiteral("orders");
+    return row;
+}
+
+std::vector<storage::OrderRow> openOrders(const storage::Database& database)
+{
+    return allOf<storage::OrderRow>([&](const storage::From& from) {
+        return storage::listOrders(database, storage::OrdersShown::Unfinished, from);
+    });
+}
+
+/// What a person typed or a scanner read finds among all orders there ever were.
+std::vector<storage::OrderRow> searched(const storage::Database& database, const QString& search)
+{
+    if (const auto label = schedule::readLabelText(search.toStdString()); label.ok()) {
+        const auto found = storage::orderRow(database, label->order);
+        return found ? std::vector{*found} : std::vector<storage::OrderRow>();
+    }
+    std::vector<std::string> words;
+    for (const QString& word : search.split(u' ', Qt::SkipEmptyParts))
+        words.push_back(word.toStdString());
+    return storage::findOrders(database, words, mostFound);
+}
+
 } // namespace
 
 Arrivals::Arrivals(Shop& shop) : Desk(shop), preview_(new OrderPreview(shop))
@@ -85,44 +130,47 @@ Arrivals::Arrivals(Shop& shop) : Desk(shop), preview_(new OrderPreview(shop))
     connect(&look_, &QTimer::timeout, this, &Arrivals::lookIntoFolder);
     connect(&nudge_, &QFileSystemWatcher::directoryChanged, this, &Arrivals::lookIntoFolder);
     connect(shop.preferences(), &Preferences::changed, this, &Arrivals::watchFolder);
+    connect(&orders_, &RowsModel::searchChanged, this,
+            [this] { this->shop().attempt([this] { showOrders(); }); });
     watchFolder();
 }
 
 void Arrivals::reload()
 {
     waiting_ = waitingOrders(shop().database());
-    const std::vector<storage::OrderSummary> current = storage::currentOrders(shop().database());
-    std::map<std::string, std::string> names;
-    for (const storage::OrderSummary& order : current)
-        names[order.id] = order.jobName;
-    QList<Row> rows;
-    for (const storage::WaitingOrder& order : waiting_) {
-        const auto name = names.find(order.order);
-        Row row;
-        row.id = rowOf(order.hash);
-        row.title = shown(name == names.end() ? order.order : name->second);
-        row.detail = tr("revision %1 waits for a person").arg(order.revision);
-        row.trailing = shown(order.receivedAt).left(10);
-        row.sign = QStringLiteral("hold");
-        row.weight = static_cast<int>(rules::Weight::Blocks);
-        rows.append(row);
-    }
-    for (const storage::OrderSummary& order : current) {
-        Row row;
-        row.id = shown(order.id);
-        row.title = shown(order.jobName);
-        row.detail = shown(order.customer) +
-                     (order.revision > 1 ? tr(", revision %1").arg(order.revision) : QString());
-        row.trailing = shown(order.wantedBy);
-        row.trailingDetail = stateOf(storage::orderCounts(shop().database(), order.id));
-        row.sign = QStringLiteral("orders");
-        rows.append(row);
-    }
-    orders_.setRows(rows);
+    showOrders();
     if (orders_.indexOf(current_) < 0)
         current_ = orders_.idAt(0);
     showPreview();
     emit waitingChanged();
+}
+
+void Arrivals::showOrders()
+{
+    QList<Row> rows;
+    for (const storage::WaitingOrder& order : waiting_) {
+        const auto here = storage::orderRow(shop().database(), order.order);
+        Row row;
+        row.id = rowOf(order.hash);
+        row.title = shown(here ? here->order.jobName : order.order);
+        row.detail = tr("revision %1 waits for a person").arg(order.revision);
+        row.trailing = localTime(order.receivedAt);
+        row.sign = QStringLiteral("hold");
+        row.weight = static_cast<int>(rules::Weight::Blocks);
+        rows.append(row);
+    }
+    std::set<std::string> listed;
+    for (const storage::OrderRow& order : openOrders(shop().database())) {
+        listed.insert(order.order.id);
+        rows.append(orderRow(order));
+    }
+    // What left long ago is only looked for when somebody searches.
+    for (const storage::OrderRow& order : searched(shop().database(), orders_.search()))
+        if (listed.insert(order.order.id).second) {
+            rows.append(orderRow(order));
+            rows.back().also = orders_.search();
+        }
+    orders_.setRows(rows);
 }
 
 void Arrivals::setCurrent(const QString& id)
@@ -165,9 +213,8 @@ void Arrivals::showPreview()
 
 void Arrivals::takeFiles(const QList<QUrl>& files)
 {
-    if (!shop().mayPlan())
-        return shop().tellTrouble(
-            tr("Nothing is taken in: what you may do here, as Settings says, is not to plan"));
+    if (!shop().letsPlan())
+        return;
     QStringList paths;
     for (const QUrl& file : files)
         paths.append(file.isLocalFile() ? file.toLocalFile() : file.toString());
@@ -222,7 +269,7 @@ void Arrivals::take(const QString& path, QStringList& said, bool& trouble)
 void Arrivals::acceptCurrent()
 {
     const storage::WaitingOrder* waits = currentWaiting();
-    if (waits == nullptr || !shop().mayPlan())
+    if (waits == nullptr || !shop().letsPlan())
         return;
     const storage::WaitingOrder order = *waits;
     shop().act([&] {
@@ -247,7 +294,7 @@ void Arrivals::acceptCurrent()
 void Arrivals::dismissCurrent()
 {
     const storage::WaitingOrder* waits = currentWaiting();
-    if (waits == nullptr || !shop().mayPlan())
+    if (waits == nullptr || !shop().letsPlan())
         return;
     const storage::WaitingOrder order = *waits;
     shop().act([&] {

@@ -61,6 +61,7 @@ private:
     void take(const QString& path, QStringList& said, bool& trouble);
     /// Nullptr if the current one does not wait.
     [[nodiscard]] const storage::WaitingOrder* currentWaiting() const;
+    void showOrders();
     void showPreview();
     void watchFolder();
     void lookIntoFolder();

@@ -2,47 +2,41 @@
 
 #include "acts/cut_words.h"
 #include "acts/fold_words.h"
+#include "acts/planned_pieces.h"
 #include "acts/words.h"
-#include "documents/cut.h"
+#include "schedule/batch.h"
 #include "shop.h"
-#include "storage/piece_events.h"
 #include "storage/shop_state.h"
 #include "text.h"
 
 #include <algorithm>
-#include <chrono>
-#include <map>
 #include <set>
+#include <utility>
 
 namespace lapwright::model {
 
 namespace {
-
-using schedule::PieceState;
 
 QString keyOf(const site::Material& material)
 {
     return shown(material.metal + "/" + material.gauge + "/" + material.colour);
 }
 
-site::Material materialOf(const storage::OrderedPiece& piece)
+site::Material materialOf(const storage::PieceToCut& piece)
 {
-    return {piece.metal, piece.gauge, piece.colour};
+    const storage::OrderedPiece& ordered = piece.piece.piece;
+    return {ordered.metal, ordered.gauge, ordered.colour};
 }
 
-std::map<std::string, storage::OrderSummary> ordersById(const storage::Database& database)
+QString idOf(const storage::PieceToCut& piece)
 {
-    std::map<std::string, storage::OrderSummary> orders;
-    for (storage::OrderSummary& order : storage::currentOrders(database))
-        orders[order.id] = std::move(order);
-    return orders;
+    return shown(schedule::blankKey(piece.piece.order, piece.piece.piece.mark));
 }
 
-struct OpenBatch {
-    std::int64_t pieces = 0;
-    std::set<std::string> orders;
-    std::string earliest;
-};
+bool isHeld(const storage::PieceToCut& piece)
+{
+    return piece.orderHeld || piece.pieceHeld;
+}
 
 Row findingRow(int number, const std::string& place, const std::string& text)
 {
@@ -54,49 +48,30 @@ Row findingRow(int number, const std::string& place, const std::string& text)
     return row;
 }
 
+/// "Larkfield House, E1.2".
+std::string nameOf(const schedule::Batch& batch, const std::string& blankKey)
+{
+    const std::string order = schedule::orderOfBlank(blankKey);
+    for (const schedule::ServedOrder& served : batch.orders)
+        if (served.order == order)
+            return served.job + ", " + schedule::markOfBlank(blankKey);
+    return schedule::markOfBlank(blankKey);
+}
+
 } // namespace
 
-Batches::Batches(Shop& shop) : Desk(shop)
-{
-    connect(&worker_, &PlanWorker::progressed, this, [this](const QString& phase) {
-        progress_ = tr("Looking: %1").arg(phase);
-        emit progressChanged();
-    });
-    connect(&worker_, &PlanWorker::finished, this, &Batches::finish);
-}
+Batches::Batches(Shop& shop) : Desk(shop) {}
 
 void Batches::reload()
 {
-    const auto orders = ordersById(shop().database());
-    std::map<site::Material, OpenBatch> open;
-    for (const storage::PieceInState& piece : storage::piecesIn(shop().database(), PieceState::Ordered)) {
-        OpenBatch& batch = open[materialOf(piece.piece)];
-        batch.pieces += piece.count;
-        batch.orders.insert(piece.order);
-        const auto order = orders.find(piece.order);
-        if (order != orders.end() && !order->second.wantedBy.empty() &&
-            (batch.earliest.empty() || order->second.wantedBy < batch.earliest))
-            batch.earliest = order->second.wantedBy;
-    }
-    std::map<site::Material, std::string> planned;
-    for (const storage::StoredPlan& stored : storage::waitingPlans(shop().database()))
-        if (const auto plan = documents::readCutPlan(stored.document); plan.ok())
-            planned[stored.material] = acts::summaryInWords(plan->value, shop().style());
+    toCut_ = storage::piecesToCut(shop().database());
+    readPlans();
+    std::set<site::Material> open;
+    for (const storage::PieceToCut& piece : toCut_)
+        open.insert(materialOf(piece));
     QList<Row> rows;
-    for (const auto& [material, batch] : open) {
-        const auto plan = planned.find(material);
-        Row row;
-        row.id = keyOf(material);
-        row.title = shop().describe(material);
-        row.detail = plan == planned.end() ? tr("not planned yet") : shown(plan->second);
-        row.trailing = shown(lapwright::counted(batch.pieces, "piece"));
-        row.trailingDetail =
-            batch.earliest.empty()
-                ? shown(lapwright::counted(static_cast<std::int64_t>(batch.orders.size()), "order"))
-                : tr("first due %1").arg(shown(batch.earliest));
-        row.swatch = shop().swatchOf(material.colour);
-        rows.append(row);
-    }
+    for (const site::Material& material : open)
+        rows.append(rowOf(material, keyOf(material)));
     batches_.setRows(rows);
     if (batches_.indexOf(current_) < 0)
         current_ = batches_.idAt(0);
@@ -104,92 +79,180 @@ void Batches::reload()
     emit currentChanged();
 }
 
+void Batches::readPlans()
+{
+    const auto known = std::exchange(plans_, {});
+    metals_.clear();
+    for (const storage::StoredPlan& stored : storage::waitingPlans(shop().database())) {
+        metals_[stored.id] = stored.material;
+        if (const auto same = known.find(stored.id); same != known.end())
+            plans_.insert(*same);
+        else if (auto read = documents::readCutPlan(stored.document); read.ok())
+            plans_.emplace(stored.id, std::move(read->value));
+    }
+}
+
+Row Batches::rowOf(const site::Material& material, const QString& id) const
+{
+    std::int64_t toCut = 0, held = 0, planned = 0;
+    std::string earliest;
+    for (const storage::PieceToCut& piece : toCut_) {
+        if (materialOf(piece) != material)
+            continue;
+        (isHeld(piece) ? held : toCut) += piece.piece.count;
+        if (!isHeld(piece) && !piece.wantedBy.empty() && (earliest.empty() || piece.wantedBy < earliest))
+            earliest = piece.wantedBy;
+    }
+    QStringList said;
+    for (const auto& [plan, cut] : plans_) {
+        if (metals_.at(plan) != material)
+            continue;
+        for (const storage::PlannedPiece& piece : acts::piecesCutBy(cut))
+            planned += piece.count;
+        said.append(shown(acts::summaryInWords(cut, shop().style())));
+    }
+    if (said.isEmpty())
+        said.append(tr("not planned yet"));
+    else if (planned < toCut)
+        said.prepend(tr("%1 not planned yet").arg(counted(toCut - planned, "piece")));
+    Row row;
+    row.id = id;
+    row.title = shop().describe(material);
+    row.detail = said.join(QStringLiteral("; "));
+    row.trailing = counted(toCut, "piece");
+    QStringList more;
+    if (!earliest.empty())
+        more.append(tr("first due %1").arg(shown(earliest)));
+    if (held > 0)
+        more.append(tr("%1 held").arg(held));
+    row.trailingDetail = more.join(QStringLiteral(", "));
+    row.swatch = shop().swatchOf(material.colour);
+    return row;
+}
+
 void Batches::setCurrent(const QString& id)
 {
     if (id == current_)
         return;
     current_ = id;
-    shop().attempt([this] { showPieces(); });
+    showPieces();
     emit currentChanged();
+}
+
+void Batches::setCurrentPiece(const QString& id)
+{
+    if (id == currentPiece_)
+        return;
+    currentPiece_ = id;
+    emit pieceChanged();
+}
+
+const storage::PieceToCut* Batches::piece() const
+{
+    const auto found = std::find_if(toCut_.begin(), toCut_.end(), [this](const storage::PieceToCut& piece) {
+        return idOf(piece) == currentPiece_;
+    });
+    return found == toCut_.end() ? nullptr : &*found;
+}
+
+bool Batches::pieceHeld() const
+{
+    return piece() != nullptr && piece()->pieceHeld;
+}
+
+bool Batches::orderHeld() const
+{
+    return piece() != nullptr && piece()->orderHeld;
 }
 
 void Batches::showPieces()
 {
-    const auto orders = ordersById(shop().database());
     QList<Row> rows;
-    for (const storage::PieceInState& piece : storage::piecesIn(shop().database(), PieceState::Ordered)) {
-        if (keyOf(materialOf(piece.piece)) != current_)
+    for (const storage::PieceToCut& one : toCut_) {
+        if (keyOf(materialOf(one)) != current_)
             continue;
-        const auto order = orders.find(piece.order);
+        const storage::OrderedPiece& ordered = one.piece.piece;
         Row row;
-        row.id = shown(piece.order + "/" + piece.piece.mark);
-        row.title = shown(piece.piece.mark);
-        row.detail = order == orders.end() ? QString() : shown(order->second.jobName);
-        row.trailing = tr("%1 × %2").arg(shown(write(piece.piece.girth, shop().style())),
-                                         shown(write(piece.piece.length, shop().style())));
-        row.trailingDetail = shown(lapwright::counted(piece.count, "piece"));
+        row.id = idOf(one);
+        row.title = shown(ordered.mark);
+        row.detail = shown(one.jobName) + (one.orderHeld   ? tr(", its order is held")
+                                           : one.pieceHeld ? tr(", held")
+                                           : one.remade    ? tr(", made again")
+                                                           : QString());
+        row.trailing = tr("%1 × %2").arg(shown(write(ordered.girth, shop().style())),
+                                         shown(write(ordered.length, shop().style())));
+        row.trailingDetail = counted(one.piece.count, "piece");
+        row.sign = isHeld(one) ? QStringLiteral("hold") : QString();
         rows.append(row);
     }
     pieces_.setRows(rows);
+    if (pieces_.indexOf(currentPiece_) < 0)
+        currentPiece_ = pieces_.idAt(0);
+    emit pieceChanged();
+}
+
+void Batches::holdPiece(bool held)
+{
+    if (piece() == nullptr || !shop().letsPlan())
+        return;
+    const std::string order = piece()->piece.order, mark = piece()->piece.piece.mark;
+    shop().act([&] {
+        if (!storage::holdPiece(shop().database(), order, mark, held))
+            return shop().tellTrouble(tr("%1 is not in its order any more").arg(shown(mark)));
+        shop().tell((held ? tr("%1 is held; plan again") : tr("%1 is let in; plan again")).arg(shown(mark)));
+    });
+}
+
+void Batches::holdOrder(bool held)
+{
+    if (piece() == nullptr || !shop().letsPlan())
+        return;
+    const std::string order = piece()->piece.order;
+    const QString name = shown(piece()->jobName);
+    shop().act([&] {
+        if (!storage::holdOrder(shop().database(), order, held))
+            return shop().tellTrouble(tr("%1 is not here any more").arg(name));
+        shop().tell(
+            (held ? tr("%1 is held as a whole; plan again") : tr("%1 is let in; plan again")).arg(name));
+    });
 }
 
 void Batches::plan()
 {
-    if (worker_.running() || !shop().mayPlan())
-        return;
-    acts::PlanRequest request;
-    request.settings.timeLimit = std::chrono::seconds(shop().preferences()->planSeconds());
-    request.libraryFolders = shop().libraryFolders();
-    PlanWork work;
-    work.cuts = std::move(request);
-    work.schedule.from = shop().wallClock();
-    work.schedule.libraryFolders = shop().libraryFolders();
-    progress_ = tr("Gathering what is to be cut");
-    worker_.start(shop().databasePath().toStdString(), std::move(work), shop().stamp());
-    emit progressChanged();
+    if (shop().letsPlan())
+        shop().planCuts([this](const PlanDone& done) { tell(*done.planned); });
 }
 
-void Batches::stopPlanning()
+void Batches::tell(const acts::Planned& planned)
 {
-    worker_.stop();
-    progress_ = tr("Stopping; the best plan so far is kept");
-    emit progressChanged();
-}
-
-void Batches::finish()
-{
-    emit progressChanged();
-    const PlanWorker::Outcome& outcome = worker_.outcome();
-    if (!outcome.ok()) {
-        shop().tellTrouble(outcome.errors());
-        return;
-    }
     const Style style = shop().style();
     QList<Row> rows;
-    for (const acts::Unfoldable& one : outcome->planned->unfoldable)
+    const auto add = [&rows](const std::string& place, const std::string& text) {
+        rows.append(findingRow(static_cast<int>(rows.size()), place, text));
+    };
+    for (const acts::Unfoldable& one : planned.unfoldable)
         for (const std::string& line : acts::inWords(one.outcome, style))
-            rows.append(findingRow(static_cast<int>(rows.size()), one.name, line));
-    for (const acts::PlannedBatch& batch : outcome->planned->batches) {
+            add(one.name, line);
+    for (const acts::PlannedBatch& batch : planned.batches) {
         const std::string place = shop().describe(batch.batch.material).toStdString();
         for (const cutting::Refusal& refusal : batch.refusals)
-            rows.append(
-                findingRow(static_cast<int>(rows.size()), place, lapwright::say(refusal.reason, style)));
+            add(place, lapwright::say(refusal.reason, style));
         if (batch.plan)
             for (const cutting::Shortfall& missing : batch.plan->plan.notCut)
-                rows.append(findingRow(static_cast<int>(rows.size()), place,
-                                       "The stock does not suffice for " + std::to_string(missing.count) +
-                                           " of " + batch.plan->problem.blanks[missing.blank].key + "."));
+                add(place, "The stock does not suffice for " + std::to_string(missing.count) + " of " +
+                               nameOf(batch.batch, batch.plan->problem.blanks[missing.blank].key) + ".");
     }
     findings_.setRows(rows);
-    shop().noteChange();
+    QStringList said;
+    said.append(
+        planned.batches.empty()
+            ? tr("Nothing is left to cut")
+            : tr("%1 planned").arg(counted(static_cast<std::int64_t>(planned.batches.size()), "metal")));
+    if (planned.held > 0)
+        said.append(tr("%1 held").arg(counted(planned.held, "piece")));
     if (rows.isEmpty())
-        shop().tell(
-            outcome->planned->batches.empty()
-                ? tr("Nothing is left to cut")
-                : tr("%1 planned")
-                      .arg(counted(static_cast<std::int64_t>(outcome->planned->batches.size()), "metal")));
-    else
-        shop().tellTrouble(tr("Planned, but not everything can be made: see the list"));
+        return shop().tell(said.join(QStringLiteral(", ")));
+    shop().tellTrouble(tr("Planned, but not everything can be made: see the list"));
 }
 
 } // namespace lapwright::model

@@ -1,10 +1,17 @@
 #pragma once
 
+#include "acts/planning.h"
 #include "desk.h"
-#include "plan_worker.h"
+#include "documents/cut.h"
 #include "rows_model.h"
+#include "storage/piece_events.h"
 
 #include <QString>
+
+#include <cstdint>
+#include <map>
+#include <string>
+#include <vector>
 
 namespace lapwright::model {
 
@@ -19,8 +26,10 @@ class Batches : public Desk {
     /// What the last planning had to say: what cannot be cut or folded.
     Q_PROPERTY(lapwright::model::RowsModel* findings READ findings CONSTANT FINAL)
     Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY currentChanged FINAL)
-    Q_PROPERTY(bool planning READ planning NOTIFY progressChanged FINAL)
-    Q_PROPERTY(QString progress READ progress NOTIFY progressChanged FINAL)
+    Q_PROPERTY(QString currentPiece READ currentPiece WRITE setCurrentPiece NOTIFY pieceChanged FINAL)
+    /// A person keeps the current piece out of the batch, or the whole order it is of.
+    Q_PROPERTY(bool pieceHeld READ pieceHeld NOTIFY pieceChanged FINAL)
+    Q_PROPERTY(bool orderHeld READ orderHeld NOTIFY pieceChanged FINAL)
 
 public:
     explicit Batches(Shop& shop);
@@ -30,29 +39,41 @@ public:
     [[nodiscard]] RowsModel* findings() { return &findings_; }
     [[nodiscard]] QString current() const { return current_; }
     void setCurrent(const QString& id);
-    [[nodiscard]] bool planning() const { return worker_.running(); }
-    [[nodiscard]] QString progress() const { return progress_; }
+    [[nodiscard]] QString currentPiece() const { return currentPiece_; }
+    void setCurrentPiece(const QString& id);
+    [[nodiscard]] bool pieceHeld() const;
+    [[nodiscard]] bool orderHeld() const;
 
     Q_INVOKABLE void plan();
-    Q_INVOKABLE void stopPlanning();
+    /// Keeps the current piece out of every batch, or lets it in again; a plan that cuts it is taken back.
+    Q_INVOKABLE void holdPiece(bool held);
+    /// The same for the whole order of the current piece.
+    Q_INVOKABLE void holdOrder(bool held);
 
 signals:
     void currentChanged();
-    void progressChanged();
+    void pieceChanged();
 
 protected:
     void reload() override;
 
 private:
+    /// What the last planning had to say.
+    void tell(const acts::Planned& planned);
+    /// Reads the plans that wait and are not known yet, and forgets those that do not.
+    void readPlans();
+    [[nodiscard]] Row rowOf(const site::Material& material, const QString& id) const;
     void showPieces();
-    void finish();
+    [[nodiscard]] const storage::PieceToCut* piece() const;
 
     RowsModel batches_;
     RowsModel pieces_;
     RowsModel findings_;
     QString current_;
-    QString progress_;
-    PlanWorker worker_;
+    QString currentPiece_;
+    std::vector<storage::PieceToCut> toCut_;
+    std::map<std::string, documents::CutPlan> plans_; ///< that wait, by id
+    std::map<std::string, site::Material> metals_;    ///< of those plans
 };
 
 } // namespace lapwright::model

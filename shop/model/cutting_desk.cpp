@@ -46,8 +46,10 @@ void CuttingDesk::reload()
 {
     readPlans();
     showRows();
-    if (sheets_.indexOf(current_) < 0)
+    if (sheets_.indexOf(current_) < 0) {
         current_ = sheets_.idAt(0);
+        currentStrip_.clear();
+    }
     showCurrent();
 }
 
@@ -65,10 +67,11 @@ Result<CuttingDesk::Plan> CuttingDesk::read(const storage::StoredPlan& stored)
 
 void CuttingDesk::readPlans()
 {
+    ticked_ = storage::tickedPatterns(shop().database());
     std::vector<Plan> known = std::exchange(plans_, {});
     order_.clear();
     std::map<std::string, std::string> jobs;
-    for (const storage::OrderSummary& order : storage::currentOrders(shop().database()))
+    for (const storage::OrderSummary& order : storage::unfinishedOrders(shop().database()))
         jobs[order.id] = order.jobName;
     for (const storage::StoredPlan& stored : storage::waitingPlans(shop().database())) {
         const auto same =
@@ -98,7 +101,7 @@ void CuttingDesk::showRows()
         row.trailing = tr("× %1").arg(pattern.count);
         row.trailingDetail = counted(static_cast<std::int64_t>(pattern.strips.size()), "strip");
         row.swatch = shop().swatchOf(plan.material.colour);
-        row.sign = shop().preferences()->isTicked(sheet.id) ? QStringLiteral("done") : QString();
+        row.sign = isTicked(sheet) ? QStringLiteral("done") : QString();
         rows.append(row);
     }
     sheets_.setRows(rows);
@@ -116,6 +119,7 @@ void CuttingDesk::setCurrent(const QString& id)
     if (id == current_)
         return;
     current_ = id;
+    currentStrip_.clear();
     shop().attempt([this] { showCurrent(); });
 }
 
@@ -139,6 +143,8 @@ void CuttingDesk::showCurrent()
         rows = stripRows(plan.cut, at->pattern, plan.names, shop().style());
     }
     strips_.setRows(rows);
+    if (strips_.indexOf(currentStrip_) < 0)
+        currentStrip_.clear();
     emit currentChanged();
 }
 
@@ -191,9 +197,15 @@ QString CuttingDesk::summary() const
     return at == nullptr ? QString() : shown(acts::summaryInWords(plans_[at->plan].cut, shop().style()));
 }
 
+bool CuttingDesk::isTicked(const Sheet& sheet) const
+{
+    const auto ticks = ticked_.find(plans_[sheet.plan].id);
+    return ticks != ticked_.end() && ticks->second.count(sheet.pattern) > 0;
+}
+
 bool CuttingDesk::ticked() const
 {
-    return shop().preferences()->isTicked(current_);
+    return sheet() != nullptr && isTicked(*sheet());
 }
 
 void CuttingDesk::step(int by)
@@ -209,65 +221,87 @@ void CuttingDesk::step(int by)
 void CuttingDesk::tick()
 {
     const Sheet* at = sheet();
-    if (at == nullptr || !shop().mayMake())
+    if (at == nullptr || !shop().letsMake())
         return;
-    const std::size_t plan = at->plan;
+    const std::string plan = plans_[at->plan].id;
     const bool now = !ticked();
-    shop().preferences()->setTicked(current_, now);
-    if (now && allTicked(plan))
-        return finishPlan(plan);
-    showRows();
-    const auto open = std::find_if(order_.begin(), order_.end(), [&](const Sheet& one) {
-        return one.plan == plan && !shop().preferences()->isTicked(one.id);
+    const bool done = shop().act([&] {
+        if (!storage::tickPattern(shop().database(), plan, at->pattern, now))
+            shop().tellTrouble(
+                tr("This plan does not wait any more: another station cut it or planned again"));
     });
-    if (now && open != order_.end())
+    if (!done || !now)
+        return;
+    if (unfinished())
+        return finishPlan(plan);
+    const auto open = std::find_if(order_.begin(), order_.end(), [&](const Sheet& one) {
+        return plans_[one.plan].id == plan && !isTicked(one);
+    });
+    if (open != order_.end())
         setCurrent(open->id);
-    else
-        emit currentChanged();
-}
-
-QStringList CuttingDesk::sheetsOf(std::size_t plan) const
-{
-    QStringList ids;
-    for (const Sheet& one : order_)
-        if (one.plan == plan)
-            ids.append(one.id);
-    return ids;
-}
-
-bool CuttingDesk::allTicked(std::size_t plan) const
-{
-    const QStringList ids = sheetsOf(plan);
-    return std::all_of(ids.begin(), ids.end(),
-                       [this](const QString& id) { return shop().preferences()->isTicked(id); });
 }
 
 bool CuttingDesk::unfinished() const
 {
     const Sheet* at = sheet();
-    return at != nullptr && allTicked(at->plan);
+    return at != nullptr && std::all_of(order_.begin(), order_.end(), [&](const Sheet& one) {
+               return one.plan != at->plan || isTicked(one);
+           });
 }
 
 void CuttingDesk::finish()
 {
-    if (unfinished() && shop().mayMake())
-        finishPlan(sheet()->plan);
+    if (unfinished() && shop().letsMake())
+        finishPlan(plans_[sheet()->plan].id);
 }
 
-void CuttingDesk::finishPlan(std::size_t plan)
+void CuttingDesk::finishPlan(std::string plan)
 {
-    const std::string id = plans_[plan].id;
-    const QString name = shop().describe(plans_[plan].material);
-    const QStringList ticks = sheetsOf(plan);
+    const QString name = material();
     shop().act([&] {
-        const auto batch = acts::cutPlan(shop().database(), id, shop().stamp());
+        const auto batch = acts::cutPlan(shop().database(), plan, shop().stamp());
         if (!batch.ok())
             return shop().tellTrouble(batch.errors());
         if (!batch->errors.empty())
             return shop().tellTrouble(batch->errors);
-        shop().preferences()->forget(ticks);
         shop().tell(tr("Cut: %1").arg(name));
     });
+}
+
+void CuttingDesk::setCurrentStrip(const QString& strip)
+{
+    if (strip == currentStrip_)
+        return;
+    currentStrip_ = strip;
+    emit currentChanged();
+}
+
+void CuttingDesk::stripSpoilt()
+{
+    const Sheet* at = sheet();
+    const int strip = strips_.indexOf(currentStrip_);
+    if (at == nullptr || strip < 0 || isTicked(*at) || !shop().letsMake())
+        return;
+    const std::string plan = plans_[at->plan].id;
+    acts::CutPart part;
+    if (const auto ticks = ticked_.find(plan); ticks != ticked_.end())
+        part.patterns = ticks->second;
+    part.spoilt = {at->pattern, static_cast<std::size_t>(strip)};
+    const bool done = shop().act([&] {
+        const auto batch = acts::cutPart(shop().database(), plan, part, shop().stamp());
+        if (!batch.ok())
+            return shop().tellTrouble(batch.errors());
+        if (!batch->errors.empty())
+            return shop().tellTrouble(batch->errors);
+        shop().tell(tr("The strip is scrapped; the rest is planned again"));
+    });
+    if (done && !shop().trouble())
+        shop().planCuts([this](const PlanDone& planned) {
+            if (planned.planned->complete())
+                shop().tell(tr("The strip is scrapped, the rest is planned again"));
+            else
+                shop().tellTrouble(tr("Planned again, but not everything can be made: see Batches"));
+        });
 }
 
 } // namespace lapwright::model

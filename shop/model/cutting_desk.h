@@ -9,17 +9,18 @@
 #include "storage/shop_state.h"
 
 #include <QString>
-#include <QStringList>
 
 #include <cstddef>
+#include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
 namespace lapwright::model {
 
 /// The sheets to cut, one after the other, for the person at the shear or slitter. A sheet is ticked when it
-/// is cut; when the last one of a metal is ticked, the whole plan counts as cut. Ticks go only with that.
+/// is cut, and every station sees that; when the last one of a metal is ticked, the whole plan counts as cut.
 class CuttingDesk : public Desk {
     Q_OBJECT
     QML_ELEMENT
@@ -28,6 +29,8 @@ class CuttingDesk : public Desk {
     /// The strips of the current sheet, in the order they are cut.
     Q_PROPERTY(lapwright::model::RowsModel* strips READ strips CONSTANT FINAL)
     Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY currentChanged FINAL)
+    /// A strip of the current sheet; empty: none is chosen.
+    Q_PROPERTY(QString currentStrip READ currentStrip WRITE setCurrentStrip NOTIFY currentChanged FINAL)
     Q_PROPERTY(QString title READ title NOTIFY currentChanged FINAL)
     Q_PROPERTY(QString material READ material NOTIFY currentChanged FINAL)
     Q_PROPERTY(QColor swatch READ swatch NOTIFY currentChanged FINAL)
@@ -46,6 +49,8 @@ public:
     [[nodiscard]] RowsModel* strips() { return &strips_; }
     [[nodiscard]] QString current() const { return current_; }
     void setCurrent(const QString& id);
+    [[nodiscard]] QString currentStrip() const { return currentStrip_; }
+    void setCurrentStrip(const QString& strip);
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString material() const;
     [[nodiscard]] QColor swatch() const;
@@ -62,6 +67,9 @@ public:
     Q_INVOKABLE void tick();
     /// Says once more that the current plan, ticked as a whole, is cut.
     Q_INVOKABLE void finish();
+    /// One sheet of the current kind is cut, but its chosen strip is spoilt: with what is ticked it counts as
+    /// cut, the pieces of the strip are ordered again, and all that is left is planned anew.
+    Q_INVOKABLE void stripSpoilt();
 
 signals:
     void currentChanged();
@@ -89,15 +97,16 @@ private:
     void showRows();
     void showCurrent();
     [[nodiscard]] const Sheet* sheet() const;
-    [[nodiscard]] QStringList sheetsOf(std::size_t plan) const;
-    [[nodiscard]] bool allTicked(std::size_t plan) const;
-    void finishPlan(std::size_t plan);
+    [[nodiscard]] bool isTicked(const Sheet& sheet) const;
+    void finishPlan(std::string plan);
 
     RowsModel sheets_;
     RowsModel strips_;
     QString current_;
+    QString currentStrip_;
     std::vector<Plan> plans_;
     std::vector<Sheet> order_;
+    std::map<std::string, std::set<std::size_t>> ticked_; ///< patterns, by plan
     look::Picture map_;
 };
 

@@ -1,17 +1,17 @@
 #include "folding_desk.h"
 
+#include "acts/fold_lot.h"
 #include "acts/fold_words.h"
 #include "acts/kept_order.h"
-#include "acts/making.h"
-#include "acts/shop_stock.h"
-#include "acts/words.h"
 #include "drawing/fold_picture.h"
 #include "shop.h"
-#include "storage/piece_events.h"
+#include "step_words.h"
+#include "storage/shop_state.h"
 #include "text.h"
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <utility>
 
 namespace lapwright::model {
@@ -28,18 +28,17 @@ QString lotId(const storage::PieceInState& piece)
     return shown(piece.order + "/" + piece.piece.profile);
 }
 
-struct Waiting {
-    std::int64_t pieces = 0;
-    storage::PieceInState first;
-};
-
 } // namespace
 
 struct FoldingDesk::Lot {
+    QString id;
+    std::int64_t revision = 0;
     pieces::Order order;
     std::size_t profile = 0;
-    acts::FoldProgram program;
+    std::optional<acts::FoldProgram> program; ///< missing: it could not be planned
     std::optional<fold::FoldPictures> pictures;
+
+    [[nodiscard]] const pieces::OrderedProfile& ordered() const { return order.profiles[profile]; }
 };
 
 FoldingDesk::FoldingDesk(Shop& shop) : Desk(shop)
@@ -52,29 +51,31 @@ FoldingDesk::~FoldingDesk() = default;
 
 void FoldingDesk::reload()
 {
-    std::map<QString, Waiting> waiting;
-    for (storage::PieceInState& piece : storage::piecesIn(shop().database(), PieceState::Cut)) {
-        Waiting& lot = waiting[lotId(piece)];
-        lot.pieces += piece.count;
-        lot.first = std::move(piece);
+    cut_ = storage::piecesIn(shop().database(), PieceState::Cut);
+    std::map<QString, std::int64_t> waiting;
+    std::set<std::string> orders;
+    for (const storage::PieceInState& piece : cut_) {
+        waiting[lotId(piece)] += piece.count;
+        orders.insert(piece.order);
     }
     QList<Row> rows;
-    for (const storage::OrderSummary& order : storage::currentOrders(shop().database()))
-        if (std::any_of(waiting.begin(), waiting.end(),
-                        [&](const auto& lot) { return lot.second.first.order == order.id; }))
-            for (const pieces::OrderedProfile& profile : profilesOf(order)) {
-                const auto lot = waiting.find(shown(order.id + "/" + profile.id));
-                if (lot == waiting.end())
-                    continue;
-                Row row;
-                row.id = lot->first;
-                row.title = shown(profile.id + "  " + profile.profile.name);
-                row.detail = shown(order.jobName) + QStringLiteral(", ") + shop().describe(profile.material);
-                row.trailing = counted(lot->second.pieces, "piece");
-                row.trailingDetail = shown(order.wantedBy);
-                row.swatch = shop().swatchOf(profile.material.colour);
-                rows.append(row);
-            }
+    for (const storage::OrderSummary& order : storage::unfinishedOrders(shop().database())) {
+        if (orders.count(order.id) == 0)
+            continue;
+        for (const pieces::OrderedProfile& profile : profilesOf(order)) {
+            const auto lot = waiting.find(shown(order.id + "/" + profile.id));
+            if (lot == waiting.end())
+                continue;
+            Row row;
+            row.id = lot->first;
+            row.title = shown(profile.id + "  " + profile.profile.name);
+            row.detail = shown(order.jobName) + QStringLiteral(", ") + shop().describe(profile.material);
+            row.trailing = counted(lot->second, "piece");
+            row.trailingDetail = shown(order.wantedBy);
+            row.swatch = shop().swatchOf(profile.material.colour);
+            rows.append(row);
+        }
+    }
     lots_.setRows(rows);
     if (lots_.indexOf(current_) < 0) {
         current_ = lots_.idAt(0);
@@ -110,13 +111,8 @@ void FoldingDesk::setCurrentMark(const QString& mark)
 
 void FoldingDesk::showLot()
 {
-    motion_.stop();
-    lot_.reset();
-    refusal_.clear();
-    title_.clear();
-    material_.clear();
     QList<Row> rows;
-    for (const storage::PieceInState& piece : storage::piecesIn(shop().database(), PieceState::Cut)) {
+    for (const storage::PieceInState& piece : cut_) {
         if (lotId(piece) != current_)
             continue;
         Row row;
@@ -128,8 +124,7 @@ void FoldingDesk::showLot()
     marks_.setRows(rows);
     if (marks_.indexOf(currentMark_) < 0)
         currentMark_ = marks_.idAt(0);
-    if (!current_.isEmpty())
-        planLot();
+    planLot();
     draw();
     emit currentChanged();
     emit stepChanged();
@@ -137,67 +132,123 @@ void FoldingDesk::showLot()
 
 void FoldingDesk::planLot()
 {
-    const qsizetype slash = current_.indexOf(u'/');
+    const std::string order = orderOfLot();
+    const auto revision = storage::currentRevision(shop().database(), order);
+    if (lot_ && lot_->program && lot_->id == current_ && revision == lot_->revision && machinesStand())
+        return;
+    motion_.stop();
+    lot_.reset();
+    if (!revision)
+        return;
     auto lot = std::make_unique<Lot>();
-    lot->order = acts::keptOrder(shop().database(), current_.left(slash).toStdString());
-    const std::string wanted = current_.mid(slash + 1).toStdString();
+    lot->id = current_;
+    lot->revision = *revision;
+    lot->order = acts::keptOrder(shop().database(), order);
+    const std::string wanted = profileOfLot();
     const auto found =
         std::find_if(lot->order.profiles.begin(), lot->order.profiles.end(),
                      [&](const pieces::OrderedProfile& profile) { return profile.id == wanted; });
     if (found == lot->order.profiles.end())
         return;
     lot->profile = static_cast<std::size_t>(found - lot->order.profiles.begin());
-    title_ = shown(acts::nameOf(lot->order, lot->profile));
-    material_ = shop().describe(found->material);
-    swatch_ = shop().swatchOf(found->material.colour);
-    if (!programs_) {
-        const auto stock = acts::standingStock(shop().database());
-        auto programs = acts::FoldPrograms::forShop(
-            stock.ok() && stock->has_value() ? (*stock)->value.machines : std::vector<std::string>(),
-            shop().libraryFolders());
-        if (!programs.ok())
-            return shop().tellTrouble(programs.errors());
-        programs_.emplace(*std::move(programs));
-    }
-    auto program = programs_->of(lot->order, lot->profile);
+    lot_ = std::move(lot);
+    planSteps();
+    step_ = std::min(step_, static_cast<std::size_t>(std::max(0, stepCount() - 1)));
+}
+
+bool FoldingDesk::machinesStand() const
+{
+    return machines_ == shop().machines() && library_ == shop().libraryVersion();
+}
+
+Result<bool> FoldingDesk::makePrograms()
+{
+    if (programs_ && machinesStand())
+        return true;
+    programs_.reset();
+    machines_ = shop().machines();
+    library_ = shop().libraryVersion();
+    auto programs = acts::FoldPrograms::forShop(machines_, shop().libraryFolders());
+    if (!programs.ok())
+        return programs.errors();
+    programs_.emplace(*std::move(programs));
+    return true;
+}
+
+void FoldingDesk::planSteps()
+{
+    const auto made = makePrograms();
+    if (!made.ok())
+        return shop().tellTrouble(made.errors());
+    auto program = programs_->of(lot_->order, lot_->profile);
     if (!program.ok())
         return shop().tellTrouble(program.errors());
-    if (!program->has_value())
+    lot_->program = *std::move(program);
+    if (plan() == nullptr)
         return;
-    lot->program = **std::move(program);
-    if (lot->program.plan() == nullptr) {
-        QStringList lines;
-        for (const std::string& line : acts::inWords(lot->program.outcome, shop().style()))
-            lines.append(shown(line));
-        refusal_ = lines.join(u'\n');
-    } else {
-        auto pictures = fold::FoldPictures::make(
-            found->profile, lot->program.flat, lot->program.stuff.metal, lot->program.stuff.sheet,
-            programs_->machines()[lot->program.machine], *lot->program.plan(), {});
-        if (!pictures.ok())
-            return shop().tellTrouble(pictures.errors());
-        lot->pictures.emplace(*std::move(pictures));
-    }
-    lot_ = std::move(lot);
-    step_ = std::min(step_, static_cast<std::size_t>(std::max(0, stepCount() - 1)));
+    auto pictures = fold::FoldPictures::make(lot_->ordered().profile, lot_->program->flat,
+                                             lot_->program->stuff.metal, lot_->program->stuff.sheet,
+                                             programs_->machines()[lot_->program->machine], *plan(), {});
+    if (!pictures.ok())
+        return shop().tellTrouble(pictures.errors());
+    lot_->pictures.emplace(*std::move(pictures));
+}
+
+std::string FoldingDesk::orderOfLot() const
+{
+    return current_.left(current_.indexOf(u'/')).toStdString();
+}
+
+std::string FoldingDesk::profileOfLot() const
+{
+    return current_.mid(current_.indexOf(u'/') + 1).toStdString();
+}
+
+QString FoldingDesk::title() const
+{
+    return lot_ ? shown(acts::nameOf(lot_->order, lot_->profile)) : QString();
+}
+
+QString FoldingDesk::material() const
+{
+    return lot_ ? shop().describe(lot_->ordered().material) : QString();
+}
+
+QColor FoldingDesk::swatch() const
+{
+    return lot_ ? shop().swatchOf(lot_->ordered().material.colour) : QColor(Qt::transparent);
+}
+
+QString FoldingDesk::refusal() const
+{
+    if (!lot_ || !lot_->program || plan() != nullptr)
+        return {};
+    QStringList lines;
+    for (const std::string& line : acts::inWords(lot_->program->outcome, shop().style()))
+        lines.append(shown(line));
+    return lines.join(u'\n');
+}
+
+const fold::FoldPlan* FoldingDesk::plan() const
+{
+    return lot_ && lot_->program ? lot_->program->plan() : nullptr;
 }
 
 const fold::FoldStep* FoldingDesk::step() const
 {
-    return lot_ && lot_->program.plan() != nullptr && step_ < lot_->program.plan()->steps.size()
-               ? &lot_->program.plan()->steps[step_]
-               : nullptr;
+    return plan() != nullptr && step_ < plan()->steps.size() ? &plan()->steps[step_] : nullptr;
 }
 
 int FoldingDesk::stepCount() const
 {
-    return lot_ && lot_->program.plan() != nullptr ? static_cast<int>(lot_->program.plan()->steps.size()) : 0;
+    return plan() == nullptr ? 0 : static_cast<int>(plan()->steps.size());
 }
 
 QString FoldingDesk::machine() const
 {
-    return lot_ && programs_ ? shown(programs_->machines()[lot_->program.machine].description().name)
-                             : QString();
+    return lot_ && lot_->program && programs_
+               ? shown(programs_->machines()[lot_->program->machine].description().name)
+               : QString();
 }
 
 QString FoldingDesk::position() const
@@ -217,12 +268,7 @@ QString FoldingDesk::gauge() const
 
 QString FoldingDesk::angle() const
 {
-    const fold::FoldStep* at = step();
-    if (at == nullptr)
-        return {};
-    if (at->action == fold::Action::Flatten)
-        return at->openGap > Length() ? shown(write(at->openGap, shop().style())) : tr("flat");
-    return shown(write(at->angleToSet));
+    return step() == nullptr ? QString() : angleInWords(*step(), shop().style());
 }
 
 QString FoldingDesk::colourSide() const
@@ -234,37 +280,17 @@ QString FoldingDesk::colourSide() const
 
 QString FoldingDesk::handling() const
 {
-    if (step() == nullptr)
-        return {};
-    switch (step()->move) {
-    case fold::Move::None:
-        return step_ == 0 ? tr("Lay in") : tr("Push on");
-    case fold::Move::TurnOver:
-        return tr("Turn over");
-    case fold::Move::Spin:
-        return tr("Spin end for end");
-    case fold::Move::TurnOverAndSpin:
-        return tr("Turn over and spin");
-    }
-    return {};
+    return step() == nullptr ? QString() : handlingInWords(*step(), step_ == 0);
 }
 
 QString FoldingDesk::handlingSign() const
 {
-    if (step() == nullptr || step()->move == fold::Move::None)
-        return QStringLiteral("forward");
-    return step()->move == fold::Move::Spin ? QStringLiteral("spin") : QStringLiteral("flip");
+    return step() == nullptr ? QString() : signOfHandling(*step());
 }
 
 QString FoldingDesk::cautions() const
 {
-    const fold::FoldStep* at = step();
-    if (at == nullptr)
-        return {};
-    QStringList lines;
-    for (const Phrase& caution : at->cautions)
-        lines.append(shown(say(caution, shop().style())));
-    return lines.join(u' ');
+    return step() == nullptr ? QString() : cautionsInWords(*step(), shop().style());
 }
 
 QString FoldingDesk::counter() const
@@ -297,55 +323,56 @@ void FoldingDesk::back()
 
 void FoldingDesk::pieceFolded()
 {
-    if (currentMark_.isEmpty() || !shop().mayMake())
-        return;
-    const acts::Which which{current_.left(current_.indexOf(u'/')).toStdString(), currentMark_.toStdString()};
-    step_ = 0;
-    shop().act([&] {
-        const auto done = acts::foldSome(shop().database(), which, 1, shop().stamp());
-        if (!done.ok())
-            shop().tellTrouble(done.errors());
-        else
-            shop().tell(tr("One %1 folded").arg(shown(which.mark)));
-    });
+    doToOne(
+        [this](const acts::Which& which) {
+            return acts::foldSome(shop().database(), which, 1, shop().stamp());
+        },
+        tr("One %1 folded"));
 }
 
 void FoldingDesk::pieceSpoilt()
 {
-    if (currentMark_.isEmpty() || !shop().mayMake())
+    doToOne(
+        [this](const acts::Which& which) {
+            return acts::scrap(shop().database(), which, PieceState::Cut, 1, "spoilt at the folder",
+                               shop().stamp());
+        },
+        tr("One %1 scrapped; it goes into the next plan"));
+}
+
+void FoldingDesk::doToOne(const std::function<Result<bool>(const acts::Which&)>& work, const QString& told)
+{
+    if (currentMark_.isEmpty() || !shop().letsMake())
         return;
-    const acts::Which which{current_.left(current_.indexOf(u'/')).toStdString(), currentMark_.toStdString()};
-    step_ = 0;
+    const acts::Which which{orderOfLot(), currentMark_.toStdString()};
+    startAgain();
     shop().act([&] {
-        const auto done =
-            acts::scrap(shop().database(), which, PieceState::Cut, 1, "spoilt at the folder", shop().stamp());
+        const auto done = work(which);
         if (!done.ok())
             shop().tellTrouble(done.errors());
         else
-            shop().tell(tr("One %1 scrapped; it goes into the next plan").arg(shown(which.mark)));
+            shop().tell(told.arg(shown(which.mark)));
     });
 }
 
 void FoldingDesk::lotFolded()
 {
-    if (!shop().mayMake())
+    if (current_.isEmpty() || !shop().letsMake())
         return;
-    const std::string order = current_.left(current_.indexOf(u'/')).toStdString();
-    QStringList all;
-    for (const Row& row : marks_.rows())
-        all.append(row.id);
-    step_ = 0;
+    startAgain();
     shop().act([&] {
-        std::int64_t count = 0;
-        for (const QString& mark : all) {
-            const acts::Moved moved =
-                acts::fold(shop().database(), {order, mark.toStdString()}, shop().stamp());
-            count += moved.count;
-            if (!moved.errors.empty())
-                return shop().tellTrouble(moved.errors);
-        }
-        shop().tell(tr("%1 folded").arg(counted(count, "piece")));
+        const auto folded = acts::foldLot(shop().database(), orderOfLot(), profileOfLot(), shop().stamp());
+        if (!folded.ok())
+            shop().tellTrouble(folded.errors());
+        else
+            shop().tell(tr("%1 folded").arg(counted(*folded, "piece")));
     });
+}
+
+void FoldingDesk::startAgain()
+{
+    step_ = 0;
+    motion_.stop();
 }
 
 void FoldingDesk::move()
@@ -376,7 +403,7 @@ void FoldingDesk::draw()
 {
     picture_ = look::Picture();
     if (lot_ && lot_->pictures && step() != nullptr) {
-        const pieces::OrderedProfile& profile = lot_->order.profiles[lot_->profile];
+        const pieces::OrderedProfile& profile = lot_->ordered();
         drawing::FoldStepPicture picture;
         picture.number = step_ + 1;
         picture.count = static_cast<std::size_t>(stepCount());

@@ -1,18 +1,22 @@
 #pragma once
 
 #include "acts/fold_programs.h"
+#include "acts/making.h"
 #include "desk.h"
 #include "fold/picture.h"
+#include "measure/result.h"
 #include "picture.h"
 #include "pieces/order.h"
 #include "rows_model.h"
 #include "storage/orders.h"
+#include "storage/piece_events.h"
 
 #include <QString>
 #include <QTimer>
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -62,11 +66,11 @@ public:
     void setCurrent(const QString& lot);
     [[nodiscard]] QString currentMark() const { return currentMark_; }
     void setCurrentMark(const QString& mark);
-    [[nodiscard]] QString title() const { return title_; }
-    [[nodiscard]] QString material() const { return material_; }
+    [[nodiscard]] QString title() const;
+    [[nodiscard]] QString material() const;
     [[nodiscard]] QString machine() const;
-    [[nodiscard]] QColor swatch() const { return swatch_; }
-    [[nodiscard]] QString refusal() const { return refusal_; }
+    [[nodiscard]] QColor swatch() const;
+    [[nodiscard]] QString refusal() const;
     [[nodiscard]] int stepCount() const;
     [[nodiscard]] int stepIndex() const { return static_cast<int>(step_); }
     [[nodiscard]] QString position() const;
@@ -112,20 +116,33 @@ private:
     [[nodiscard]] const std::vector<pieces::OrderedProfile>& profilesOf(const storage::OrderSummary& order);
 
     void showLot();
+    /// Plans the current lot where it is not planned yet: its order, its revision or the shop's machines are
+    /// others than before.
     void planLot();
+    void planSteps();
+    /// The programs are for the machines that stand there, as the library describes them now.
+    [[nodiscard]] bool machinesStand() const;
+    /// Errors: those of acts::FoldPrograms::forShop.
+    [[nodiscard]] Result<bool> makePrograms();
+    [[nodiscard]] const fold::FoldPlan* plan() const;
+    [[nodiscard]] const fold::FoldStep* step() const;
+    [[nodiscard]] std::string orderOfLot() const;
+    [[nodiscard]] std::string profileOfLot() const;
+    /// The next piece, from its first step.
+    void startAgain();
+    /// Does it to one piece of the current mark; `told` names the mark as %1.
+    void doToOne(const std::function<Result<bool>(const acts::Which&)>& work, const QString& told);
     void draw();
     void drawMotion();
-    [[nodiscard]] const fold::FoldStep* step() const;
 
     RowsModel lots_;
     RowsModel marks_;
     QString current_;
     QString currentMark_;
-    QString title_;
-    QString material_;
-    QColor swatch_ = Qt::transparent;
-    QString refusal_;
-    std::map<std::string, Known> profiles_; ///< by order
+    std::vector<storage::PieceInState> cut_; ///< and waiting to be folded
+    std::map<std::string, Known> profiles_;  ///< by order
+    std::vector<std::string> machines_;      ///< that `programs_` are made for
+    int library_ = 0;                        ///< version of the library they are made by
     std::optional<acts::FoldPrograms> programs_;
     std::unique_ptr<Lot> lot_;
     std::size_t step_ = 0;

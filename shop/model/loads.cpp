@@ -4,20 +4,22 @@
 #include "acts/receipts.h"
 #include "acts/words.h"
 #include "documents/shop.h"
+#include "schedule/batch.h"
 #include "shop.h"
 #include "storage/document_file.h"
+#include "storage/lists.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 #include "text.h"
-
-#include <algorithm>
-#include <cmath>
 
 namespace lapwright::model {
 
 namespace {
 
 using schedule::PieceState;
+
+/// The latest loads; older ones are history that nobody loads any more.
+constexpr std::int64_t mostShown = 200;
 
 Row rowOf(const storage::PieceInState& piece, const Shop& shop)
 {
@@ -30,12 +32,6 @@ Row rowOf(const storage::PieceInState& piece, const Shop& shop)
     return row;
 }
 
-/// To the next whole kilogram, as one judges what one lifts.
-QString mass(double kilograms)
-{
-    return Loads::tr("%1 kg").arg(std::lround(std::ceil(kilograms)));
-}
-
 } // namespace
 
 Loads::Loads(Shop& shop) : Desk(shop) {}
@@ -43,24 +39,15 @@ Loads::Loads(Shop& shop) : Desk(shop) {}
 void Loads::reload()
 {
     QList<Row> loads, ready, remakes;
-    for (const std::string& document : storage::loadDocuments(shop().database())) {
-        const auto load = documents::readLoad(document);
-        if (!load.ok()) {
-            shop().tellTrouble(load.errors());
-            continue;
-        }
-        double kilograms = 0.0;
-        for (const schedule::Bundle& bundle : load->value.bundles)
-            kilograms += bundle.kilograms;
+    for (const storage::LoadRow& load : storage::listLoads(shop().database(), {{}, mostShown}).rows) {
         Row row;
-        row.id = shown(load->value.id);
-        row.title = load->value.truck.empty() ? tr("Load") : shown(load->value.truck);
-        row.detail = shown(load->value.madeAt).replace(u'T', u' ').left(16);
-        row.trailing =
-            shown(lapwright::counted(static_cast<std::int64_t>(load->value.bundles.size()), "bundle"));
-        row.trailingDetail = mass(kilograms);
+        row.id = shown(load.id);
+        row.title = load.truck.empty() ? tr("Load") : shown(load.truck);
+        row.detail = localTime(load.madeAt);
+        row.trailing = counted(load.bundles, "bundle");
+        row.trailingDetail = shown(writeMass(load.kilograms, shop().style()));
         row.sign = QStringLiteral("loads");
-        loads.prepend(row);
+        loads.append(row);
     }
     for (const storage::PieceInState& piece : storage::piecesIn(shop().database(), PieceState::Folded))
         ready.append(rowOf(piece, shop()));
@@ -96,17 +83,17 @@ void Loads::showBundles()
                 marks.append(piece.count == 1 ? shown(piece.mark)
                                               : tr("%1 ×%2").arg(shown(piece.mark)).arg(piece.count));
             Row row;
-            row.id = shown(bundle.label);
+            row.id = shown(schedule::blankKey(bundle.order, bundle.label));
             row.title = tr("%1   %2").arg(shown(bundle.label), shown(bundle.job));
             row.detail = marks.join(QStringLiteral(", "));
-            row.trailing = mass(bundle.kilograms);
+            row.trailing = shown(writeMass(bundle.kilograms, shop().style()));
             row.trailingDetail = bundle.twoPeople ? tr("two people") : QString();
             row.swatch = shop().swatchOf(bundle.material.colour);
             rows.append(row);
         }
         summary_ = tr("%1, made %2")
                        .arg(load->value.truck.empty() ? tr("Load") : shown(load->value.truck),
-                            shown(load->value.madeAt).replace(u'T', u' ').left(16));
+                            localTime(load->value.madeAt));
     }
     bundles_.setRows(rows);
     emit currentChanged();
@@ -114,7 +101,7 @@ void Loads::showBundles()
 
 void Loads::makeLoad(const QString& truck)
 {
-    if (!shop().mayMake())
+    if (!shop().letsMake())
         return;
     shop().act([&] {
         const auto load = acts::makeLoad(shop().database(), truck.trimmed().toStdString(), shop().stamp());
@@ -141,7 +128,7 @@ void Loads::saveLoad(const QUrl& file)
 
 void Loads::takeReceipt(const QUrl& file)
 {
-    if (!shop().mayMake())
+    if (!shop().letsMake())
         return;
     shop().act([&] {
         const auto text = storage::readDocument(file.toLocalFile().toStdString());
@@ -160,7 +147,7 @@ void Loads::takeReceipt(const QUrl& file)
 
 void Loads::remakeAll()
 {
-    if (!shop().mayPlan())
+    if (!shop().letsPlan())
         return;
     shop().act([&] {
         std::int64_t count = 0;

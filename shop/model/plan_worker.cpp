@@ -1,12 +1,13 @@
 #include "plan_worker.h"
 
+#include "acts/cut_words.h"
 #include "storage/database.h"
+#include "text.h"
 
 #include <QElapsedTimer>
 
 #include <chrono>
 #include <exception>
-#include <string_view>
 #include <utility>
 
 namespace lapwright::model {
@@ -16,7 +17,7 @@ namespace {
 /// The least time between two reports, milliseconds.
 constexpr qint64 reportEvery = 100;
 
-/// A schedule is looked for so long at most; it cannot be stopped sooner.
+/// A schedule is looked for so long at most.
 constexpr std::chrono::seconds longestScheduling{10};
 
 } // namespace
@@ -25,43 +26,46 @@ PlanWorker::PlanWorker(QObject* parent) : QObject(parent) {}
 
 PlanWorker::~PlanWorker()
 {
-    stop();
+    stopping_ = true;
     if (thread_.joinable())
         thread_.join();
 }
 
-void PlanWorker::start(const std::string& databasePath, PlanWork work, const storage::Stamp& stamp)
+void PlanWorker::start(const std::string& databasePath, PlanWork work, const storage::Stamp& stamp,
+                       std::function<void(const Outcome&)> done)
 {
     if (thread_.joinable())
         thread_.join();
     stopping_ = false;
     running_ = true;
+    done_ = std::move(done);
+    say(tr("Gathering what is to be done"));
     thread_ = std::thread([this, databasePath, work = std::move(work), stamp]() mutable {
         Outcome outcome = plan(databasePath, std::move(work), stamp);
         QMetaObject::invokeMethod(
-            this,
-            [this, outcome = std::move(outcome)]() mutable {
-                outcome_ = std::move(outcome);
-                running_ = false;
-                emit finished();
-            },
-            Qt::QueuedConnection);
+            this, [this, outcome = std::move(outcome)] { finish(outcome); }, Qt::QueuedConnection);
     });
 }
 
 void PlanWorker::stop()
 {
+    if (!running_)
+        return;
     stopping_ = true;
+    say(tr("Stopping; the best plan so far is kept"));
 }
 
-void PlanWorker::report(std::string_view phase)
+void PlanWorker::say(const QString& progress)
 {
-    QMetaObject::invokeMethod(
-        this,
-        [this, words = QString::fromUtf8(phase.data(), static_cast<qsizetype>(phase.size()))] {
-            emit progressed(words);
-        },
-        Qt::QueuedConnection);
+    progress_ = progress;
+    emit progressed();
+}
+
+void PlanWorker::finish(const Outcome& outcome)
+{
+    running_ = false;
+    say({});
+    std::exchange(done_, {})(outcome);
 }
 
 PlanWorker::Outcome PlanWorker::plan(const std::string& databasePath, PlanWork work,
@@ -69,21 +73,33 @@ PlanWorker::Outcome PlanWorker::plan(const std::string& databasePath, PlanWork w
 {
     QElapsedTimer sinceReport;
     sinceReport.start();
-    const auto goOn = [this, &sinceReport](std::string_view phase) {
-        if (sinceReport.elapsed() >= reportEvery) {
+    const auto goOn = [this, &sinceReport](const auto& words) {
+        if (!stopping_ && sinceReport.elapsed() >= reportEvery) {
             sinceReport.restart();
-            report(phase);
+            QMetaObject::invokeMethod(
+                this,
+                [this, said = words()] {
+                    if (!stopping_)
+                        say(said);
+                },
+                Qt::QueuedConnection);
         }
         return !stopping_.load();
     };
+    if (work.cuts)
+        work.cuts->progress = [&goOn](const cutting::Progress& progress) {
+            return goOn([&progress] { return shown(acts::progressInWords(progress)); });
+        };
     work.schedule.timeLimit = longestScheduling;
+    work.schedule.goOn = [&goOn](const schedule::Progress& progress) {
+        return goOn([&progress] { return tr("Scheduling: %1").arg(shown(progress.phase)); });
+    };
     try {
         const auto database = storage::Database::open(databasePath);
         if (!database.ok())
             return database.errors();
         PlanDone done;
         if (work.cuts) {
-            work.cuts->progress = [&goOn](const cutting::Progress& progress) { return goOn(progress.phase); };
             const auto floor = acts::standingFloor(*database);
             if (floor.ok() && floor->has_value())
                 work.cuts->coilWidthsApart = (*floor)->value.coilWidthsApart;

@@ -7,13 +7,12 @@
 
 #include <QObject>
 #include <QString>
+#include <QtQml/qqmlregistration.h>
 
 #include <atomic>
 #include <functional>
-#include <memory>
 #include <optional>
 #include <string>
-#include <string_view>
 #include <thread>
 
 namespace lapwright::model {
@@ -29,9 +28,15 @@ struct PlanDone {
     acts::Scheduled scheduled;
 };
 
-/// Plans in a thread of its own with a database connection of its own, so that the window never waits.
+/// Plans in a thread of its own with a database connection of its own, so that the window never waits. One
+/// for the whole station: two plans at once would only put each other's work aside.
 class PlanWorker : public QObject {
     Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the shop")
+    Q_PROPERTY(bool running READ running NOTIFY progressed FINAL)
+    /// What it is at, and how good the plan is that it has.
+    Q_PROPERTY(QString progress READ progress NOTIFY progressed FINAL)
 
 public:
     using Outcome = Result<PlanDone>;
@@ -44,28 +49,28 @@ public:
     PlanWorker& operator=(PlanWorker&&) = delete;
 
     [[nodiscard]] bool running() const { return running_; }
-    /// Precondition: not running.
-    void start(const std::string& databasePath, PlanWork work, const storage::Stamp& stamp);
+    [[nodiscard]] QString progress() const { return progress_; }
+    /// Does it, then calls `done` on the thread of this object. Precondition: not running.
+    void start(const std::string& databasePath, PlanWork work, const storage::Stamp& stamp,
+               std::function<void(const Outcome&)> done);
     /// The best plan so far is kept.
-    void stop();
+    Q_INVOKABLE void stop();
 
 signals:
-    /// On the thread of this object, at most some times a second.
-    void progressed(const QString& phase);
-    void finished();
-
-public:
-    /// What came of it; read once finished() came.
-    [[nodiscard]] const Outcome& outcome() const { return *outcome_; }
+    /// At most some times a second.
+    void progressed();
 
 private:
-    void report(std::string_view phase);
+    void say(const QString& progress);
+    void finish(const Outcome& outcome);
+    /// In the thread.
     [[nodiscard]] Outcome plan(const std::string& databasePath, PlanWork work, const storage::Stamp& stamp);
 
     std::thread thread_;
     std::atomic<bool> stopping_ = false;
     bool running_ = false;
-    std::optional<Outcome> outcome_;
+    QString progress_;
+    std::function<void(const Outcome&)> done_;
 };
 
 } // namespace lapwright::model

@@ -9,25 +9,6 @@ Preferences::Preferences(const QString& path, QObject* parent)
 {
 }
 
-void Preferences::setTicked(const QString& sheet, bool ticked)
-{
-    QStringList list = ticks();
-    list.removeAll(sheet);
-    if (ticked)
-        list.append(sheet);
-    settings_.setValue("ticks", list);
-    settings_.sync();
-}
-
-void Preferences::forget(const QStringList& sheets)
-{
-    QStringList list = ticks();
-    for (const QString& sheet : sheets)
-        list.removeAll(sheet);
-    settings_.setValue("ticks", list);
-    settings_.sync();
-}
-
 Style Preferences::style() const
 {
     Style style;

@@ -1,11 +1,11 @@
 #pragma once
 
+#include "drawing/profile_picture.h"
 #include "measure/writing.h"
 
 #include <QObject>
 #include <QSettings>
 #include <QString>
-#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
 namespace lapwright::model {
@@ -30,7 +30,14 @@ class Preferences : public QObject {
     /// Seconds the planner looks for a better plan, for each metal.
     Q_PROPERTY(int planSeconds READ planSeconds WRITE setPlanSeconds NOTIFY changed FINAL)
 
+    /// Label stock that is printed on.
+    Q_PROPERTY(Labels labelStock READ labels WRITE setLabels NOTIFY changed FINAL)
+    /// Angles are read between the legs rather than as how far a bend turns.
+    Q_PROPERTY(bool includedAngles READ includedAngles WRITE setIncludedAngles NOTIFY changed FINAL)
+
 public:
+    enum class Labels { Sheets, Roll100By50, Roll4By2 };
+    Q_ENUM(Labels)
     enum class Duty { Viewer, Operator, Planner };
     Q_ENUM(Duty)
 
@@ -58,14 +65,17 @@ public:
     [[nodiscard]] int planSeconds() const { return number("plan_seconds", 5, 0, 600); }
     void setPlanSeconds(int seconds) { keep("plan_seconds", seconds); }
 
-    /// Sheets ticked as cut at this station, until their whole plan is.
-    [[nodiscard]] bool isTicked(const QString& sheet) const { return ticks().contains(sheet); }
-    void setTicked(const QString& sheet, bool ticked);
-    /// Takes the ticks of `sheets` away.
-    void forget(const QStringList& sheets);
+    [[nodiscard]] Labels labels() const { return static_cast<Labels>(number("labels", 0, 0, 2)); }
+    void setLabels(Labels labels) { keep("labels", static_cast<int>(labels)); }
+    [[nodiscard]] bool includedAngles() const { return settings_.value("included_angles", false).toBool(); }
+    void setIncludedAngles(bool included) { keep("included_angles", included); }
 
-    /// How this person reads measures.
+    /// How this person reads measures, and angles.
     [[nodiscard]] Style style() const;
+    [[nodiscard]] drawing::AngleShown angles() const
+    {
+        return includedAngles() ? drawing::AngleShown::Included : drawing::AngleShown::Fold;
+    }
 
 signals:
     void changed();
@@ -74,7 +84,6 @@ private:
     [[nodiscard]] QString text(const char* key, const QString& otherwise) const;
     /// Held to its limits: the file may have been edited by hand.
     [[nodiscard]] int number(const char* key, int otherwise, int least, int most) const;
-    [[nodiscard]] QStringList ticks() const { return settings_.value("ticks").toStringList(); }
     void keep(const char* key, const QVariant& value);
 
     QSettings settings_;

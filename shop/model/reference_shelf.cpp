@@ -1,134 +1,229 @@
 #include "reference_shelf.h"
 
 #include "acts/catalogue.h"
+#include "acts/floor_words.h"
+#include "acts/scheduling.h"
+#include "acts/shop_library.h"
+#include "documents/schedule.h"
 #include "drawing/machine_picture.h"
-#include "drawing/profile_picture.h"
+#include "example_trim.h"
 #include "shop.h"
+#include "storage/document_file.h"
 #include "text.h"
 
-#include <cmath>
+#include <algorithm>
+#include <utility>
 
 namespace lapwright::model {
 
-namespace {
+using Kind = LibraryDraft::Kind;
 
-/// What a run at 6 in 12 with square corners supplies, to draw a trim by; measures without a default a
-/// quarter up their range.
-trim::Site exampleSite(const trim::Template& trim)
-{
-    using trim::AngleMeasure;
-    const Angle slope = Slope::twelfths(6).angle();
-    const site::RunKind kind = trim.suits.empty() ? site::RunKind::Eave : trim.suits.front();
-    const double flat = std::cos(slope.inRadians());
-    // Two equal planes over a square corner: cos(crease) = cos² θ.
-    const Angle crease = Angle::radians(std::acos(flat * flat));
-    trim::Site made;
-    made.angles[AngleMeasure::Slope] = slope;
-    made.angles[AngleMeasure::OtherSlope] =
-        kind == site::RunKind::SlopeChange ? Slope::twelfths(12).angle() : slope;
-    made.angles[AngleMeasure::CreaseTurn] = kind == site::RunKind::Hip ? -crease : crease;
-    made.angles[AngleMeasure::WallTurn] = kind == site::RunKind::InsideCorner ? -quarterTurn : quarterTurn;
-    for (const trim::MeasureDeclaration& measure : trim.measures)
-        if (!measure.byDefault)
-            made.measures[measure.name] = measure.least + (measure.most - measure.least) / 4;
-    return made;
-}
-
-} // namespace
-
-ReferenceShelf::ReferenceShelf(Shop& shop) : Desk(shop) {}
+ReferenceShelf::ReferenceShelf(Shop& shop) : Desk(shop), draft_(new LibraryDraft(shop)) {}
 
 void ReferenceShelf::reload()
 {
-    QList<Row> machines, trims, rules;
-    const auto known = acts::loadMachines(shop().libraryFolders());
+    listMachines();
+    listTrims();
+    listRuleSets();
+    listFloor();
+    show();
+}
+
+RowsModel& ReferenceShelf::list()
+{
+    switch (kind_) {
+    case Kind::Machine:
+        return machines_;
+    case Kind::Trim:
+        return trims_;
+    case Kind::Rules:
+        return ruleSets_;
+    case Kind::Floor:
+        break;
+    }
+    return floor_;
+}
+
+void ReferenceShelf::setKind(int kind)
+{
+    const auto wanted = static_cast<Kind>(std::clamp(kind, 0, static_cast<int>(Kind::Floor)));
+    if (wanted == kind_)
+        return;
+    kind_ = wanted;
+    show();
+}
+
+void ReferenceShelf::setCurrent(const QString& id)
+{
+    QString& now = current_[static_cast<std::size_t>(kind_)];
+    if (id == now)
+        return;
+    now = id;
+    show();
+}
+
+void ReferenceShelf::listMachines()
+{
+    auto known = acts::loadMachines(shop().libraryFolders());
     if (!known.ok())
         shop().tellTrouble(known.errors());
-    else
-        for (const fold::Machine& machine : *known) {
-            Row row;
-            row.id = shown(machine->id);
-            row.title = shown(machine->name);
-            row.detail = shown(machine->note);
-            row.trailing = tr("folds %1").arg(shown(write(machine->bendingLength, shop().style())));
-            machines.append(row);
-        }
+    known_ = known.ok() ? *std::move(known) : std::vector<fold::Machine>();
+    QList<Row> rows;
+    for (const fold::Machine& machine : known_) {
+        Row row;
+        row.id = shown(machine->id);
+        row.title = shown(machine->name);
+        row.detail = shown(machine->note);
+        row.trailing = tr("folds %1").arg(shown(write(machine->bendingLength, shop().style())));
+        rows.append(row);
+    }
+    machines_.setRows(rows);
+}
+
+void ReferenceShelf::listTrims()
+{
+    QList<Row> rows;
     for (const auto& [id, trim] : shop().catalogue().trims) {
         Row row;
         row.id = shown(id);
         row.title = shown(trim.name);
         row.detail = counted(static_cast<std::int64_t>(trim.legs.size()), "leg");
-        trims.append(row);
+        rows.append(row);
     }
-    for (const auto& [id, set] : shop().catalogue().ruleSets)
-        for (const rules::Clause& clause : set.clauses) {
+    trims_.setRows(rows);
+}
+
+void ReferenceShelf::listRuleSets()
+{
+    QList<Row> rows;
+    for (const auto& [id, set] : shop().catalogue().ruleSets) {
+        Row row;
+        row.id = shown(id);
+        row.title = shown(set.name);
+        row.detail = shown(set.edition);
+        row.trailing = counted(static_cast<std::int64_t>(set.clauses.size()), "clause");
+        rows.append(row);
+    }
+    ruleSets_.setRows(rows);
+}
+
+void ReferenceShelf::listFloor()
+{
+    const auto floor = acts::floorInUse(shop().database(), shop().libraryFolders());
+    if (!floor.ok())
+        shop().tellTrouble(floor.errors());
+    QList<Row> rows;
+    if (floor.ok())
+        for (const schedule::FloorMachine& machine : floor->value.machines) {
             Row row;
-            row.id = shown(id) + u'#' + QString::number(rules.size());
+            row.id = shown(machine.id);
+            row.title = shown(machine.name);
+            row.detail = shown(acts::hoursInWords(machine.hours.value_or(floor->value.hours)));
+            row.also = shown(acts::ratesInWords(floor->value, machine));
+            rows.append(row);
+        }
+    floor_.setRows(rows);
+}
+
+void ReferenceShelf::showRules()
+{
+    QList<Row> rows;
+    const auto set = shop().catalogue().ruleSets.find(current().toStdString());
+    if (set != shop().catalogue().ruleSets.end())
+        for (const rules::Clause& clause : set->second.clauses) {
+            Row row;
+            row.id = QString::number(rows.size());
             row.title = shown(clause.statement);
             row.detail = shown(clause.source);
             row.trailing = shown(clause.number);
             row.trailingDetail = shown(clause.edition);
             row.weight = static_cast<int>(clause.weight);
-            rules.append(row);
+            rows.append(row);
         }
-    machines_.setRows(machines);
-    trims_.setRows(trims);
-    rules_.setRows(rules);
-    if (machines_.indexOf(currentMachine_) < 0)
-        currentMachine_ = machines_.idAt(0);
-    if (trims_.indexOf(currentTrim_) < 0)
-        currentTrim_ = trims_.idAt(0);
-    drawMachine();
-    drawTrim();
+    rules_.setRows(rows);
 }
 
-void ReferenceShelf::setCurrentMachine(const QString& id)
+void ReferenceShelf::show()
 {
-    if (id == currentMachine_)
-        return;
-    currentMachine_ = id;
-    drawMachine();
-}
-
-void ReferenceShelf::setCurrentTrim(const QString& id)
-{
-    if (id == currentTrim_)
-        return;
-    currentTrim_ = id;
-    drawTrim();
-}
-
-void ReferenceShelf::drawMachine()
-{
-    machine_ = look::Picture();
-    const auto known = acts::loadMachines(shop().libraryFolders());
-    if (known.ok())
-        for (const fold::Machine& machine : *known)
-            if (shown(machine->id) == currentMachine_) {
-                drawing::MachinePicture picture;
-                picture.style = shop().style();
-                machine_ = look::Picture(drawing::machinePicture(machine, picture));
-            }
-    emit machineChanged();
-}
-
-void ReferenceShelf::drawTrim()
-{
-    trim_ = look::Picture();
-    trimNote_.clear();
-    const auto found = shop().catalogue().trims.find(currentTrim_.toStdString());
-    if (found != shop().catalogue().trims.end()) {
-        trimNote_ = shown(found->second.note);
-        const trim::Resolution made = trim::resolve(found->second, exampleSite(found->second));
-        if (made.profile) {
-            drawing::ProfilePicture picture;
-            picture.thickness = Length::thousandths(24);
-            picture.colour = {74, 106, 128};
+    if (list().indexOf(current()) < 0)
+        current_[static_cast<std::size_t>(kind_)] = list().idAt(0);
+    picture_ = look::Picture();
+    note_.clear();
+    if (kind_ == Kind::Rules)
+        showRules();
+    for (const fold::Machine& machine : known_)
+        if (kind_ == Kind::Machine && shown(machine->id) == current()) {
+            drawing::MachinePicture picture;
             picture.style = shop().style();
-            trim_ = look::Picture(drawing::profilePicture(*made.profile, picture));
+            picture_ = look::Picture(drawing::machinePicture(machine, picture));
         }
+    const auto trim = shop().catalogue().trims.find(current().toStdString());
+    if (kind_ == Kind::Trim && trim != shop().catalogue().trims.end()) {
+        note_ = shown(trim->second.note);
+        if (auto drawn = drawExample(trim->second, shop().style()))
+            picture_ = look::Picture(*std::move(drawn));
     }
-    emit trimChanged();
+    if (const int at = floor_.indexOf(current()); kind_ == Kind::Floor && at >= 0)
+        note_ = floor_.rows().at(at).also;
+    emit currentChanged();
+}
+
+Result<std::string> ReferenceShelf::document() const
+{
+    const std::string id = current().toStdString();
+    switch (kind_) {
+    case Kind::Machine:
+        return acts::libraryDocument(storage::LibraryKind::Machines, id, shop().libraryFolders());
+    case Kind::Trim:
+        return acts::libraryDocument(storage::LibraryKind::Trims, id, shop().libraryFolders());
+    case Kind::Rules:
+        return acts::libraryDocument(storage::LibraryKind::RuleSets, id, shop().libraryFolders());
+    case Kind::Floor:
+        break;
+    }
+    const auto floor = acts::floorInUse(shop().database(), shop().libraryFolders());
+    if (!floor.ok())
+        return floor.errors();
+    return documents::writeFloor(*floor);
+}
+
+void ReferenceShelf::edit()
+{
+    if (!shop().letsPlan())
+        return;
+    shop().attempt([&] {
+        const auto text = document();
+        if (!text.ok())
+            return shop().tellTrouble(text.errors());
+        const int at = list().indexOf(current());
+        if (at < 0)
+            return;
+        draft_->begin(kind_, kind_ == Kind::Floor ? tr("The floor") : list().rows().at(at).title,
+                      shown(*text));
+    });
+}
+
+void ReferenceShelf::importFile(const QUrl& file)
+{
+    if (!shop().letsPlan())
+        return;
+    const auto text = storage::readDocument(file.toLocalFile().toStdString());
+    if (!text.ok())
+        return shop().tellTrouble(text.errors());
+    draft_->begin(kind_, file.fileName(), shown(*text));
+}
+
+void ReferenceShelf::exportFile(const QUrl& file)
+{
+    shop().attempt([&] {
+        const auto text = document();
+        if (!text.ok())
+            return shop().tellTrouble(text.errors());
+        const auto written = storage::writeDocument(file.toLocalFile().toStdString(), *text);
+        if (!written.ok())
+            return shop().tellTrouble(written.errors());
+        shop().tell(tr("Written to %1").arg(file.toLocalFile()));
+    });
 }
 
 } // namespace lapwright::model

@@ -1,60 +1,93 @@
 #pragma once
 
 #include "desk.h"
+#include "fold/machine.h"
+#include "library_draft.h"
+#include "measure/result.h"
 #include "picture.h"
 #include "rows_model.h"
 
 #include <QString>
+#include <QUrl>
+
+#include <array>
+#include <cstddef>
+#include <string>
+#include <vector>
 
 namespace lapwright::model {
 
-/// What the program knows about machines, trim and rules: to be looked up and checked.
+/// What the program knows about machines, trim and rules, and the floor with its hours and rates: looked up,
+/// checked, changed, read from files and written to them.
 class ReferenceShelf : public Desk {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the shop")
+    /// What is looked up: a LibraryDraft::Kind.
+    Q_PROPERTY(int kind READ kind WRITE setKind NOTIFY currentChanged FINAL)
     Q_PROPERTY(lapwright::model::RowsModel* machines READ machines CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::RowsModel* trims READ trims CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::RowsModel* ruleSets READ ruleSets CONSTANT FINAL)
+    /// The clauses of the current rule set.
     Q_PROPERTY(lapwright::model::RowsModel* rules READ rules CONSTANT FINAL)
-    Q_PROPERTY(QString currentMachine READ currentMachine WRITE setCurrentMachine NOTIFY machineChanged FINAL)
-    Q_PROPERTY(lapwright::look::Picture machine READ machine NOTIFY machineChanged FINAL)
-    Q_PROPERTY(QString currentTrim READ currentTrim WRITE setCurrentTrim NOTIFY trimChanged FINAL)
-    Q_PROPERTY(lapwright::look::Picture trim READ trim NOTIFY trimChanged FINAL)
-    Q_PROPERTY(QString trimNote READ trimNote NOTIFY trimChanged FINAL)
+    /// The machines of the floor, when they are worked and how long things take there.
+    Q_PROPERTY(lapwright::model::RowsModel* floor READ floor CONSTANT FINAL)
+    /// Of the kind that is looked up: a machine, a trim, a rule set, a machine of the floor.
+    Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY currentChanged FINAL)
+    Q_PROPERTY(lapwright::look::Picture picture READ picture NOTIFY currentChanged FINAL)
+    Q_PROPERTY(QString note READ note NOTIFY currentChanged FINAL)
+    Q_PROPERTY(lapwright::model::LibraryDraft* draft READ draft CONSTANT FINAL)
 
 public:
     explicit ReferenceShelf(Shop& shop);
 
+    [[nodiscard]] int kind() const { return static_cast<int>(kind_); }
+    void setKind(int kind);
     [[nodiscard]] RowsModel* machines() { return &machines_; }
     [[nodiscard]] RowsModel* trims() { return &trims_; }
+    [[nodiscard]] RowsModel* ruleSets() { return &ruleSets_; }
     [[nodiscard]] RowsModel* rules() { return &rules_; }
-    [[nodiscard]] QString currentMachine() const { return currentMachine_; }
-    void setCurrentMachine(const QString& id);
-    [[nodiscard]] look::Picture machine() const { return machine_; }
-    [[nodiscard]] QString currentTrim() const { return currentTrim_; }
-    void setCurrentTrim(const QString& id);
-    [[nodiscard]] look::Picture trim() const { return trim_; }
-    [[nodiscard]] QString trimNote() const { return trimNote_; }
+    [[nodiscard]] RowsModel* floor() { return &floor_; }
+    [[nodiscard]] QString current() const { return current_[static_cast<std::size_t>(kind_)]; }
+    void setCurrent(const QString& id);
+    [[nodiscard]] look::Picture picture() const { return picture_; }
+    [[nodiscard]] QString note() const { return note_; }
+    [[nodiscard]] LibraryDraft* draft() const { return draft_; }
+
+    /// Opens the current document to be changed.
+    Q_INVOKABLE void edit();
+    /// Opens a file's document to be looked at, and kept if it holds.
+    Q_INVOKABLE void importFile(const QUrl& file);
+    Q_INVOKABLE void exportFile(const QUrl& file);
 
 signals:
-    void machineChanged();
-    void trimChanged();
+    void currentChanged();
 
 protected:
     void reload() override;
 
 private:
-    void drawMachine();
-    void drawTrim();
+    [[nodiscard]] RowsModel& list();
+    void listMachines();
+    void listTrims();
+    void listRuleSets();
+    void listFloor();
+    /// Shows the current one of the kind that is looked up.
+    void show();
+    void showRules();
+    [[nodiscard]] Result<std::string> document() const;
 
+    LibraryDraft::Kind kind_ = LibraryDraft::Kind::Machine;
     RowsModel machines_;
     RowsModel trims_;
+    RowsModel ruleSets_;
     RowsModel rules_;
-    QString currentMachine_;
-    QString currentTrim_;
-    look::Picture machine_;
-    look::Picture trim_;
-    QString trimNote_;
+    RowsModel floor_;
+    std::vector<fold::Machine> known_;
+    std::array<QString, 4> current_; ///< by kind
+    look::Picture picture_;
+    QString note_;
+    LibraryDraft* draft_;
 };
 
 } // namespace lapwright::model

@@ -1,5 +1,8 @@
 #include "rows_model.h"
 
+#include "schedule/label_text.h"
+#include "text.h"
+
 #include <QSet>
 #include <QStringList>
 
@@ -7,6 +10,29 @@
 #include <utility>
 
 namespace lapwright::model {
+
+namespace {
+
+QString textOf(const Row& row)
+{
+    return QStringList{row.title, row.detail, row.trailing, row.trailingDetail, row.also}.join(u' ');
+}
+
+bool hasAll(const QStringList& words, const Row& row)
+{
+    const QString text = textOf(row);
+    return std::all_of(words.begin(), words.end(),
+                       [&text](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
+}
+
+/// Lines of an order are named by it, or by it and a mark.
+bool isOn(const schedule::LabelText& label, const Row& row)
+{
+    const QString order = shown(label.order), what = shown(label.mark.empty() ? label.bundle : label.mark);
+    return row.id == order || (row.id.startsWith(order) && textOf(row).contains(what));
+}
+
+} // namespace
 
 RowsModel::RowsModel(QObject* parent) : QAbstractListModel(parent) {}
 
@@ -67,7 +93,10 @@ void RowsModel::setSearch(const QString& search)
     if (search == search_)
         return;
     search_ = search;
-    show(found());
+    // What is searched for is looked at from the first line on: there is no place to keep.
+    beginResetModel();
+    shown_ = found();
+    endResetModel();
     emit searchChanged();
     emit countChanged();
 }
@@ -89,24 +118,24 @@ QList<Row> RowsModel::found() const
     const QStringList words = search_.split(u' ', Qt::SkipEmptyParts);
     if (words.isEmpty())
         return all_;
+    const auto label = schedule::readLabelText(search_.toStdString());
     QList<Row> rows;
-    for (const Row& row : all_) {
-        const QString text = row.title + u' ' + row.detail + u' ' + row.trailing + u' ' + row.trailingDetail;
-        if (std::all_of(words.begin(), words.end(),
-                        [&text](const QString& word) { return text.contains(word, Qt::CaseInsensitive); }))
+    for (const Row& row : all_)
+        if (label.ok() ? isOn(*label, row) : hasAll(words, row))
             rows.append(row);
-    }
     return rows;
 }
 
 void RowsModel::show(const QList<Row>& rows)
 {
     removeVanished(rows);
+    QSet<QString> here;
+    for (const Row& row : shown_)
+        here.insert(row.id);
     for (int at = 0; at < rows.size(); ++at) {
-        const int now = at < shown_.size() && shown_[at].id == rows[at].id ? at : indexOf(rows[at].id);
-        if (now < 0) {
+        if (!here.contains(rows[at].id)) {
             int last = at;
-            while (last + 1 < rows.size() && indexOf(rows[last + 1].id) < 0)
+            while (last + 1 < rows.size() && !here.contains(rows[last + 1].id))
                 ++last;
             beginInsertRows({}, at, last);
             shown_.insert(at, last - at + 1, Row());
@@ -115,6 +144,9 @@ void RowsModel::show(const QList<Row>& rows)
             at = last;
             continue;
         }
+        int now = at;
+        while (shown_[now].id != rows[at].id)
+            ++now;
         if (now != at) {
             beginMoveRows({}, now, now, {}, at);
             shown_.move(now, at);

@@ -18,12 +18,14 @@ struct Row {
     QString sign;                    ///< name of an icon; may be empty
     QColor swatch = Qt::transparent; ///< the metal's real colour
     int weight = -1;                 ///< rules::Weight of a finding; -1: not a finding
+    QString also = {};               ///< not shown, but searched
 
     friend bool operator==(const Row&, const Row&) = default;
 };
 
 /// A list of lines. Setting new lines says exactly what changed, so that a list on the screen keeps its place
-/// and its choice. A search leaves the lines that have every word of it, in any of their texts.
+/// and its choice. A search leaves the lines that have every word of it, in any of their texts; what a
+/// scanner reads off a label finds the lines of its order and mark.
 class RowsModel : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT

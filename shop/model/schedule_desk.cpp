@@ -2,7 +2,6 @@
 
 #include "acts/schedule_words.h"
 #include "acts/scheduling.h"
-#include "drawing/gantt.h"
 #include "shop.h"
 #include "text.h"
 
@@ -48,16 +47,26 @@ Row rowOf(const schedule::ScheduleRecord& record, const schedule::RecordedTask& 
     return row;
 }
 
+/// Keys and fingers move a task in steps of so much.
+constexpr schedule::Duration step = schedule::Duration::minutes(5);
+
+schedule::Moment toStep(schedule::Moment moment)
+{
+    const std::int64_t seconds = moment.sinceEpoch().inSeconds(), whole = step.inSeconds();
+    return schedule::Moment::sinceEpoch(schedule::Duration::seconds((seconds + whole / 2) / whole * whole));
+}
+
+std::size_t machineOf(const schedule::ScheduleRecord& record, const schedule::RecordedTask& task)
+{
+    const auto found =
+        std::find_if(record.machines.begin(), record.machines.end(),
+                     [&](const schedule::RecordedMachine& machine) { return machine.id == task.machine; });
+    return static_cast<std::size_t>(found - record.machines.begin());
+}
+
 } // namespace
 
-ScheduleDesk::ScheduleDesk(Shop& shop) : Desk(shop)
-{
-    connect(&worker_, &PlanWorker::progressed, this, [this](const QString& phase) {
-        progress_ = tr("Looking: %1").arg(phase);
-        emit workingChanged();
-    });
-    connect(&worker_, &PlanWorker::finished, this, &ScheduleDesk::finish);
-}
+ScheduleDesk::ScheduleDesk(Shop& shop) : Desk(shop) {}
 
 void ScheduleDesk::reload()
 {
@@ -85,7 +94,33 @@ void ScheduleDesk::reload()
     days_.setRows(rows);
     if (days_.indexOf(currentDay_) < 0)
         currentDay_ = days_.idAt(0);
+    showLateTasks();
     showDay();
+}
+
+void ScheduleDesk::showLateTasks()
+{
+    QList<Row> rows;
+    if (record_)
+        for (const schedule::RecordedTask& task : record_->tasks) {
+            if (task.late.empty())
+                continue;
+            Row row = rowOf(*record_, task);
+            row.trailingDetail =
+                task.due ? tr("due %1").arg(shown(schedule::inWords(*task.due))) : row.trailingDetail;
+            row.trailing = tr("done %1").arg(shown(schedule::inWords(task.end)));
+            rows.append(row);
+        }
+    late_.setRows(rows);
+}
+
+void ScheduleDesk::showLate(const QString& task)
+{
+    const schedule::RecordedTask* found = find(record_, task);
+    if (found == nullptr)
+        return;
+    setCurrentDay(shown(schedule::write(schedule::dateOf(found->start))));
+    setCurrentTask(task);
 }
 
 void ScheduleDesk::setCurrentDay(const QString& day)
@@ -101,6 +136,7 @@ void ScheduleDesk::setCurrentTask(const QString& task)
     if (task == currentTask_)
         return;
     currentTask_ = task;
+    setMove(std::nullopt);
     emit taskChanged();
 }
 
@@ -122,13 +158,12 @@ QString ScheduleDesk::summary() const
 
 void ScheduleDesk::showDay()
 {
-    picture_ = look::Picture();
+    move_.reset();
     QList<Row> rows;
     const auto day = schedule::readDate(currentDay_.toStdString());
     if (record_ && day.ok()) {
-        drawing::GanttPicture wanted;
-        wanted.day = *day;
-        picture_ = look::Picture(drawing::gantt(*record_, wanted));
+        shown_ = {};
+        shown_.day = *day;
         for (const schedule::RecordedTask& task : record_->tasks)
             if (worksOn(task, *day))
                 rows.append(rowOf(*record_, task));
@@ -136,8 +171,30 @@ void ScheduleDesk::showDay()
     tasks_.setRows(rows);
     if (tasks_.indexOf(currentTask_) < 0)
         currentTask_ = tasks_.idAt(0);
+    draw();
     emit dayChanged();
     emit taskChanged();
+    emit movingChanged();
+}
+
+void ScheduleDesk::draw()
+{
+    picture_ = look::Picture();
+    if (record_ && !currentDay_.isEmpty()) {
+        schedule::ScheduleRecord drawn = *record_;
+        for (schedule::RecordedTask& task : drawn.tasks) {
+            if (!move_ || task.key != move_->task)
+                continue;
+            const schedule::Duration by = move_->start - task.start;
+            task.machine = drawn.machines[move_->machine].id;
+            task.setupFrom = task.setupFrom + by;
+            task.start = task.start + by;
+            task.end = task.end + by;
+            task.pinned = true;
+        }
+        picture_ = look::Picture(drawing::gantt(drawn, shown_));
+    }
+    emit pictureChanged();
 }
 
 void ScheduleDesk::scheduleAnew()
@@ -147,20 +204,11 @@ void ScheduleDesk::scheduleAnew()
 
 void ScheduleDesk::start(std::optional<std::vector<schedule::NamedPin>> pins)
 {
-    if (worker_.running() || !shop().mayPlan())
+    if (!shop().letsPlan())
         return;
     PlanWork work;
-    work.schedule.from = shop().wallClock();
     work.schedule.pins = std::move(pins);
-    work.schedule.libraryFolders = shop().libraryFolders();
-    progress_ = tr("Gathering what is to be done");
-    worker_.start(shop().databasePath().toStdString(), std::move(work), shop().stamp());
-    emit workingChanged();
-}
-
-void ScheduleDesk::stopScheduling()
-{
-    worker_.stop();
+    shop().plan(std::move(work), [this](const PlanDone& done) { tell(done); });
 }
 
 void ScheduleDesk::togglePin()
@@ -168,29 +216,124 @@ void ScheduleDesk::togglePin()
     const schedule::RecordedTask* task = find(record_, currentTask_);
     if (task == nullptr)
         return;
+    if (!task->pinned)
+        return pin(task->key, task->machine, task->start);
     std::vector<schedule::NamedPin> pins = record_->pins;
-    const auto same = [task](const schedule::NamedPin& pin) { return pin.task == task->key; };
-    const bool pinned = task->pinned;
-    pins.erase(std::remove_if(pins.begin(), pins.end(), same), pins.end());
-    if (!pinned)
-        pins.push_back({task->key, task->machine, task->start, std::nullopt});
+    pins.erase(std::remove_if(pins.begin(), pins.end(),
+                              [task](const schedule::NamedPin& pin) { return pin.task == task->key; }),
+               pins.end());
     start(std::move(pins));
 }
 
-void ScheduleDesk::finish()
+void ScheduleDesk::pin(const std::string& task, const std::string& machine, schedule::Moment start)
 {
-    emit workingChanged();
-    const PlanWorker::Outcome& outcome = worker_.outcome();
-    if (!outcome.ok())
-        return shop().tellTrouble(outcome.errors());
-    shop().noteChange();
+    std::vector<schedule::NamedPin> pins = record_->pins;
+    pins.erase(std::remove_if(pins.begin(), pins.end(),
+                              [&task](const schedule::NamedPin& pin) { return pin.task == task; }),
+               pins.end());
+    pins.push_back({task, machine, start, std::nullopt});
+    this->start(std::move(pins));
+}
+
+std::optional<ScheduleDesk::Move> ScheduleDesk::placeOfCurrent() const
+{
+    if (move_)
+        return move_;
+    const schedule::RecordedTask* task = find(record_, currentTask_);
+    if (task == nullptr)
+        return std::nullopt;
+    return Move{task->key, machineOf(*record_, *task), task->start};
+}
+
+void ScheduleDesk::setMove(std::optional<Move> move)
+{
+    if (!move && !move_)
+        return;
+    move_ = std::move(move);
+    draw();
+    emit movingChanged();
+}
+
+QString ScheduleDesk::moving() const
+{
+    const schedule::RecordedTask* task = find(record_, currentTask_);
+    if (!move_ || task == nullptr)
+        return {};
+    return tr("%1: %2, from %3")
+        .arg(shown(task->name), shown(record_->machines[move_->machine].name),
+             shown(schedule::inWords(move_->start)));
+}
+
+void ScheduleDesk::takeUp(QPointF at)
+{
+    const auto spot = record_ ? drawing::ganttSpot(*record_, shown_, {at.x(), at.y()})
+                              : std::optional<drawing::GanttSpot>();
+    if (!spot || !spot->task)
+        return;
+    const schedule::RecordedTask& task = record_->tasks[*spot->task];
+    setCurrentTask(shown(task.key));
+    grip_ = spot->moment - task.start;
+}
+
+void ScheduleDesk::carry(QPointF at)
+{
+    const auto from = placeOfCurrent();
+    const auto spot =
+        from ? drawing::ganttSpot(*record_, shown_, {at.x(), at.y()}) : std::optional<drawing::GanttSpot>();
+    if (!spot)
+        return;
+    const bool sameStage = record_->machines[spot->machine].stage == record_->machines[from->machine].stage;
+    setMove(Move{from->task, sameStage ? spot->machine : from->machine, toStep(spot->moment - grip_)});
+}
+
+void ScheduleDesk::nudge(int steps)
+{
+    auto move = placeOfCurrent();
+    if (!move)
+        return;
+    move->start = toStep(move->start) + step * steps;
+    setMove(std::move(move));
+}
+
+void ScheduleDesk::changeMachine(int by)
+{
+    auto move = placeOfCurrent();
+    if (!move)
+        return;
+    const auto count = static_cast<std::ptrdiff_t>(record_->machines.size());
+    auto at = static_cast<std::ptrdiff_t>(move->machine) + by;
+    while (at >= 0 && at < count &&
+           record_->machines[static_cast<std::size_t>(at)].stage != record_->machines[move->machine].stage)
+        at += by;
+    if (at < 0 || at >= count)
+        return;
+    move->machine = static_cast<std::size_t>(at);
+    setMove(std::move(move));
+}
+
+void ScheduleDesk::putDown()
+{
+    if (!move_)
+        return;
+    const Move move = *move_;
+    setMove(std::nullopt);
+    pin(move.task, record_->machines[move.machine].id, move.start);
+}
+
+void ScheduleDesk::leave()
+{
+    setMove(std::nullopt);
+}
+
+void ScheduleDesk::tell(const PlanDone& done)
+{
     QStringList told;
-    for (const rules::Finding& finding : outcome->scheduled.findings)
+    for (const rules::Finding& finding : done.scheduled.findings)
         if (finding.weight != rules::Weight::Informs)
             told.append(shown(acts::describe(finding, shop().style())));
     if (!told.isEmpty())
         return shop().tellTrouble(told.join(u'\n'));
-    shop().tell(outcome->scheduled.record ? tr("Scheduled") : tr("Nothing is to be done"));
+    shop().tell(done.scheduled.record ? tr("Scheduled") : tr("Nothing is to be done"));
 }
 
 } // namespace lapwright::model

@@ -3,20 +3,19 @@
 #include "acts/catalogue.h"
 #include "acts/shop_stock.h"
 #include "acts/words.h"
+#include "storage/backup.h"
 #include "storage/catalogue.h"
 #include "text.h"
 
 #include <QDateTime>
 
+#include <chrono>
 #include <exception>
 #include <utility>
 
 namespace lapwright::model {
 
 namespace {
-
-/// How often other stations' work on the same database is looked for, milliseconds.
-constexpr int watchEvery = 700;
 
 constexpr drawing::Colour unknownColour{176, 180, 184};
 
@@ -39,19 +38,20 @@ Shop::Shop(storage::Database database, pieces::Catalogue catalogue, QString data
            const QString& preferencesPath, std::vector<std::string> libraryFolders)
     : database_(std::move(database)), catalogue_(std::move(catalogue)),
       databasePath_(std::move(databasePath)), libraryFolders_(std::move(libraryFolders)),
-      preferences_(new Preferences(preferencesPath, this)), arrivals_(new Arrivals(*this)),
-      batches_(new Batches(*this)), cutting_(new CuttingDesk(*this)), folding_(new FoldingDesk(*this)),
-      schedule_(new ScheduleDesk(*this)), loads_(new Loads(*this)), stock_(new StockDesk(*this)),
-      reference_(new ReferenceShelf(*this))
+      watch_(new DatabaseWatch(database_, databasePath_.toStdString(), this)),
+      preferences_(new Preferences(preferencesPath, this)), planner_(new PlanWorker(this)),
+      papers_(new Papers(*this)), arrivals_(new Arrivals(*this)), batches_(new Batches(*this)),
+      cutting_(new CuttingDesk(*this)), folding_(new FoldingDesk(*this)), schedule_(new ScheduleDesk(*this)),
+      loads_(new Loads(*this)), stock_(new StockDesk(*this)), reference_(new ReferenceShelf(*this))
 {
     connect(preferences_, &Preferences::changed, this, &Shop::dutyChanged);
     connect(preferences_, &Preferences::changed, this, &Shop::noteChange);
-    connect(&watch_, &QTimer::timeout, this, &Shop::lookForChanges);
+    connect(watch_, &DatabaseWatch::written, this, &Shop::noteChange);
+    connect(watch_, &DatabaseWatch::lostChanged, this, &Shop::lostChanged);
     attempt([this] {
-        changesSeen_ = database_.dataVersion();
-        readColours();
+        watch_->catchUp();
+        readShop();
     });
-    watch_.start(watchEvery);
 }
 
 Shop::~Shop() = default;
@@ -61,9 +61,71 @@ QString Shop::name() const
     return name_.isEmpty() ? tr("The shop") : name_;
 }
 
+QString Shop::whyNotPlan() const
+{
+    return mayPlan() ? QString() : tr("This is for who plans. What you may do here is chosen in Settings.");
+}
+
+QString Shop::whyNotMake() const
+{
+    return mayMake() ? QString()
+                     : tr("This is for who makes or plans. What you may do here is chosen in Settings.");
+}
+
+bool Shop::letsPlan()
+{
+    if (!mayPlan())
+        tellTrouble(whyNotPlan());
+    return mayPlan();
+}
+
+bool Shop::letsMake()
+{
+    if (!mayMake())
+        tellTrouble(whyNotMake());
+    return mayMake();
+}
+
+QString Shop::lost() const
+{
+    return watch_->lost().isEmpty()
+               ? QString()
+               : tr("The database does not answer (%1). Nothing is lost that was done, and what is typed stays; "
+                    "it is tried again by itself.")
+                     .arg(watch_->lost());
+}
+
 void Shop::closeMessage()
 {
     tell({});
+}
+
+void Shop::backUp(const QUrl& file)
+{
+    attempt([&] {
+        const auto done = storage::backUp(database_, file.toLocalFile().toStdString());
+        if (!done.ok())
+            return tellTrouble(done.errors());
+        tell(tr("Everything is copied to %1").arg(file.toLocalFile()));
+    });
+}
+
+void Shop::restore(const QUrl& file)
+{
+    if (!letsPlan())
+        return;
+    if (planner_->running())
+        return tellTrouble(tr("Planning runs: stop it first"));
+    const QString path = file.toLocalFile();
+    const QString before =
+        path + QDateTime::currentDateTime().toString(QStringLiteral(".'before-'yyyyMMdd-HHmmss"));
+    act([&] {
+        if (const auto kept = storage::backUp(database_, before.toStdString()); !kept.ok())
+            return tellTrouble(kept.errors());
+        if (const auto done = storage::restore(database_, path.toStdString()); !done.ok())
+            return tellTrouble(done.errors());
+        tell(tr("Everything is as in %1. What stood here before is kept in %2").arg(path, before));
+    });
 }
 
 QString Shop::counted(qint64 count, const QString& what) const
@@ -145,15 +207,53 @@ bool Shop::attempt(const std::function<void()>& work)
         return true;
     } catch (const std::exception& failure) {
         tellTrouble(QString::fromUtf8(failure.what()));
+        watch_->look();
         return false;
     }
 }
 
+void Shop::plan(PlanWork work, const std::function<void(const PlanDone&)>& done)
+{
+    if (planner_->running())
+        return;
+    work.schedule.from = wallClock();
+    work.schedule.libraryFolders = libraryFolders_;
+    planner_->start(databasePath_.toStdString(), std::move(work), stamp(),
+                    [this, done](const PlanWorker::Outcome& outcome) {
+                        noteChange();
+                        if (outcome.ok())
+                            done(*outcome);
+                        else
+                            tellTrouble(outcome.errors());
+                    });
+}
+
+void Shop::planCuts(const std::function<void(const PlanDone&)>& done)
+{
+    acts::PlanRequest request;
+    request.settings.timeLimit = std::chrono::seconds(preferences_->planSeconds());
+    request.libraryFolders = libraryFolders_;
+    PlanWork work;
+    work.cuts = std::move(request);
+    plan(std::move(work), done);
+}
+
+void Shop::rereadLibrary()
+{
+    auto catalogue = storage::loadCatalogue(libraryFolders_);
+    if (!catalogue.ok())
+        return tellTrouble(catalogue.errors());
+    catalogue_ = *std::move(catalogue);
+    ++libraryVersion_;
+}
+
 void Shop::noteChange()
 {
+    if (!watch_->lost().isEmpty())
+        return; // everything is read again when the database is back
     attempt([this] {
-        changesSeen_ = database_.dataVersion();
-        readColours();
+        watch_->catchUp();
+        readShop();
     });
     const std::initializer_list<Desk*> desks = {arrivals_, batches_, cutting_, folding_,
                                                 schedule_, loads_,   stock_,   reference_};
@@ -162,21 +262,14 @@ void Shop::noteChange()
     emit dataChanged();
 }
 
-void Shop::readColours()
+void Shop::readShop()
 {
     const auto stock = acts::standingStock(database_);
     if (!stock.ok() || !stock->has_value())
         return;
     colours_ = (*stock)->value.colours;
+    machines_ = (*stock)->value.machines;
     name_ = shown((*stock)->value.shop);
-}
-
-void Shop::lookForChanges()
-{
-    attempt([this] {
-        if (database_.dataVersion() != changesSeen_)
-            noteChange();
-    });
 }
 
 } // namespace lapwright::model

@@ -3,11 +3,14 @@
 #include "arrivals.h"
 #include "batches.h"
 #include "cutting_desk.h"
+#include "database_watch.h"
 #include "drawing/display_list.h"
 #include "folding_desk.h"
 #include "loads.h"
 #include "measure/result.h"
+#include "papers.h"
 #include "pieces/takeoff.h"
+#include "plan_worker.h"
 #include "preferences.h"
 #include "reference_shelf.h"
 #include "rules/finding.h"
@@ -19,7 +22,7 @@
 
 #include <QColor>
 #include <QObject>
-#include <QTimer>
+#include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
 #include <functional>
@@ -40,11 +43,18 @@ class Shop : public QObject {
     /// The last thing that was done or went wrong; empty: nothing to say.
     Q_PROPERTY(QString message READ message NOTIFY messageChanged FINAL)
     Q_PROPERTY(bool trouble READ trouble NOTIFY messageChanged FINAL)
+    /// The database does not answer: why, and what happens; empty: it does.
+    Q_PROPERTY(QString lost READ lost NOTIFY lostChanged FINAL)
     /// This person may take orders in, plan, load and keep the stock.
     Q_PROPERTY(bool mayPlan READ mayPlan NOTIFY dutyChanged FINAL)
     /// This person may say what is cut and folded.
     Q_PROPERTY(bool mayMake READ mayMake NOTIFY dutyChanged FINAL)
+    /// Why this person may not; empty: may.
+    Q_PROPERTY(QString whyNotPlan READ whyNotPlan NOTIFY dutyChanged FINAL)
+    Q_PROPERTY(QString whyNotMake READ whyNotMake NOTIFY dutyChanged FINAL)
     Q_PROPERTY(lapwright::model::Preferences* preferences READ preferences CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::PlanWorker* planner READ planner CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::Papers* papers READ papers CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::Arrivals* arrivals READ arrivals CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::Batches* batches READ batches CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::CuttingDesk* cutting READ cutting CONSTANT FINAL)
@@ -67,7 +77,12 @@ public:
     [[nodiscard]] bool trouble() const { return trouble_; }
     [[nodiscard]] bool mayPlan() const { return preferences_->duty() == Preferences::Duty::Planner; }
     [[nodiscard]] bool mayMake() const { return preferences_->duty() != Preferences::Duty::Viewer; }
+    [[nodiscard]] QString whyNotPlan() const;
+    [[nodiscard]] QString whyNotMake() const;
+    [[nodiscard]] QString lost() const;
     [[nodiscard]] Preferences* preferences() const { return preferences_; }
+    [[nodiscard]] PlanWorker* planner() const { return planner_; }
+    [[nodiscard]] Papers* papers() const { return papers_; }
     [[nodiscard]] Arrivals* arrivals() const { return arrivals_; }
     [[nodiscard]] Batches* batches() const { return batches_; }
     [[nodiscard]] CuttingDesk* cutting() const { return cutting_; }
@@ -78,12 +93,19 @@ public:
     [[nodiscard]] ReferenceShelf* reference() const { return reference_; }
 
     Q_INVOKABLE void closeMessage();
+    /// Writes a copy of everything the database keeps.
+    Q_INVOKABLE void backUp(const QUrl& file);
+    /// Puts a copy in place of everything the database keeps, for every station; what stood there before is
+    /// kept beside the copy.
+    Q_INVOKABLE void restore(const QUrl& file);
     /// "1 piece", "3 pieces".
     Q_INVOKABLE [[nodiscard]] QString counted(qint64 count, const QString& what) const;
 
     [[nodiscard]] const storage::Database& database() const { return database_; }
     [[nodiscard]] const pieces::Catalogue& catalogue() const { return catalogue_; }
     [[nodiscard]] const std::vector<std::string>& libraryFolders() const { return libraryFolders_; }
+    /// Ids of the folding machines that stand in the shop; none: nobody said which.
+    [[nodiscard]] const std::vector<std::string>& machines() const { return machines_; }
     [[nodiscard]] storage::Stamp stamp() const;
     /// What the clock on the shop's wall says.
     [[nodiscard]] static schedule::Moment wallClock();
@@ -94,6 +116,10 @@ public:
     [[nodiscard]] drawing::Colour colourOf(const std::string& name) const;
     [[nodiscard]] QColor swatchOf(const std::string& name) const;
 
+    /// Whether this person may; why not is told.
+    [[nodiscard]] bool letsPlan();
+    [[nodiscard]] bool letsMake();
+
     void tell(const QString& message);
     void tellTrouble(const QString& message);
     void tellTrouble(const std::vector<Error>& errors);
@@ -101,31 +127,44 @@ public:
     bool act(const std::function<void()>& work);
     /// The same for reading: nobody has to look again.
     bool attempt(const std::function<void()>& work);
+    /// Plans beside the work of this thread, then calls `done` unless it failed, which is told. Nothing where
+    /// a plan is being made already.
+    void plan(PlanWork work, const std::function<void(const PlanDone&)>& done);
+    /// The same for cuts and schedule, as Settings say how long to look.
+    void planCuts(const std::function<void(const PlanDone&)>& done);
+    /// The library files are others now.
+    void rereadLibrary();
+    /// Grows with every rereadLibrary().
+    [[nodiscard]] int libraryVersion() const { return libraryVersion_; }
     /// Every desk looks again.
     void noteChange();
 
 signals:
     void messageChanged();
     void dutyChanged();
+    void lostChanged();
     void dataChanged();
 
 private:
     Shop(storage::Database database, pieces::Catalogue catalogue, QString databasePath,
          const QString& preferencesPath, std::vector<std::string> libraryFolders);
-    void readColours();
-    void lookForChanges();
+    /// What the stock document says of the shop itself.
+    void readShop();
 
     storage::Database database_;
     pieces::Catalogue catalogue_;
     QString databasePath_;
     std::vector<std::string> libraryFolders_;
+    int libraryVersion_ = 0;
     std::map<std::string, std::string> colours_;
+    std::vector<std::string> machines_;
     QString name_;
     QString message_;
     bool trouble_ = false;
-    std::int64_t changesSeen_ = 0;
-    QTimer watch_;
+    DatabaseWatch* watch_;
     Preferences* preferences_;
+    PlanWorker* planner_;
+    Papers* papers_;
     Arrivals* arrivals_;
     Batches* batches_;
     CuttingDesk* cutting_;

@@ -118,7 +118,7 @@ void StockDesk::removeRemnant()
 
 void StockDesk::correct(std::int64_t count, const QString& told)
 {
-    if (!shop().mayPlan())
+    if (!shop().letsPlan())
         return;
     shop().act([&] {
         const auto change =
@@ -131,7 +131,7 @@ void StockDesk::correct(std::int64_t count, const QString& told)
 
 void StockDesk::importStock(const QUrl& file)
 {
-    if (!shop().mayPlan())
+    if (!shop().letsPlan())
         return;
     shop().act([&] {
         const auto text = storage::readDocument(file.toLocalFile().toStdString());

@@ -1,6 +1,7 @@
 // Guards: a list on a screen is told exactly what changed, so that it keeps its place and its choice; a
 // search leaves what has every word of it.
 #include "rows_model.h"
+#include "schedule/label_text.h"
 
 #include <QAbstractItemModelTester>
 #include <QRandomGenerator>
@@ -81,6 +82,32 @@ private slots:
         QCOMPARE(ids(model), QStringList{"4"});
         model.setSearch("");
         QCOMPARE(ids(model), (QStringList{"4", "2"}));
+    }
+
+    void aScannedLabelFindsItsMark()
+    {
+        const std::string order = "0b54c3f4-2d1e-4c3b-9a57-1f0d6a1e7c55";
+        const QString id = QString::fromStdString(order);
+        RowsModel model;
+        model.setRows({row(id + "/E1.2", "E1.2"), row(id + "/E1.3", "E1.3"), row("other/E1.2", "E1.2"),
+                       row(id, "Larkfield house")});
+        const auto label = lapwright::schedule::labelText({order, 1, "E1.2", "", 1});
+        model.setSearch(QString::fromStdString(*label) + '\n');
+        QCOMPARE(ids(model), (QStringList{id + "/E1.2", id}));
+    }
+
+    void manyLinesComeAndGo()
+    {
+        RowsModel model;
+        const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::QtTest);
+        QList<Row> rows;
+        for (int line = 0; line < 10'000; ++line)
+            rows.append(row(QString::number(line), line % 2 == 0 ? "even" : "odd"));
+        model.setRows(rows);
+        model.setSearch("odd");
+        QCOMPARE(model.count(), 5'000);
+        model.setSearch("");
+        QCOMPARE(model.rows(), rows);
     }
 
     void everyRoleIsAnswered()

@@ -1,0 +1,169 @@
+#include "library_draft.h"
+
+#include "acts/scheduling.h"
+#include "acts/shop_library.h"
+#include "documents/machine.h"
+#include "documents/rules.h"
+#include "documents/schedule.h"
+#include "documents/trim.h"
+#include "drawing/machine_picture.h"
+#include "example_trim.h"
+#include "shop.h"
+#include "storage/shop_state.h"
+#include "text.h"
+
+#include <QStringList>
+
+#include <utility>
+
+namespace lapwright::model {
+
+namespace {
+
+/// Milliseconds without a key before what is written is judged: half a number is no mistake.
+constexpr int pauseOfTyping = 300;
+
+storage::LibraryKind libraryKind(LibraryDraft::Kind kind)
+{
+    switch (kind) {
+    case LibraryDraft::Kind::Trim:
+        return storage::LibraryKind::Trims;
+    case LibraryDraft::Kind::Rules:
+        return storage::LibraryKind::RuleSets;
+    case LibraryDraft::Kind::Machine:
+    case LibraryDraft::Kind::Floor:
+        break;
+    }
+    return storage::LibraryKind::Machines;
+}
+
+QString inWords(const std::vector<Error>& errors)
+{
+    QStringList lines;
+    for (const Error& error : errors)
+        lines.append(shown(error.sentence()));
+    return lines.join(u'\n');
+}
+
+/// The picture of a document, if it has one.
+template <class Document, class Draw>
+Result<drawing::DisplayList> drawnFrom(const Result<Document>& document, const Draw& draw)
+{
+    if (!document.ok())
+        return document.errors();
+    return draw(document->value);
+}
+
+} // namespace
+
+LibraryDraft::LibraryDraft(Shop& shop) : QObject(&shop), shop_(shop)
+{
+    pause_.setSingleShot(true);
+    pause_.setInterval(pauseOfTyping);
+    connect(&pause_, &QTimer::timeout, this, &LibraryDraft::judge);
+}
+
+void LibraryDraft::begin(Kind kind, const QString& title, const QString& text)
+{
+    open_ = true;
+    kind_ = kind;
+    title_ = title;
+    text_ = text;
+    picture_ = look::Picture();
+    judge();
+    emit opened();
+    emit textChanged();
+}
+
+void LibraryDraft::setText(const QString& text)
+{
+    if (text == text_)
+        return;
+    text_ = text;
+    pause_.start();
+    emit textChanged();
+}
+
+void LibraryDraft::judge()
+{
+    const auto made = drawn();
+    trouble_ = made.ok() ? QString() : inWords(made.errors());
+    if (made.ok())
+        picture_ = made->shapes.empty() ? look::Picture() : look::Picture(*made);
+    emit judged();
+}
+
+Result<drawing::DisplayList> LibraryDraft::drawn() const
+{
+    const std::string text = text_.toStdString();
+    const auto nothing = [](const auto&) { return drawing::DisplayList(); };
+    switch (kind_) {
+    case Kind::Machine:
+        return drawnFrom(documents::readMachine(text), [this](const fold::MachineDescription& description) {
+            drawing::MachinePicture picture;
+            picture.style = shop_.style();
+            // A description that is read is one that makes a machine.
+            return drawing::machinePicture(fold::Machine::make(description).value(), picture);
+        });
+    case Kind::Trim:
+        return drawnFrom(documents::readTrim(text), [this](const trim::Template& trim) {
+            return drawExample(trim, shop_.style()).value_or(drawing::DisplayList());
+        });
+    case Kind::Rules:
+        return drawnFrom(documents::readRules(text), nothing);
+    case Kind::Floor:
+        return drawnFrom(documents::readFloor(text), nothing);
+    }
+    return drawing::DisplayList();
+}
+
+Result<bool> LibraryDraft::save() const
+{
+    const std::string text = text_.toStdString();
+    if (kind_ == Kind::Floor) {
+        const auto floor = documents::readFloor(text);
+        if (!floor.ok())
+            return floor.errors();
+        shop_.database().write(
+            [&] { storage::saveFloorDocument(shop_.database(), documents::writeFloor(*floor)); });
+        return true;
+    }
+    const auto added = acts::addToLibrary(libraryKind(kind_), text, shop_.libraryFolders());
+    if (!added.ok())
+        return added.errors();
+    return true;
+}
+
+bool LibraryDraft::keep()
+{
+    if (!open_ || !shop_.letsPlan())
+        return false;
+    bool saved = false;
+    shop_.act([&] {
+        const auto done = save();
+        if (!done.ok())
+            return shop_.tellTrouble(done.errors());
+        saved = true;
+        shop_.rereadLibrary();
+        shop_.tell(tr("%1 is kept as it stands now").arg(title_));
+    });
+    if (saved) {
+        leave();
+        emit kept();
+    }
+    return saved;
+}
+
+void LibraryDraft::leave()
+{
+    pause_.stop();
+    open_ = false;
+    text_.clear();
+    trouble_.clear();
+    picture_ = look::Picture();
+    emit opened();
+    emit textChanged();
+    emit judged();
+}
+
+} // namespace lapwright::model

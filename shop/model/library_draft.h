@@ -1,0 +1,74 @@
+#pragma once
+
+#include "drawing/display_list.h"
+#include "measure/result.h"
+#include "picture.h"
+
+#include <QObject>
+#include <QString>
+#include <QTimer>
+#include <QtQml/qqmlregistration.h>
+
+#include <string>
+
+namespace lapwright::model {
+
+class Shop;
+
+/// A document of the shop's reference data while a person changes it: checked and drawn with every change,
+/// and kept only when it holds.
+class LibraryDraft : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by its desk")
+    Q_PROPERTY(bool open READ open NOTIFY opened FINAL)
+    Q_PROPERTY(QString title READ title NOTIFY opened FINAL)
+    Q_PROPERTY(QString text READ text WRITE setText NOTIFY textChanged FINAL)
+    /// What is wrong with it, first things first; empty: it holds.
+    Q_PROPERTY(QString trouble READ trouble NOTIFY judged FINAL)
+    /// What it draws; the last that held where it does not.
+    Q_PROPERTY(lapwright::look::Picture picture READ picture NOTIFY judged FINAL)
+
+public:
+    enum class Kind { Machine, Trim, Rules, Floor };
+    Q_ENUM(Kind)
+
+    explicit LibraryDraft(Shop& shop);
+
+    [[nodiscard]] bool open() const { return open_; }
+    [[nodiscard]] QString title() const { return title_; }
+    [[nodiscard]] QString text() const { return text_; }
+    void setText(const QString& text);
+    [[nodiscard]] QString trouble() const { return trouble_; }
+    [[nodiscard]] look::Picture picture() const { return picture_; }
+
+    /// What a person changes from now on.
+    void begin(Kind kind, const QString& title, const QString& text);
+    /// Keeps it for every station that reads this library or database. False where it does not hold or could
+    /// not be written: that is told, and it stays open.
+    Q_INVOKABLE bool keep();
+    /// Leaves things as they were.
+    Q_INVOKABLE void leave();
+
+signals:
+    void opened();
+    void textChanged();
+    void judged();
+    void kept();
+
+private:
+    void judge();
+    [[nodiscard]] Result<drawing::DisplayList> drawn() const;
+    [[nodiscard]] Result<bool> save() const;
+
+    Shop& shop_;
+    bool open_ = false;
+    Kind kind_ = Kind::Machine;
+    QString title_;
+    QString text_;
+    QString trouble_;
+    look::Picture picture_;
+    QTimer pause_; ///< between the last key and the judgement
+};
+
+} // namespace lapwright::model

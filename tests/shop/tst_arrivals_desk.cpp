@@ -1,0 +1,157 @@
+// Guards: orders come in by hand and from a watched folder, what waits for a person says why and opens at its
+// reasons; another station's work is seen, what was done here is read once; a search ends with its screen.
+#include "shop_bench.h"
+
+using namespace lapwright;
+using namespace lapwright::tests;
+
+class TestArrivalsDesk : public QObject {
+    Q_OBJECT
+
+private slots:
+    void anotherStationIsSeen()
+    {
+        const QTemporaryDir folder;
+        const auto office = open(folder, "office"), machine = open(folder, "machine");
+        machine->arrivals()->setActive(true);
+        QCOMPARE(machine->arrivals()->orders()->count(), 0);
+        office->arrivals()->takeFiles({orderOf("hollin", folder)});
+        QTRY_COMPARE(machine->arrivals()->orders()->count(), 1);
+    }
+
+    void whatIsDoneHereIsReadOnce()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        shop->arrivals()->setActive(true);
+        const QSignalSpy read(shop->arrivals(), &model::Arrivals::waitingChanged);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        QTest::qWait(2000); // two looks for what others did
+        QCOMPARE(read.size(), 1);
+    }
+
+    void aFolderIsWatched()
+    {
+        const QTemporaryDir folder, inbox;
+        const auto shop = open(folder);
+        shop->arrivals()->setActive(true);
+        shop->preferences()->setWatchedFolder(inbox.path());
+        orderOf("hollin", inbox);
+        QTRY_COMPARE_WITH_TIMEOUT(shop->arrivals()->orders()->count(), 1, longest);
+    }
+
+    void aCopyThatGrowsInTheWatchedFolderIsTakenWhenItIsWhole()
+    {
+        const QTemporaryDir folder, inbox;
+        const auto shop = open(folder);
+        shop->arrivals()->setActive(true);
+        shop->preferences()->setWatchedFolder(inbox.path());
+        QFile source(orderOf("hollin", folder).toLocalFile());
+        QVERIFY(source.open(QFile::ReadOnly));
+        const QByteArray all = source.readAll();
+        QFile copy(inbox.filePath("copy.json"));
+        QVERIFY(copy.open(QFile::WriteOnly) && copy.write(all.left(all.size() / 2)) > 0 && copy.flush());
+        QTest::qWait(3000); // three looks
+        QVERIFY2(shop->message().isEmpty(), qPrintable(shop->message()));
+        QVERIFY(copy.write(all.mid(all.size() / 2)) > 0 && copy.flush());
+        QTRY_COMPARE_WITH_TIMEOUT(shop->arrivals()->orders()->count(), 1, longest);
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+    }
+
+    void aWatchedFolderThatIsNotThereIsSaid()
+    {
+        const QTemporaryDir folder, inbox;
+        const auto shop = open(folder);
+        shop->arrivals()->setActive(true);
+        shop->preferences()->setWatchedFolder(inbox.filePath("share"));
+        QTRY_VERIFY_WITH_TIMEOUT(shop->trouble(), longest);
+        QVERIFY2(shop->message().contains(inbox.filePath("share")), qPrintable(shop->message()));
+        // A share that is mounted later is watched from then on.
+        QVERIFY(QDir(inbox.path()).mkdir("share"));
+        QVERIFY(QFile::copy(orderOf("hollin", folder).toLocalFile(), inbox.filePath("share/order.json")));
+        QTRY_COMPARE_WITH_TIMEOUT(shop->arrivals()->orders()->count(), 1, longest);
+    }
+
+    void whatIsNoOrderIsSaid()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        shop->arrivals()->takeFiles({QUrl::fromLocalFile(demo("shop.stock.json"))});
+        QVERIFY(shop->trouble());
+        QVERIFY2(shop->message().contains("shop.stock.json"), qPrintable(shop->message()));
+    }
+
+    void whatWaitsIsDismissedAndWaitsAgainWhenItComesAgain()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        model::Arrivals* desk = shop->arrivals();
+        desk->setActive(true);
+        const std::string id = acts::newUuid();
+        desk->takeFiles({orderOf("hollin", folder, id)});
+        const QUrl other = orderOf("hollin", folder, id, "other");
+        desk->takeFiles({other});
+        QCOMPARE(desk->waiting(), 1);
+        QCOMPARE(desk->current(), desk->orders()->idAt(0));
+        QVERIFY(desk->currentWaits() && !desk->preview()->empty());
+        QCOMPARE(desk->orders()->rows().at(0).title, desk->orders()->rows().at(1).title);
+        // Not even a person's word takes another content of the same revision.
+        desk->acceptCurrent();
+        QVERIFY(shop->trouble());
+        QCOMPARE(desk->waiting(), 1);
+        desk->dismissCurrent();
+        QVERIFY2(!shop->trouble() && !shop->message().isEmpty(), qPrintable(shop->message()));
+        QCOMPARE(desk->waiting(), 0);
+        QVERIFY(!desk->currentWaits() && !desk->preview()->empty());
+        desk->takeFiles({other});
+        QCOMPARE(desk->waiting(), 1);
+    }
+
+    void whatWaitsOpensAtItsReasons()
+    {
+        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        QQmlApplicationEngine engine;
+        QQuickWindow* window = windowOf(*shop, engine);
+        QVERIFY(window != nullptr);
+        const std::string id = acts::newUuid();
+        shop->arrivals()->takeFiles({orderOf("hollin", folder, id)});
+        const QString here = shop->arrivals()->current();
+        QQuickItem* sheet = named(window->contentItem(), "What to look at");
+        QVERIFY(sheet != nullptr);
+        QCOMPARE(sheet->property("currentIndex").toInt(), 0);
+        QVERIFY(QMetaObject::invokeMethod(sheet, "choose", Q_ARG(QVariant, 2)));
+        shop->arrivals()->takeFiles({orderOf("hollin", folder, id, "other")});
+        QVERIFY(shop->arrivals()->currentWaits());
+        QCOMPARE(sheet->property("currentIndex").toInt(), 3);
+        shop->arrivals()->setCurrent(here);
+        QCOMPARE(sheet->property("currentIndex").toInt(), 0);
+    }
+
+    void aSearchEndsWithItsScreen()
+    {
+        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        QQmlApplicationEngine engine;
+        QQuickWindow* window = windowOf(*shop, engine);
+        QVERIFY(window != nullptr);
+        const model::RowsModel* stock = shop->stock()->items();
+        QTest::keyClick(window, Qt::Key_8, Qt::ControlModifier);
+        QTest::keyClick(window, Qt::Key_F, Qt::ControlModifier);
+        for (const Qt::Key letter : {Qt::Key_B, Qt::Key_Z})
+            QTest::keyClick(window, letter);
+        QVERIFY(stock->count() > 0 && stock->count() < stock->total());
+        QTest::keyClick(window, Qt::Key_Escape);
+        QCOMPARE(stock->count(), stock->total());
+        QTest::keyClick(window, Qt::Key_B);
+        QVERIFY(stock->count() < stock->total());
+        QTest::keyClick(window, Qt::Key_9, Qt::ControlModifier);
+        QTest::keyClick(window, Qt::Key_8, Qt::ControlModifier);
+        QCOMPARE(stock->count(), stock->total());
+    }
+};
+
+QTEST_MAIN(TestArrivalsDesk)
+#include "tst_arrivals_desk.moc"

@@ -1,0 +1,183 @@
+// Guards: steps at the folder count pieces, a lot is folded whole or not at all, ticks at the shear outlive
+// the program and stay until their plan counts as cut.
+#include "documents/shop.h"
+#include "shop_bench.h"
+#include "storage/lists.h"
+#include "storage/shop_state.h"
+
+using namespace lapwright;
+using namespace lapwright::tests;
+
+class TestMachineDesks : public QObject {
+    Q_OBJECT
+
+private slots:
+    void stepsCountPieces()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        cutEverything(*shop);
+        model::FoldingDesk* desk = shop->folding();
+        desk->setActive(true);
+        const int steps = desk->stepCount();
+        QVERIFY(steps > 1);
+        const QString mark = desk->currentMark(), before = desk->counter();
+        for (int step = 1; step < steps; ++step)
+            desk->next();
+        QCOMPARE(desk->stepIndex(), steps - 1);
+        QCOMPARE(desk->counter(), before);
+        desk->next();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QVERIFY(desk->currentMark() != mark || desk->counter() != before);
+        QCOMPARE(desk->stepIndex(), 0);
+        shop->batches()->setActive(true);
+        QCOMPARE(shop->batches()->batches()->count(), 0);
+        desk->pieceSpoilt();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(shop->batches()->batches()->count(), 1);
+    }
+
+    void aLotIsFoldedInOneWriteAndOnTheMachinesThatStandThere()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        cutEverything(*shop);
+        model::FoldingDesk* desk = shop->folding();
+        desk->setActive(true);
+        const QString before = desk->machine();
+        auto stock = documents::readStock(*storage::stockDocument(shop->database()));
+        QStringList machines;
+        for (const char* only : {"long-folder-up-down", "long-folder-up"}) {
+            stock->value.machines = {only};
+            shop->act([&] {
+                shop->database().write(
+                    [&] { storage::saveStockDocument(shop->database(), documents::writeStock(*stock)); });
+            });
+            QVERIFY(!desk->machine().isEmpty());
+            machines.append(desk->machine());
+        }
+        QCOMPARE(machines.removeDuplicates(), 0);
+        QVERIFY(machines.contains(before));
+
+        QVERIFY(desk->marks()->count() > 1);
+        const int lots = desk->lots()->count();
+        const std::int64_t version = shop->database().dataVersion();
+        desk->lotFolded();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(shop->database().dataVersion(), version + 1);
+        QCOMPARE(desk->lots()->count(), lots - 1);
+    }
+
+    void ticksOutliveTheProgram()
+    {
+        const QTemporaryDir folder;
+        QString ticked;
+        {
+            const auto shop = openWithStock(folder);
+            shop->arrivals()->takeFiles({orderOf("larkfield", folder), orderOf("hollin", folder)});
+            plan(*shop);
+            shop->cutting()->setActive(true);
+            QVERIFY(shop->cutting()->sheets()->count() > 1);
+            ticked = shop->cutting()->current();
+            shop->cutting()->tick();
+        }
+        const auto shop = open(folder);
+        shop->cutting()->setActive(true);
+        shop->cutting()->setCurrent(ticked);
+        QVERIFY(shop->cutting()->ticked() || shop->cutting()->sheets()->indexOf(ticked) < 0);
+    }
+
+    void aTickIsSeenByOthersAndOutlivesAPlanThatIsMadeAgain()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->arrivals()->takeFiles({orderOf("larkfield", folder)});
+        plan(*shop);
+        model::CuttingDesk* desk = shop->cutting();
+        desk->setActive(true);
+        const int sheets = desk->sheets()->count();
+        QVERIFY(sheets > 2);
+        const QString first = desk->current();
+        desk->tick();
+        const auto other = open(folder, "other");
+        other->cutting()->setActive(true);
+        other->cutting()->setCurrent(first);
+        QVERIFY(other->cutting()->ticked());
+        // What is ticked is not planned again: its pieces are cut.
+        const auto cut = [&] { return storage::shopCounts(shop->database()).of(schedule::PieceState::Cut); };
+        QCOMPARE(cut(), 0);
+        plan(*shop);
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QVERIFY(cut() > 0);
+        QVERIFY(desk->sheets()->indexOf(first) < 0);
+        cutEverything(*shop);
+        QCOMPARE(storage::shopCounts(shop->database()).of(schedule::PieceState::Ordered), 0);
+    }
+
+    void aSpoiltStripIsOrderedAgainAndTheRestPlannedAnew()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->arrivals()->takeFiles({orderOf("larkfield", folder)});
+        plan(*shop);
+        shop->preferences()->setDuty(model::Preferences::Duty::Operator);
+        model::CuttingDesk* desk = shop->cutting();
+        desk->setActive(true);
+        const auto ordered = [&] {
+            return storage::shopCounts(shop->database()).of(schedule::PieceState::Ordered);
+        };
+        const auto before = ordered();
+        desk->stripSpoilt(); // none is chosen
+        QVERIFY(!shop->planner()->running());
+        desk->tick();
+        desk->setCurrentStrip(desk->strips()->idAt(0));
+        desk->stripSpoilt();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QVERIFY(shop->planner()->running());
+        QTRY_VERIFY_WITH_TIMEOUT(!shop->planner()->running(), longest);
+        QVERIFY(ordered() < before);
+        bool logged = false;
+        for (const storage::EventRow& row : storage::listEvents(shop->database(), "", "", {{}, 1'000}).rows)
+            logged = logged || row.event.event.kind == schedule::PieceEvent::Kind::Scrap;
+        QVERIFY(logged);
+        QVERIFY(desk->currentStrip().isEmpty());
+        cutEverything(*shop);
+        QCOMPARE(ordered(), 0);
+        const auto counts = storage::shopCounts(shop->database());
+        QCOMPARE(counts.of(schedule::PieceState::Cut), before);
+    }
+
+    void ticksStayUntilThePlanCountsAsCut()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        model::CuttingDesk* desk = shop->cutting();
+        desk->setActive(true);
+        const int sheets = desk->sheets()->count();
+        const auto stock = storage::stockDocument(shop->database());
+        const auto putStock = [&](const std::string& document) {
+            shop->database().write([&] { storage::saveStockDocument(shop->database(), document); });
+        };
+        putStock("no stock");
+        for (int sheet = 0; sheet < sheets && !desk->unfinished(); ++sheet)
+            desk->tick();
+        QVERIFY(shop->trouble());
+        QVERIFY(desk->unfinished() && desk->ticked());
+        QCOMPARE(desk->sheets()->count(), sheets);
+        desk->finish();
+        QVERIFY(shop->trouble() && desk->unfinished());
+        putStock(*stock);
+        desk->finish();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QVERIFY(desk->sheets()->count() < sheets && !desk->unfinished());
+    }
+};
+
+QTEST_MAIN(TestMachineDesks)
+#include "tst_machine_desks.moc"

@@ -1,0 +1,209 @@
+// Guards: stock counted by hand is logged and what plans take is shown; pieces are held, tasks pinned,
+// reference data changed and checked; a viewer does nothing and is told why.
+#include "acts/scheduling.h"
+#include "shop_bench.h"
+#include "storage/lists.h"
+
+using namespace lapwright;
+using namespace lapwright::tests;
+
+class TestPlannerDesks : public QObject {
+    Q_OBJECT
+
+private slots:
+    void whatIsCountedByHandIsLoggedAndWhatPlansTakeIsShown()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        model::StockDesk* desk = shop->stock();
+        desk->setActive(true);
+        desk->importStock(QUrl::fromLocalFile(demo("shop.stock.json")));
+        QString sheet, remnant;
+        for (const model::Row& row : desk->items()->rows()) {
+            desk->setCurrent(row.id);
+            if (desk->isRemnant())
+                remnant = row.id;
+            else if (desk->count() > 0)
+                sheet = row.id;
+        }
+        QVERIFY(!sheet.isEmpty() && !remnant.isEmpty());
+        desk->setCurrent(sheet);
+        const int before = desk->count();
+        desk->setCount(before + 2);
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(desk->count(), before + 2);
+        desk->setCurrent(remnant);
+        desk->removeRemnant();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(desk->items()->indexOf(remnant), -1);
+        const auto log = storage::listStockEvents(shop->database(), "", {});
+        QCOMPARE(log.rows.size(), 2U);
+        QCOMPARE(log.rows[1].key, sheet.toStdString());
+        QCOMPARE(log.rows[1].count, std::int64_t{2});
+        QCOMPARE(log.rows[0].key, remnant.toStdString());
+        QCOMPARE(log.rows[0].count, std::int64_t{-1});
+
+        const auto reserved = [desk] {
+            int items = 0;
+            for (const model::Row& row : desk->items()->rows()) {
+                desk->setCurrent(row.id);
+                items += desk->reserved().isEmpty() ? 0 : 1;
+                if (!row.trailingDetail.contains(desk->reserved()))
+                    return -1;
+            }
+            return items;
+        };
+        QCOMPARE(reserved(), 0);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        QVERIFY(reserved() > 0);
+    }
+
+    void piecesAndOrdersAreHeldAndLetInAgain()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        model::Batches* desk = shop->batches();
+        const QString batch = desk->current(), piece = desk->currentPiece();
+        const auto row = [&] { return desk->batches()->rows().at(desk->batches()->indexOf(batch)); };
+        const QString all = row().trailing, summary = row().detail;
+        QVERIFY(!row().trailingDetail.contains("held"));
+        QVERIFY(!summary.contains("not planned"));
+        desk->holdPiece(true);
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QVERIFY(desk->pieceHeld() && !desk->orderHeld());
+        QVERIFY(row().trailing != all && row().trailingDetail.contains("held"));
+        // The plan cuts it: it is taken back.
+        QVERIFY(row().detail.contains("not planned yet"));
+        plan(*shop);
+        QCOMPARE(desk->currentPiece(), piece);
+        QVERIFY(desk->pieceHeld() && !row().detail.contains("not planned"));
+        desk->holdPiece(false);
+        QCOMPARE(row().trailing, all);
+        QVERIFY(row().detail.contains("not planned yet") && row().detail != "not planned yet");
+        desk->holdOrder(true);
+        QVERIFY(desk->orderHeld());
+        QCOMPARE(row().trailing, QString("0 pieces"));
+        desk->holdOrder(false);
+        QVERIFY(!desk->orderHeld() && !row().trailingDetail.contains("held"));
+        shop->preferences()->setDuty(model::Preferences::Duty::Operator);
+        desk->holdPiece(true);
+        QVERIFY(shop->trouble() && !desk->pieceHeld());
+    }
+
+    void aTaskIsMovedByKeysAndPinnedThere()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        model::ScheduleDesk* desk = shop->schedule();
+        desk->setActive(true);
+        desk->setCurrentDay(desk->days()->idAt(desk->days()->count() - 1));
+        desk->setCurrentTask(desk->tasks()->idAt(desk->tasks()->count() - 1));
+        QVERIFY(desk->moving().isEmpty());
+        desk->nudge(1);
+        QVERIFY(!desk->moving().isEmpty());
+        desk->leave();
+        QVERIFY(desk->moving().isEmpty() && !shop->planner()->running());
+        desk->nudge(3);
+        const QString where = desk->moving();
+        const QString task = desk->currentTask();
+        desk->putDown();
+        QVERIFY(shop->planner()->running());
+        QTRY_VERIFY_WITH_TIMEOUT(!shop->planner()->running(), longest);
+        desk->setCurrentTask(task);
+        QVERIFY2(desk->currentPinned(), qPrintable(shop->message()));
+        const auto record = acts::standingSchedule(shop->database());
+        QCOMPARE((*record)->pins.size(), 1U);
+        QVERIFY2(where.endsWith(QString::fromStdString(schedule::inWords(*(*record)->pins.front().start))),
+                 qPrintable(where));
+        desk->togglePin();
+        QTRY_VERIFY_WITH_TIMEOUT(!shop->planner()->running(), longest);
+        QVERIFY(!desk->currentPinned());
+    }
+
+    void aPlanThatIsMadeIsSeenByBothDesksAndStopsAtOnce()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->arrivals()->takeFiles({orderOf("larkfield", folder)});
+        shop->preferences()->setPlanSeconds(600);
+        shop->batches()->plan();
+        QVERIFY(shop->planner()->running());
+        shop->schedule()->scheduleAnew(); // not beside it
+        shop->planner()->stop();
+        QTRY_VERIFY_WITH_TIMEOUT(!shop->planner()->running(), longest);
+        shop->cutting()->setActive(true);
+        QVERIFY(shop->cutting()->sheets()->count() > 0);
+    }
+
+    void aMachineIsChangedCheckedAndKeptInTheShopsOwnLibrary()
+    {
+        const QTemporaryDir folder, library;
+        const auto shop = open(folder, "station", {library.path().toStdString()});
+        model::ReferenceShelf* desk = shop->reference();
+        desk->setActive(true);
+        desk->setCurrent("long-folder-up");
+        const model::Row before = desk->machines()->rows().at(desk->machines()->indexOf("long-folder-up"));
+        desk->edit();
+        model::LibraryDraft* draft = desk->draft();
+        QVERIFY(draft->open() && draft->trouble().isEmpty() && !draft->picture().empty());
+        const QString whole = draft->text();
+        draft->setText(whole.left(whole.size() / 2));
+        QTRY_VERIFY(!draft->trouble().isEmpty());
+        QVERIFY(!draft->keep() && draft->open() && shop->trouble());
+        QString other = whole;
+        draft->setText(other.replace(before.title, "Our own folder"));
+        QTRY_VERIFY(draft->trouble().isEmpty());
+        QVERIFY2(draft->keep() && !draft->open(), qPrintable(shop->message()));
+        QCOMPARE(desk->machines()->rows().at(desk->machines()->indexOf("long-folder-up")).title,
+                 QString("Our own folder"));
+        QVERIFY(QFile::exists(library.filePath("machines/long-folder-up.json")));
+        // A document that would leave the folder by its name is refused.
+        desk->edit();
+        other = draft->text();
+        draft->setText(other.replace("\"long-folder-up\"", "\"../up\""));
+        QVERIFY(!draft->keep());
+    }
+
+    void theHoursOfTheFloorAreChanged()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        model::ReferenceShelf* desk = shop->reference();
+        desk->setActive(true);
+        desk->setKind(static_cast<int>(model::LibraryDraft::Kind::Floor));
+        QVERIFY(desk->floor()->count() > 1);
+        const QString hours = desk->floor()->rows().first().detail;
+        QVERIFY2(hours.startsWith("monday to friday 07:00-12:00"), qPrintable(hours));
+        QVERIFY(desk->note().contains("(usual)"));
+        desk->edit();
+        QString text = desk->draft()->text();
+        desk->draft()->setText(text.replace("07:00", "06:15"));
+        QVERIFY2(desk->draft()->keep(), qPrintable(shop->message()));
+        QVERIFY(desk->floor()->rows().first().detail.startsWith("monday to friday 06:15-12:00"));
+    }
+
+    void aViewerDoesNothing()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        shop->preferences()->setDuty(model::Preferences::Duty::Viewer);
+        shop->stock()->setActive(true);
+        shop->stock()->importStock(QUrl::fromLocalFile(demo("shop.stock.json")));
+        QCOMPARE(shop->stock()->items()->count(), 0);
+        shop->arrivals()->setActive(true);
+        QVERIFY(!shop->whyNotPlan().isEmpty() && !shop->whyNotMake().isEmpty());
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        QCOMPARE(shop->arrivals()->orders()->count(), 0);
+        QVERIFY(shop->trouble() && !shop->message().isEmpty());
+        shop->batches()->plan();
+        QVERIFY(!shop->planner()->running());
+    }
+};
+
+QTEST_MAIN(TestPlannerDesks)
+#include "tst_planner_desks.moc"
