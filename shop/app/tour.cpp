@@ -1,7 +1,5 @@
 #include "tour.h"
 
-#include "clipped.h"
-
 #include <QCoreApplication>
 #include <QDir>
 #include <QElapsedTimer>
@@ -93,8 +91,6 @@ void Tour::look(QQuickWindow& window, const char* sight) const
         letSettle();
         const QImage image = window.grabWindow();
         const QString name = places[place].toMap().value("name").toString().toLower();
-        for (const QString& words : clippedWords(window))
-            qWarning("%s at %s: \"%s\" cannot be read whole", qPrintable(name), sight, qPrintable(words));
         const QString file =
             QDir(pictures_).filePath(QStringLiteral("%1-%2.png").arg(name, QLatin1String(sight)));
         if (image.isNull() || (!pictures_.isEmpty() && !image.save(file)))

@@ -1,4 +1,4 @@
-"""Guards: lapwright-shop shows every screen, empty and with a shop's work in every state, no word of it is cut off, and
+"""Guards: lapwright-shop shows every screen, empty and with a shop's work in every state, and
 Qt warns of nothing; an order handed to it is taken in.
 self_test.py LAPWRIGHT LAPWRIGHT_SHOP DEMO [PICTURES]: with a fourth argument the pictures of the screens are kept."""
 import pathlib
