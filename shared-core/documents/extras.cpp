@@ -67,7 +67,8 @@ void putBack(const Extras& extras, Json& written)
 
 Extras extrasOf(const Json& read, const Members& written)
 {
-    constexpr std::array<std::string_view, 3> everywhere{"format", "version", "program"};
+    // A signature is for the document as it came, and for none that is written anew.
+    constexpr std::array<std::string_view, 4> everywhere{"format", "version", "program", "signature"};
     Extras extras;
     std::string text;
     for (const auto& [name, value] : read.get_ref<const Json::object_t&>()) {

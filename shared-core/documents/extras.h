@@ -23,7 +23,8 @@ struct Extras {
 using Members = std::map<std::string_view, std::string_view>;
 
 /// Everything in `read` that is not in `written`, where `written` is what this program makes of `read`. What
-/// every document has (format, version, program) is none of it.
+/// every document has (format, version, program) is none of it,
+/// nor is its signature.
 [[nodiscard]] Extras extrasOf(const Json& read, const Members& written);
 
 /// The canonical text of a value with its extras put back where they were; what the value says itself wins.

@@ -131,6 +131,15 @@ const QStringList& third()
     return statements;
 }
 
+/// Tablets whose signatures count, and those that were lost.
+const QStringList& fourth()
+{
+    static const QStringList statements = {
+        "CREATE TABLE tablets (key TEXT PRIMARY KEY, name TEXT NOT NULL, paired_at TEXT NOT NULL,"
+        " person TEXT NOT NULL, revoked_at TEXT NOT NULL)"};
+    return statements;
+}
+
 } // namespace
 
 QStringList migration(int from)
@@ -141,6 +150,8 @@ QStringList migration(int from)
         return second();
     if (from == 2)
         return third();
+    if (from == 3)
+        return fourth();
     return {};
 }
 

@@ -10,6 +10,6 @@ namespace lapwright::storage {
 [[nodiscard]] QStringList migration(int from);
 
 /// The version that this program reads and writes.
-inline constexpr int schemaVersion = 3;
+inline constexpr int schemaVersion = 4;
 
 } // namespace lapwright::storage

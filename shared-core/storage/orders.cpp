@@ -194,9 +194,11 @@ Arrival receiveInside(const Database& database, const IncomingOrder& order, cons
         return wait(database, order, stamp,
                     {"revision " + std::to_string(order.revision) + " is here with another content"});
     }
-    std::vector<std::string> broken = brokenLinks(database, order);
-    if (!broken.empty() && !accept)
-        return wait(database, order, stamp, std::move(broken));
+    std::vector<std::string> reasons = order.doubts;
+    for (std::string& broken : brokenLinks(database, order))
+        reasons.push_back(std::move(broken));
+    if (!reasons.empty() && !accept)
+        return wait(database, order, stamp, std::move(reasons));
     const auto current = currentRevision(database, order.id);
     if (current.value_or(0) > order.revision) {
         saveOrder(database, order, stamp);

@@ -43,6 +43,8 @@ struct IncomingOrder {
     std::vector<OrderedPiece> pieces;
     std::string address = {}; ///< of the job, for finding other orders of the same house
     bool cancelled = false;   ///< by this revision; none of its pieces is wanted
+    /// Why it should not be taken without a person's word, whatever it asks for; shown as they are.
+    std::vector<std::string> doubts = {};
 };
 
 /// When, where and by whom something is done; handed in by the program.
@@ -66,12 +68,12 @@ struct Arrival {
 [[nodiscard]] std::string_view name(Arrival::Outcome outcome);
 
 /// Takes one order in, in one transaction. In whatever sequence and however often revisions arrive, the
-/// latest one counts in the end. Waits: the same revision is here with another content; the revision before
-/// or after it that is here is not the one it goes with by its hash; or it changes pieces that are begun.
-/// Waiting cut plans that hold pieces of an order that changes are taken back, and `reasons` says so.
-/// `accept` is a person's word to take it all the same: pieces begun are scrapped and made anew. Not even
-/// that takes another content of the same revision, or changes what left on a truck. A revision that cancels
-/// the order is taken as cancelOrder() says, and a later one may want its pieces again.
+/// latest one counts in the end. Waits: it has doubts; the same revision is here with another content; the
+/// revision before or after it that is here is not the one it goes with by its hash; or it changes pieces
+/// that are begun. Waiting cut plans that hold pieces of an order that changes are taken back, and `reasons`
+/// says so. `accept` is a person's word to take it all the same: pieces begun are scrapped and made anew. Not
+/// even that takes another content of the same revision, or changes what left on a truck. A revision that
+/// cancels the order is taken as cancelOrder() says, and a later one may want its pieces again.
 [[nodiscard]] Arrival receiveOrder(const Database& database, const IncomingOrder& order, const Stamp& stamp,
                                    bool accept);
 

@@ -3,6 +3,7 @@
 #include "acts/incoming.h"
 #include "acts/kept_order.h"
 #include "acts/making.h"
+#include "acts/trust.h"
 #include "documents/compare.h"
 #include "site/merge.h"
 #include "storage/shop_state.h"
@@ -56,6 +57,9 @@ Result<Arrived> receiveOrder(const storage::Database& database, const pieces::Ca
     const auto order = documents::readOrder(text);
     if (!order.ok())
         return order.errors();
+    const auto doubt = distrust(database, text);
+    if (!doubt.ok())
+        return doubt.errors();
     Derived derived = deriveAgain(*order, catalogue);
     Arrived arrived;
     arrived.order = order->value.id;
@@ -66,8 +70,10 @@ Result<Arrived> receiveOrder(const storage::Database& database, const pieces::Ca
     arrived.findings = derived.order.findings;
     if (!arrived.cancelled && rules::anyBlocks(arrived.findings))
         return arrived;
-    const storage::IncomingOrder coming = incoming(*order, text, derived.order);
-    if (isLaterThanWhatCounts(database, coming))
+    storage::IncomingOrder coming = incoming(*order, text, derived.order);
+    if (*doubt)
+        coming.doubts.push_back(**doubt);
+    if ((coming.doubts.empty() || accept) && isLaterThanWhatCounts(database, coming))
         // Sheets of it that are ticked count as cut before it is asked what the revision changes.
         if (auto errors = settleTicks(database, arrived.order, stamp); !errors.empty())
             return errors;

@@ -1,6 +1,7 @@
 #include "acts/receipts.h"
 
 #include "acts/identity.h"
+#include "acts/trust.h"
 #include "documents/shop.h"
 #include "storage/shop_state.h"
 
@@ -52,11 +53,19 @@ void takeEvents(const storage::Database& database, const schedule::Receipt& rece
 } // namespace
 
 Result<ReceiptTaken> takeReceipt(const storage::Database& database, const std::string& text,
-                                 const storage::Stamp& stamp)
+                                 const storage::Stamp& stamp, bool accept)
 {
     const auto document = documents::readReceipt(text);
     if (!document.ok())
         return document.errors();
+    auto doubt = distrust(database, text);
+    if (!doubt.ok())
+        return doubt.errors();
+    if (*doubt && !accept) {
+        ReceiptTaken nothing;
+        nothing.doubt = *std::move(*doubt);
+        return nothing;
+    }
     const schedule::Receipt& receipt = document->value;
     const auto kept = storage::loadDocument(database, receipt.load);
     if (!kept)

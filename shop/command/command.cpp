@@ -15,7 +15,7 @@ const std::vector<Subcommand>& subcommands()
         takeoffCommand(), closureCommand(), mergeCommand(),  girthCommand(), cutCommand(),
         foldCommand(),    receiveCommand(), planCommand(),   printCommand(), madeCommand(),
         loadCommand(),    receiptCommand(), remakeCommand(), orderCommand(), stockCommand(),
-        statusCommand(),  reportCommand(),  checkCommand()};
+        statusCommand(),  reportCommand(),  tabletCommand(), checkCommand()};
     return all;
 }
 

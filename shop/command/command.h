@@ -52,6 +52,7 @@ struct Subcommand {
 [[nodiscard]] Subcommand orderCommand();
 [[nodiscard]] Subcommand stockCommand();
 [[nodiscard]] Subcommand reportCommand();
+[[nodiscard]] Subcommand tabletCommand();
 [[nodiscard]] Subcommand checkCommand();
 
 /// Options that several subcommands take.

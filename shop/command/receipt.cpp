@@ -22,10 +22,15 @@ Exit receive(const QCommandLineParser& options, const storage::Database& databas
         tell(document.errors());
         return Exit::BadInput;
     }
-    const auto taken = acts::takeReceipt(database, *document, stampOf(options));
+    const auto taken = acts::takeReceipt(database, *document, stampOf(options), options.isSet("accept"));
     if (!taken.ok()) {
         tell(taken.errorsWithin(nameOf(path)));
         return Exit::BadInput;
+    }
+    if (taken->doubt) {
+        tell(nameOf(path) + ": " + *taken->doubt + "; nothing of it is taken");
+        tell("  `lapwright receipt --accept` takes it all the same");
+        return Exit::Blocked;
     }
     if (taken->hereBefore)
         tell("this receipt was here before; only events that are new count");
@@ -87,8 +92,11 @@ Subcommand receiptCommand()
         "RECEIPT",
         "take in what the crew lead found on a load",
         "RECEIPT is a receipt document (lapwright/receipt). Its events count once however often and in whatever order "
-        "receipts of one load come in.",
-        {databaseOption(), stationOption(), personOption()},
+        "receipts of one load come in. Where tablets are paired (`lapwright tablet`), one of them must have signed it.",
+        {databaseOption(),
+         {"accept", "Take it although its signature is missing, unknown or does not hold."},
+         stationOption(),
+         personOption()},
         1,
         1,
         [](const QCommandLineParser& options) {

@@ -242,7 +242,9 @@ Subcommand receiveCommand()
           "Look into the folders every so many seconds until the program is ended; a file is taken when it is whole "
           "and no longer grows.",
           "SECONDS"},
-         {"accept", "Take a revision that waits, although pieces already begun become scrap."},
+         {"accept",
+          "Take an order that waits: one whose signature is not trusted, or a revision although pieces already begun "
+          "become scrap."},
          stationOption(),
          personOption()},
         1,

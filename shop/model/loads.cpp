@@ -134,9 +134,12 @@ void Loads::takeReceipt(const QUrl& file)
         const auto text = storage::readDocument(file.toLocalFile().toStdString());
         if (!text.ok())
             return shop().tellTrouble(text.errors());
-        const auto taken = acts::takeReceipt(shop().database(), *text, shop().stamp());
+        const auto taken = acts::takeReceipt(shop().database(), *text, shop().stamp(), false);
         if (!taken.ok())
             return shop().tellTrouble(taken.errorsWithin(file.fileName().toStdString()));
+        if (taken->doubt)
+            return shop().tellTrouble(
+                tr("%1: %2; nothing of it is taken").arg(file.fileName(), shown(*taken->doubt)));
         if (!taken->errors.empty())
             return shop().tellTrouble(taken->errors);
         const QString counted =

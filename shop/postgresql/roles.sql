@@ -27,5 +27,6 @@ GRANT INSERT ON loads, receipts TO lapwright_station;
 GRANT INSERT, DELETE ON plan_pieces TO lapwright_station;
 -- An order that waited leaves the quarantine when it is taken in; its arrivals stay.
 GRANT INSERT, UPDATE, DELETE ON quarantine, held_pieces, cut_ticks TO lapwright_station;
+-- Whose signatures count is for the owner to say: stations only read the table of tablets.
 GRANT UPDATE ON data_version TO lapwright_station;
 GRANT USAGE ON ALL SEQUENCES IN SCHEMA public TO lapwright_station;

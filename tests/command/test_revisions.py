@@ -153,6 +153,21 @@ class Revisions(Program):
         self.assertEqual(len(runs), sum(len(chain["runs"]) for chain in JOB["chains"]) + len(JOB["chains"][1]["runs"]))
         self.run_program("takeoff", "both.json", "-o", "both.order.json")
 
+    def test_once_a_tablet_is_paired_others_wait(self):
+        key = "3b" * 32
+        self.empty_shop()
+        self.assertIn("no tablet is paired", self.shop("tablet", "list").stdout)
+        paired = json.loads(self.shop("tablet", "pair", key, "Ann's tablet", "--json").stdout)[0]
+        self.assertRegex(paired["code"], "^[0-9A-Z]{4}-[0-9A-Z]{4}-[0-9A-Z]{4}$")
+        self.assertIn("Ann's tablet", self.shop("tablet", "list").stdout)
+        self.run_program("takeoff", CASES / "alder.job.json", "-o", "order.json")
+        self.assertIn("no tablet signed it", self.shop("receive", "order.json", status=1).stderr)
+        self.assertIn("taken in", self.shop("receive", "order.json", "--accept").stdout)
+        self.assertIn("trusted no longer", self.shop("tablet", "revoke", paired["code"]).stdout)
+        self.assertIn("not trusted as it is", self.shop("tablet", "revoke", key, status=2).stderr)
+        self.assertIn("no tablet of this code", self.shop("tablet", "revoke", "0000-0000-0000", status=2).stderr)
+        self.assertIn("tablet takes list, pair", self.shop("tablet", "pair", key, status=2).stderr)
+
     def test_another_content_of_a_revision_waits(self):
         files = self.revisions()
         self.shop("receive", files[0])
