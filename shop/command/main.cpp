@@ -1,5 +1,6 @@
 #include "application.h"
 #include "command.h"
+#include "manual.h"
 #include "storage/database.h"
 
 #include <algorithm>
@@ -9,36 +10,10 @@ using namespace lapwright::command;
 
 namespace {
 
-void printOverview()
-{
-    print("Usage: lapwright SUBCOMMAND [OPTIONS] ...\n"
-          "\n"
-          "Turns a measured house into folded, delivered and checked trim: the headless face of Lapwright.\n"
-          "Results go to standard output, messages to standard error.\n");
-    for (const Subcommand& one : subcommands()) {
-        const QString call = one.name + " " + one.arguments;
-        print(("  " + call.leftJustified(22) + one.summary).toStdString());
-    }
-    print("\n`lapwright SUBCOMMAND --help` says more. Exit status: 0 done, 1 done with findings that block,\n"
-          "2 bad input or usage, 3 could not (disk, database).\n"
-          "\n"
-          "Codes differ: the local code and a licensed professional decide.");
-}
-
 int fail(const QString& message)
 {
     tell("lapwright: " + message.toStdString());
     return static_cast<int>(Exit::BadInput);
-}
-
-void addCommonOptions(QCommandLineParser& parser)
-{
-    parser.addOption({"json", "Write the result as JSON."});
-    parser.addOption({"angles",
-                      "Show a bend as its fold angle (how far it turns from flat, the default) or included.",
-                      "ANGLE", "fold"});
-    parser.addOption({"units", "Show lengths as ft (feet and inches, the default), in or mm.", "UNIT", "ft"});
-    parser.addHelpOption();
 }
 
 int runSubcommand(const Subcommand& subcommand, QStringList arguments)
@@ -48,7 +23,8 @@ int runSubcommand(const Subcommand& subcommand, QStringList arguments)
                                      subcommand.help);
     for (const QCommandLineOption& option : subcommand.options)
         parser.addOption(option);
-    addCommonOptions(parser);
+    parser.addOptions(commonOptions());
+    parser.addHelpOption();
     arguments.removeAt(1);
     if (!parser.parse(arguments))
         return fail(parser.errorText());
@@ -92,11 +68,15 @@ int main(int argc, char** argv)
     QCoreApplication::setApplicationName("lapwright");
     const QStringList arguments = QCoreApplication::arguments();
     if (arguments.size() < 2 || arguments[1] == "--help" || arguments[1] == "-h" || arguments[1] == "help") {
-        printOverview();
+        print(overview());
         return delivered(arguments.size() < 2 ? static_cast<int>(Exit::BadInput) : 0);
     }
     if (arguments[1] == "--version") {
         print("lapwright " LAPWRIGHT_VERSION);
+        return delivered(0);
+    }
+    if (arguments[1] == "--manual") {
+        print(manualPage());
         return delivered(0);
     }
     const auto& all = subcommands();
