@@ -1,0 +1,143 @@
+"""Guards: whenever the command is killed, its disk is full or its disk fails, at any of its writes, nothing that it had
+acknowledged is lost and no document is half written: the shop is sound afterwards, and doing the act again ends where
+an undisturbed day ends. LAPWRIGHT_LONG=1 tries every write; otherwise some of each act. All data is invented."""
+import json
+import os
+import pathlib
+import shutil
+import sqlite3
+import subprocess
+import sys
+import tempfile
+import unittest
+
+PROGRAM, FAULTS = (pathlib.Path(sys.argv.pop(1)).resolve() for _ in range(2))
+CASES = pathlib.Path(__file__).parent.parent / "command" / "cases"
+MOST = 10**9 if os.environ.get("LAPWRIGHT_LONG") else 2
+ACTS = {
+    "receive": ["receive", "order.json"],
+    "plan": ["plan", "--stock", "stock.json", "--time", "1"],
+    "cut": ["made", "cut"],
+    "fold": ["made", "folded"],
+    "load": ["load", "-o", "load.json"],
+    "receipt": ["receipt", "receipt.json"],
+    "remake": ["remake"],
+}
+
+
+class Faults(unittest.TestCase):
+    def setUp(self):
+        folder = tempfile.TemporaryDirectory()
+        self.addCleanup(folder.cleanup)
+        self.folder = pathlib.Path(folder.name) / "day"
+        self.folder.mkdir()
+
+    def run_program(self, *arguments, fault=None):
+        environment = dict(os.environ)
+        if fault:
+            environment |= {"LD_PRELOAD": str(FAULTS), "LAPWRIGHT_FAULTS": f"{fault}:{self.folder}",
+                            "ASAN_OPTIONS": "verify_asan_link_order=0:detect_leaks=0"}
+        return subprocess.run([PROGRAM, *arguments], cwd=self.folder, env=environment, capture_output=True, text=True,
+                              timeout=120)
+
+    def do(self, act, fault=None):
+        return self.run_program(*ACTS[act], "--db", "shop.db", fault=fault)
+
+    def state(self):
+        if not (self.folder / "shop.db").exists():
+            return []
+        connection = sqlite3.connect(self.folder / "shop.db")
+        try:
+            return sorted(connection.execute(
+                "SELECT mark, state, SUM(count) FROM piece_counts WHERE count > 0 GROUP BY mark, state").fetchall())
+        except sqlite3.OperationalError:
+            return []  # killed before the schema was there
+        finally:
+            connection.close()
+
+    def write_receipt(self):
+        load = json.loads((self.folder / "load.json").read_text())
+        marks = [(bundle["order"], piece["mark"]) for bundle in load["bundles"] for piece in bundle["pieces"]]
+        (self.folder / "receipt.json").write_text(json.dumps({
+            "format": "lapwright/receipt", "version": 1, "id": "00000000-0000-4000-8000-0000000000aa",
+            "load": load["id"],
+            "events": [{"id": f"00000000-0000-4000-8000-{number:012d}", "order": order, "mark": mark, "count": 1,
+                        "found": "damaged" if number == 0 else "received", "at": "2026-01-06T09:00:00Z",
+                        "person": "Cora"} for number, (order, mark) in enumerate(marks)]}))
+
+    def sound(self, what):
+        if not (self.folder / "shop.db").exists():
+            return
+        checked = self.run_program("check", "--db", "shop.db")
+        if "a database with nothing in it" in checked.stderr and what.startswith("receive,"):
+            return  # ended before the first table was there
+        self.assertEqual(checked.returncode, 0, what + "\n" + checked.stdout + checked.stderr)
+
+    def whole(self, what):
+        for document in self.folder.glob("*.json"):
+            try:
+                json.loads(document.read_text())
+            except ValueError as error:
+                self.fail(f"{what}: {document.name} is half written: {error}")
+
+    def disturb(self, act, before, after):
+        """The folder as it stood before the act, the act disturbed, and done again."""
+        calls = int(self.do(act, fault="count:0").stderr.rsplit("faults: ", 1)[1].split()[0])
+        self.assertGreater(calls, 0)
+        numbers = sorted({1 + calls * part // MOST for part in range(MOST)}) if calls > MOST else range(1, calls + 1)
+        tried = 0
+        for kind in ("kill", "torn", "full", "error"):
+            for number in numbers:
+                self.put_back(before)
+                what = f"{act}, {kind} at write {number} of {calls}"
+                disturbed = self.do(act, fault=f"{kind}:{number}")
+                self.assertIn(disturbed.returncode, (0, 2, 3) if kind in ("full", "error") else (0, -9),
+                              what + "\n" + disturbed.stdout + disturbed.stderr)
+                self.whole(what)
+                self.sound(what)
+                if disturbed.returncode == 0:
+                    self.assertEqual(self.state(), after, what + ": what was acknowledged is lost")
+                again = self.do(act)
+                self.assertEqual(again.returncode, 0, what + ", again\n" + again.stdout + again.stderr)
+                self.sound(what + ", again")
+                self.assertEqual(self.state(), after, what)
+                tried += 1
+        return tried
+
+    def put_back(self, kept):
+        shutil.rmtree(self.folder)
+        shutil.copytree(kept, self.folder)
+
+    def test_every_act_of_a_day(self):
+        shutil.copy(CASES / "shop.stock.json", self.folder / "stock.json")
+        self.assertEqual(self.run_program("takeoff", str(CASES / "alder.job.json"), "-o", "order.json").returncode, 0)
+        tried = 0
+        for act in ACTS:
+            if act == "receipt":
+                self.write_receipt()
+            before = self.folder.parent / f"before-{act}"
+            shutil.copytree(self.folder, before)
+            self.assertEqual(self.do(act).returncode, 0)
+            after = self.state()
+            done = self.folder.parent / f"after-{act}"
+            shutil.copytree(self.folder, done)
+            self.put_back(before)
+            tried += self.disturb(act, before, after)
+            self.put_back(done)
+        print(f"{tried} faults in {len(ACTS)} acts")
+
+    def test_a_document_is_written_whole_or_not_at_all(self):
+        job, order = str(CASES / "alder.job.json"), self.folder / "order.json"
+        counted = self.run_program("takeoff", job, "-o", "order.json", fault="count:0")
+        calls = int(counted.stderr.rsplit("faults: ", 1)[1].split()[0])
+        whole = order.read_text()
+        for kind in ("kill", "torn", "full", "error"):
+            for number in range(1, calls + 1):
+                order.unlink(missing_ok=True)
+                self.run_program("takeoff", job, "-o", "order.json", fault=f"{kind}:{number}")
+                if order.exists():
+                    self.assertEqual(order.read_text(), whole, f"{kind} at write {number}")
+
+
+if __name__ == "__main__":
+    unittest.main()
