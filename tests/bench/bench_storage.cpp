@@ -86,7 +86,7 @@ void fill(const Database& database, int orders)
         });
         if (number % 20 == 0)
             (void)saveLoad(database, "load-" + std::to_string(number), std::string(2'000, 'l'),
-                           {wantedBy(number), "", ""}, {"Truck", 3, 40, 120.0, Length::feet(12)});
+                           {wantedBy(number), "", ""}, {"Truck", {3, 0, 40, 120.0, Length::feet(12)}});
     }
 }
 
