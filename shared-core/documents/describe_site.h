@@ -61,6 +61,7 @@ void describe(V& fields, T& choice)
     fields("trim", choice.trim);
     fields("measures", choice.measures, {});
     fields("legs_mm", choice.legs, {});
+    fields("lap_mm", choice.lap);
     fields("colour", choice.colour);
 }
 
@@ -141,6 +142,14 @@ void describe(V& fields, T& acknowledgement)
     fields("reason", acknowledgement.reason);
 }
 
+template <class V, Like<site::Photo> T>
+void describe(V& fields, T& photo)
+{
+    fields("sha256", photo.sha256);
+    fields("place", photo.place);
+    fields("code", photo.code, std::string());
+}
+
 template <class V, Like<site::Job> T>
 void describe(V& fields, T& job)
 {
@@ -159,6 +168,7 @@ void describe(V& fields, T& job)
     fields("spares", job.spares, std::int64_t{0});
     fields("chains", job.chains);
     fields("acknowledgements", job.acknowledgements, {});
+    fields("photos", job.photos, {});
 }
 
 /// What no schema can say about a job: ids told apart, as many corners as the chain has, the entry of

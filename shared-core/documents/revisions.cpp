@@ -129,6 +129,8 @@ private:
         changed(place, "rule sets", joined(before.ruleSets), joined(now.ruleSets));
         changed(place, "wind pressure, psf", before.velocityPressurePsf, now.velocityPressurePsf);
         changed(place, "spare pieces per profile", before.spares, now.spares);
+        changed(place, "photos", static_cast<std::int64_t>(before.photos.size()),
+                static_cast<std::int64_t>(now.photos.size()));
         compareChains(before, now);
     }
 

@@ -13,7 +13,7 @@ public:
     explicit Counting(const AccessoryWork& counted) : all(counted), work(*counted.work), made(*counted.made)
     {
         const std::int64_t seams = work.trim->installation.courseHeadLap ? 0 : made.count() - 1;
-        laps = work.trim->installation.lap > Length() ? seams : 0;
+        laps = work.lap > Length() ? seams : 0;
         openJoints = seams - laps;
         const bool atStart = work.start.end.kind == PieceEnd::Kind::Mitre && !all.startCornerCounted;
         corners = (atStart ? 1 : 0) + (work.end.end.kind == PieceEnd::Kind::Mitre ? 1 : 0);

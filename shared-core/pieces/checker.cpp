@@ -165,12 +165,22 @@ private:
             return;
         }
         const trim::Installation& how = trim->second.installation;
+        const Length lap = lapWanted(*run->second, takeoff.trim, how.lap);
         if (takeoff.pieceCount == 0)
-            checkCutRun(takeoff, *run->second, how);
+            checkCutRun(takeoff, *run->second, lap);
         else if (how.courseHeadLap)
             checkCourses(takeoff, *run->second, *how.courseHeadLap);
         else
-            checkPiecesOf(takeoff, *run->second, how.lap);
+            checkPiecesOf(takeoff, *run->second, lap);
+    }
+
+    /// What the person set for this trim on the run, else the trim's own.
+    static Length lapWanted(const site::Run& run, const std::string& trim, Length own)
+    {
+        for (const site::TrimChoice& choice : run.trims)
+            if (choice.trim == trim && choice.lap)
+                return *choice.lap;
+        return own;
     }
 
     void checkBelonging(const RunTakeoff& takeoff)
@@ -271,14 +281,14 @@ private:
         checkReach(takeoff, run, takeoff.usableLength, Length());
     }
 
-    void checkCutRun(const RunTakeoff& takeoff, const site::Run& run, const trim::Installation& how)
+    void checkCutRun(const RunTakeoff& takeoff, const site::Run& run, Length lap)
     {
         const CutRun cuts = cutRuns[takeoff.mark];
         if (cuts.count == 0 || cuts.ordinalSum != cuts.count * (cuts.count + 1) / 2)
             disagree("run", takeoff.mark, {"{mark} has not all its pieces", {{"mark", takeoff.mark}}});
-        checkReach(takeoff, run, cuts.sum - how.lap * (cuts.count - 1), std::nullopt);
+        checkReach(takeoff, run, cuts.sum - lap * (cuts.count - 1), std::nullopt);
         checkSize(takeoff.mark, cuts.longest, cuts.shortest, static_cast<std::size_t>(cuts.count));
-        checkCount(takeoff, cuts.count, how.lap);
+        checkCount(takeoff, cuts.count, lap);
     }
 
     void checkLoosePieces()

@@ -28,6 +28,7 @@ std::string inputKey(const site::TrimChoice& choice, const std::map<trim::AngleM
     key.add(static_cast<std::int64_t>(choice.legs.size()));
     for (const auto& [name, length] : choice.legs)
         key.add(name).add(length);
+    key.add(std::int64_t{choice.lap ? 1 : 0}).add(choice.lap.value_or(Length()));
     for (const auto& [name, angle] : angles)
         key.add(static_cast<std::int64_t>(name)).add(angle);
     return key.bytes();
@@ -43,10 +44,11 @@ void addHem(ByteKey& key, const std::optional<trim::Hem>& hem)
             .add(hem->insideRadius);
 }
 
-std::string shapeKey(const trim::Profile& profile, const site::Material& material)
+/// Pieces of one shape that lap otherwise are told apart: their profile says how far.
+std::string shapeKey(const trim::Profile& profile, const site::Material& material, Length lap)
 {
     ByteKey key;
-    key.add(profile.trim).add(material.metal).add(material.gauge).add(material.colour);
+    key.add(profile.trim).add(material.metal).add(material.gauge).add(material.colour).add(lap);
     key.add(static_cast<std::int64_t>(profile.legs.size()));
     for (const trim::Leg& leg : profile.legs)
         key.add(leg.name).add(leg.length);
@@ -135,6 +137,7 @@ MadeTrim ProfileBook::makeNew(const site::TrimChoice& choice,
 {
     MadeTrim made;
     made.trim = &catalogue_.trims.at(choice.trim);
+    made.lap = trim::lapOf(*made.trim, choice);
     trim::Site site;
     for (const auto& [name, measure] : choice.measures)
         site.measures.emplace(name, measure.value);
@@ -156,16 +159,16 @@ MadeTrim ProfileBook::makeNew(const site::TrimChoice& choice,
     site::Material material = material_;
     if (choice.colour)
         material.colour = *choice.colour;
-    made.profile = add(std::move(resolution), made.flat, *made.trim, material);
+    made.profile = add(std::move(resolution), made.flat, *made.trim, material, made.lap);
     made.facts = profileFacts(profiles_[*made.profile], *made.trim, choice);
     return made;
 }
 
 std::size_t ProfileBook::add(trim::Resolution&& resolution, const trim::FlatPattern& flat,
-                             const trim::Template& trim, const site::Material& material)
+                             const trim::Template& trim, const site::Material& material, Length lap)
 {
     const auto [entry, isNew] =
-        profileByShape_.try_emplace(shapeKey(*resolution.profile, material), profiles_.size());
+        profileByShape_.try_emplace(shapeKey(*resolution.profile, material, lap), profiles_.size());
     if (!isNew)
         return entry->second;
     OrderedProfile ordered;
@@ -180,11 +183,12 @@ std::size_t ProfileBook::add(trim::Resolution&& resolution, const trim::FlatPatt
         ordered.derivations.push_back(std::move(leg));
     for (Derivation& bend : resolution.bendDerivations)
         ordered.derivations.push_back(std::move(bend));
-    if (!trim.installation.courseHeadLap && trim.installation.lap > Length())
-        ordered.derivations.push_back(
-            {{"each piece laps the one before by {lap}", {{"lap", trim.installation.lap}}},
-             trim.installation.lapRule,
-             {}});
+    if (!trim.installation.courseHeadLap && lap > Length()) {
+        const bool ownLap = lap == trim.installation.lap;
+        ordered.derivations.push_back({{"each piece laps the one before by {lap}", {{"lap", lap}}},
+                                       ownLap ? trim.installation.lapRule : "set by hand",
+                                       {}});
+    }
     ordered.derivations.push_back(
         {{"{mass} kg per metre: girth {girth} × {surface} kg per square metre of {gauge} {metal}",
           {{"mass", toThousandths(ordered.kilogramsPerMetre)},

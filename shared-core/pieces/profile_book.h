@@ -20,6 +20,7 @@ namespace lapwright::pieces {
 /// A trim made to the measures of a run. Runs that give the same measures share it.
 struct MadeTrim {
     const trim::Template* trim = nullptr;
+    Length lap;
     /// Index of its profile in the book; nothing if it cannot be made, and the findings say why.
     std::optional<std::size_t> profile;
     trim::FlatPattern flat;
@@ -59,7 +60,7 @@ public:
 private:
     MadeTrim makeNew(const site::TrimChoice& choice, const std::map<trim::AngleMeasure, Angle>& angles);
     std::size_t add(trim::Resolution&& resolution, const trim::FlatPattern& flat, const trim::Template& trim,
-                    const site::Material& material);
+                    const site::Material& material, Length lap);
 
     const Catalogue& catalogue_;
     site::Material material_;

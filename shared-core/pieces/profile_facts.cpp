@@ -63,7 +63,7 @@ rules::Facts profileFacts(const OrderedProfile& ordered, const trim::Template& t
                        {"colour", ordered.material.colour},
                        {"thickness", ordered.thickness},
                        {"girth", ordered.girth},
-                       {"lap", how.lap},
+                       {"lap", trim::lapOf(trim, choice)},
                        {"lap_sealed", how.sealedLaps}};
     if (how.fastenerSpacing) {
         facts.emplace("fastener_spacing", *how.fastenerSpacing);

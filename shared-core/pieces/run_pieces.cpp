@@ -76,7 +76,7 @@ Piece pieceAt(const RunWork& work, std::size_t k, std::size_t count, Length blan
     piece.blankLength = blankLength;
     piece.length = blankLength;
     const bool fromStart = work.laying.from == LaidFrom::Start;
-    const PieceEnd lap{PieceEnd::Kind::Lap, work.trim->installation.lap, {}};
+    const PieceEnd lap{PieceEnd::Kind::Lap, work.lap, {}};
     if (k > 0)
         (fromStart ? piece.start : piece.end) = lap;
     if (k == (fromStart ? 0 : count - 1)) {
@@ -171,8 +171,7 @@ RunPieces piecesOf(const RunWork& work)
         return coursesOf(work, std::move(made));
     const Length usable = work.measured + work.start.end.allowance + work.end.end.allowance;
     made.takeoff.usableLength = usable;
-    const SplitProblem problem{usable, work.limit.length, work.trim->installation.lap, work.shortest,
-                               work.policy};
+    const SplitProblem problem{usable, work.limit.length, work.lap, work.shortest, work.policy};
     SplitOutcome outcome = split(problem);
     if (rules::Finding* refusal = std::get_if<rules::Finding>(&outcome)) {
         made.findings.push_back(std::move(*refusal));

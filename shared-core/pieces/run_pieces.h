@@ -28,6 +28,7 @@ struct PieceLimit {
 struct RunWork {
     const site::Run* run = nullptr;
     const trim::Template* trim = nullptr;
+    Length lap;
     std::string mark; ///< what the marks begin with
     std::size_t profile = 0;
     Length measured;

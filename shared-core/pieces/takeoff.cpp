@@ -179,6 +179,7 @@ private:
         RunWork work;
         work.run = &inHand.run;
         work.trim = made.trim;
+        work.lap = made.lap;
         work.mark = prefixFor(inHand.run, t);
         work.profile = *made.profile;
         work.measured = inHand.geometry.length;

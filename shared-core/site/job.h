@@ -45,6 +45,15 @@ struct Acknowledgement {
     friend bool operator==(const Acknowledgement&, const Acknowledgement&) = default;
 };
 
+/// A photo of a run, or of what a finding says about one.
+struct Photo {
+    std::string sha256; ///< of the JPEG file, 64 hexadecimal digits in lower case
+    std::string place;  ///< as Finding::place names a run: "run E3"
+    std::string code;   ///< Finding::code; empty for a photo of the run itself
+
+    friend bool operator==(const Photo&, const Photo&) = default;
+};
+
 /// How far the measures of a house may disagree before it is a finding.
 struct Tolerance {
     Length closure = Length::sixtyFourths(16); ///< 1/4 in
@@ -77,6 +86,7 @@ struct Job {
     std::int64_t spares = 0;
     std::vector<Chain> chains;
     std::vector<Acknowledgement> acknowledgements;
+    std::vector<Photo> photos;
 
     friend bool operator==(const Job&, const Job&) = default;
 };

@@ -55,6 +55,7 @@ public:
         for (const Chain& chain : second_.chains)
             take(chain);
         takeAcknowledgements();
+        takePhotos();
         return std::move(merged_);
     }
 
@@ -123,7 +124,7 @@ private:
             return;
         const std::string old = std::exchange(run.id, nextRunId(named_, run.kind));
         named_.chains.back().runs.push_back(run);
-        renamed_.insert(old);
+        renamed_.emplace(old, run.id);
         tell(rules::Weight::Informs, "renamed", place,
              {"run {old} of the second job is run {now} from now on", {{"old", old}, {"now", run.id}}});
     }
@@ -144,12 +145,28 @@ private:
         }
     }
 
+    /// A photo goes with its run, whatever that is called now.
+    void takePhotos()
+    {
+        for (Photo photo : second_.photos) {
+            const auto place = runNamed(second_, photo.place);
+            if (place)
+                if (const auto now = renamed_.find(second_.chains[place->chain].runs[place->run].id);
+                    now != renamed_.end())
+                    photo = {photo.sha256, "run " + now->second, {}};
+            if (std::find(merged_.job.photos.begin(), merged_.job.photos.end(), photo) ==
+                merged_.job.photos.end())
+                merged_.job.photos.push_back(std::move(photo));
+        }
+    }
+
     MergedJob merged_;
     const Job& first_;
     const Job& second_;
-    Job named_;                     ///< every run that has a name, so that a new one is free
-    std::set<std::string> taken_;   ///< run ids of the first job
-    std::set<std::string> renamed_; ///< run ids of the second job that were taken
+    Job named_;                   ///< every run that has a name, so that a new one is free
+    std::set<std::string> taken_; ///< run ids of the first job
+    std::map<std::string, std::string>
+        renamed_; ///< run ids of the second job that were taken, and what they are now
 };
 
 } // namespace

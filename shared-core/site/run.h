@@ -59,6 +59,8 @@ struct TrimChoice {
     std::map<std::string, Length> legs;
     /// The job's colour if not given.
     std::optional<std::string> colour;
+    /// How far each piece covers the one before; the trim's own lap if not given.
+    std::optional<Length> lap = {};
 
     friend bool operator==(const TrimChoice&, const TrimChoice&) = default;
 };

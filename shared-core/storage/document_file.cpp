@@ -74,7 +74,7 @@ Result<bool> writeDocument(const std::string& path, const std::string& text)
     return true;
 }
 
-Result<std::vector<std::string>> documentsAt(const std::string& path, const std::string& ending)
+Result<std::vector<std::string>> documentsAt(const std::string& path, const std::vector<std::string>& endings)
 {
     const QFileInfo info(QString::fromStdString(path));
     if (path == "-" || !info.isDir())
@@ -83,9 +83,10 @@ Result<std::vector<std::string>> documentsAt(const std::string& path, const std:
     if (!folder.isReadable())
         return Error{path, "a folder that cannot be read", "a folder that can be read"};
     std::vector<std::string> files;
-    const QStringList names =
-        folder.entryList({"*" + QString::fromStdString(ending)}, QDir::Files, QDir::Name);
-    for (const QString& name : names)
+    QStringList patterns;
+    for (const std::string& ending : endings)
+        patterns << "*" + QString::fromStdString(ending);
+    for (const QString& name : folder.entryList(patterns, QDir::Files, QDir::Name))
         files.push_back(folder.filePath(name).toStdString());
     return files;
 }

@@ -22,9 +22,9 @@ inline constexpr std::int64_t largestDocument = std::int64_t{256} << 20;
 /// text is larger than `largestDocument`.
 [[nodiscard]] Result<bool> writeDocument(const std::string& path, const std::string& text);
 
-/// The files of `folder` with that ending (".json"), sorted by name, not those that start with a dot; `path`
-/// itself if it is a file or "-".
+/// The files of `path` with one of these endings (".json"), sorted by name, not those that start with a dot;
+/// `path` itself if it is a file or "-".
 [[nodiscard]] Result<std::vector<std::string>> documentsAt(const std::string& path,
-                                                           const std::string& ending);
+                                                           const std::vector<std::string>& endings);
 
 } // namespace lapwright::storage

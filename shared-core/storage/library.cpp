@@ -36,7 +36,7 @@ Result<std::vector<LibraryFile>> libraryFiles(LibraryKind kind, const std::vecto
     }
     std::map<std::string, LibraryFile> byName;
     for (const QString& folder : folders) {
-        const auto paths = documentsAt(folder.toStdString(), ".json");
+        const auto paths = documentsAt(folder.toStdString(), {".json"});
         if (!paths.ok())
             return paths.errors();
         for (const std::string& path : *paths) {

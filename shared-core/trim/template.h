@@ -113,6 +113,12 @@ struct Template {
     bool handed = false;
 };
 
+/// How far each piece covers the one before: as a person set it, or the trim's own.
+[[nodiscard]] inline Length lapOf(const Template& trim, const site::TrimChoice& choice)
+{
+    return choice.lap.value_or(trim.installation.lap);
+}
+
 /// What a run supplies to a template.
 struct Site {
     std::map<std::string, Length> measures;

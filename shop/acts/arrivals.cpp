@@ -5,8 +5,12 @@
 #include "acts/making.h"
 #include "acts/trust.h"
 #include "documents/compare.h"
+#include "parcel/photos.h"
 #include "site/merge.h"
 #include "storage/shop_state.h"
+
+#include <iterator>
+#include <utility>
 
 namespace lapwright::acts {
 
@@ -52,12 +56,15 @@ std::vector<SameHouse> sameHouse(const storage::Database& database, const pieces
 } // namespace
 
 Result<Arrived> receiveOrder(const storage::Database& database, const pieces::Catalogue& catalogue,
-                             const std::string& text, const storage::Stamp& stamp, bool accept)
+                             const std::string& came, const storage::Stamp& stamp, bool accept)
 {
-    const auto order = documents::readOrder(text);
+    const auto parcel = parcel::unpack(came);
+    if (!parcel.ok())
+        return parcel.errors();
+    const auto order = documents::readOrder(parcel->order);
     if (!order.ok())
         return order.errors();
-    const auto doubt = distrust(database, text);
+    const auto doubt = distrust(database, parcel->order);
     if (!doubt.ok())
         return doubt.errors();
     Derived derived = deriveAgain(*order, catalogue);
@@ -65,12 +72,16 @@ Result<Arrived> receiveOrder(const storage::Database& database, const pieces::Ca
     arrived.order = order->value.id;
     arrived.job = order->value.job.name;
     arrived.revision = order->value.revision;
+    arrived.hash = documents::revisionHash(*order);
+    arrived.photos = static_cast<std::int64_t>(order->value.job.photos.size());
     arrived.cancelled = order->value.cancelled;
     arrived.differences = std::move(derived.differences);
     arrived.findings = derived.order.findings;
+    rules::Findings missing = parcel::missingPhotos(order->value.job, *parcel);
+    std::move(missing.begin(), missing.end(), std::back_inserter(arrived.findings));
     if (!arrived.cancelled && rules::anyBlocks(arrived.findings))
         return arrived;
-    storage::IncomingOrder coming = incoming(*order, text, derived.order);
+    storage::IncomingOrder coming = incoming(*order, parcel->order, derived.order);
     if (*doubt)
         coming.doubts.push_back(**doubt);
     if ((coming.doubts.empty() || accept) && isLaterThanWhatCounts(database, coming))

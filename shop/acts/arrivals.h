@@ -36,10 +36,13 @@ struct Arrived {
     std::string order; ///< UUID
     std::string job;   ///< its name
     std::int64_t revision = 1;
+    /// Of this revision (documents::revisionHash).
+    std::string hash;
+    std::int64_t photos = 0; ///< that the order speaks of
     bool cancelled = false; ///< by this revision
     /// Where what the order claims differs from what this shop derives from its runs.
     rules::Findings differences;
-    /// Of the job itself, as this shop sees it.
+    /// Of the job itself, as this shop sees it, and a warning for each photo that did not come.
     rules::Findings findings;
     /// Missing: not taken in, because a finding blocks; none keeps an order from being cancelled.
     std::optional<storage::Arrival> arrival;
@@ -47,10 +50,12 @@ struct Arrived {
     std::vector<SameHouse> sameHouse;
 };
 
-/// Takes in the order document `text`, in one transaction. The shop derives every number again from the runs.
-/// `accept` is a person's word to take a revision that waits. Errors: those of documents::readOrder.
+/// Takes in an order as it came, a plain document or a ZIP of one with its photos (parcel/parcel.h), in one
+/// transaction. The shop derives every number again from the runs.
+/// `accept` is a person's word to take a revision that waits. Errors: those of parcel::unpack and
+/// documents::readOrder.
 [[nodiscard]] Result<Arrived> receiveOrder(const storage::Database& database,
-                                           const pieces::Catalogue& catalogue, const std::string& text,
+                                           const pieces::Catalogue& catalogue, const std::string& came,
                                            const storage::Stamp& stamp, bool accept);
 
 /// "E1.1 changes: 2 wanted before, 2 now; 1 cut, 1 folded; 2 become scrap".

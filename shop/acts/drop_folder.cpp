@@ -1,5 +1,6 @@
 #include "acts/drop_folder.h"
 
+#include "parcel/parcel.h"
 #include "storage/document_file.h"
 
 #include <QDateTime>
@@ -9,24 +10,27 @@ namespace lapwright::acts {
 
 namespace {
 
-/// Whether the text ends where a JSON object does: enough to tell a copy that was broken off from one that is
-/// whole; what is wrong inside is for the reader to say.
+/// Enough to tell a copy that was broken off from one that is whole; what is wrong inside is for the reader
+/// to say.
 bool endsWhole(const std::string& path)
 {
-    const auto text = storage::readDocument(path);
-    if (!text.ok())
-        return false;
-    const std::size_t last = text->find_last_not_of(" \t\r\n");
-    return last != std::string::npos && (*text)[last] == '}';
+    const auto bytes = storage::readDocument(path);
+    return bytes.ok() && parcel::endsWhole(*bytes);
 }
 
 } // namespace
+
+const std::vector<std::string>& orderEndings()
+{
+    static const std::vector<std::string> endings{".json", ".zip"};
+    return endings;
+}
 
 Result<std::vector<std::string>> DropFolder::look(const std::string& folder)
 {
     if (!QFileInfo(QString::fromStdString(folder)).isDir())
         return Error{folder, "no folder", "a folder that can be read"};
-    const auto paths = storage::documentsAt(folder, ".json");
+    const auto paths = storage::documentsAt(folder, orderEndings());
     if (!paths.ok())
         return paths.errors();
     std::vector<std::string> ready;

@@ -24,7 +24,8 @@ Loader {
         title: picker.title
         fileMode: picker.saves ? FileDialog.SaveFile : picker.several ? FileDialog.OpenFiles : FileDialog.OpenFile
         defaultSuffix: picker.ending
-        nameFilters: [qsTr("Lapwright (*.%1)").arg(picker.ending), qsTr("All files (*)")]
+        // An order comes alone, or with its photos in one ZIP.
+        nameFilters: [picker.ending === "json" && !picker.saves ? qsTr("Lapwright documents (*.json *.zip)") : qsTr("Lapwright (*.%1)").arg(picker.ending), qsTr("All files (*)")]
         onAccepted: picker.picked(picker.saves ? [selectedFile] : selectedFiles)
     }
 }

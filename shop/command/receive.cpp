@@ -71,6 +71,7 @@ private:
                       {"job", arrived.job},
                       {"revision", arrived.revision},
                       {"cancelled", arrived.cancelled},
+                      {"photos", arrived.photos},
                       {"outcome", outcome},
                       {"reasons", arrival.reasons},
                       {"marks", marks(arrived)},
@@ -159,13 +160,13 @@ private:
 bool takeOnce(const QStringList& named, Receiver& receiver)
 {
     for (const QString& given : named) {
-        const auto paths = storage::documentsAt(given.toStdString(), ".json");
+        const auto paths = storage::documentsAt(given.toStdString(), acts::orderEndings());
         if (!paths.ok()) {
             tell(paths.errors());
             return false;
         }
         if (paths->empty())
-            tell(given.toStdString() + ": found no .json file, expected orders");
+            tell(given.toStdString() + ": found no .json or .zip file, expected orders");
         for (const std::string& path : *paths)
             receiver.take(path);
     }
@@ -231,7 +232,8 @@ Subcommand receiveCommand()
         "receive",
         "ORDER...",
         "take orders into the shop's database, in any sequence, as often as you like",
-        "ORDER is an order document (lapwright/order), a folder of them, or - for standard input. The shop derives "
+        "ORDER is an order document (lapwright/order), a ZIP of one with its photos as the field app writes it, a "
+        "folder of them, or - for standard input; a photo that did not come is a warning. The shop derives "
         "every number again from the runs and shows what differs. The same order twice changes nothing; a late "
         "revision never undoes a newer one. A later revision shows what it changes and what is already made; it "
         "waits for a person if it changes pieces already begun, or was made from another revision than the one "

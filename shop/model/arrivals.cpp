@@ -38,12 +38,6 @@ QString rowOf(const std::string& hash)
     return waitingPrefix + shown(hash);
 }
 
-/// What a revision is called among those that wait. Precondition: the text is an order.
-std::string hashOf(const std::string& text)
-{
-    return documents::revisionHash(documents::readOrder(text).value());
-}
-
 /// All pages of a list.
 template <class Row, class List>
 std::vector<Row> allOf(const List& list)
@@ -262,7 +256,7 @@ void Arrivals::take(const QString& path, QStringList& said, bool& trouble)
         return;
     }
     said.append(tr("%1: %2").arg(name, shown(acts::inWords(arrived->arrival->outcome))));
-    current_ = arrived->arrival->outcome == storage::Arrival::Outcome::Waits ? rowOf(hashOf(*text))
+    current_ = arrived->arrival->outcome == storage::Arrival::Outcome::Waits ? rowOf(arrived->hash)
                                                                              : shown(arrived->order);
 }
 

@@ -97,6 +97,24 @@ private slots:
         QCOMPARE(pieceOf(order, "R1.2").length, Length::inches(83) + Length::sixtyFourths(16));
         QCOMPARE(order.pieces.size(), std::size_t{5 + 5 + 4 * 2});
     }
+    void aLapSetByHandCounts()
+    {
+        site::Job job = jobOf({alone(run("E1", site::RunKind::Eave, Length::feet(25), "eave-edge")),
+                               alone(run("E2", site::RunKind::Eave, Length::feet(25), "eave-edge"))});
+        job.chains[0].runs[0].trims[0].lap = Length::inches(5);
+        const Order order = takeoff(job, catalogue());
+        QVERIFY2(!rules::anyBlocks(order.findings), qPrintable(told(order)));
+        // 300 in by 120 in: with 5 in laps 120, 120 and 300 + 2 × 5 − 240 = 70; with the trim's own 2 in, 64.
+        QCOMPARE(pieceOf(order, "E1.3").length, Length::inches(70));
+        QCOMPARE(pieceOf(order, "E2.3").length, Length::inches(64));
+        QVERIFY2(order.profiles.size() == 2, "the profile says how far its pieces lap");
+        for (const site::PiecePolicy policy :
+             {site::PiecePolicy::EqualLengths, site::PiecePolicy::StockLengths}) {
+            job.policy = policy;
+            const Order divided = takeoff(job, catalogue());
+            QVERIFY2(!rules::anyBlocks(divided.findings), qPrintable(told(divided)));
+        }
+    }
     void bendsHaveTheRadiusOfTheSheetChosen()
     {
         // A metal folded over three times its own thickness, in two gauges.

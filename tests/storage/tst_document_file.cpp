@@ -73,12 +73,13 @@ private slots:
         QDir(folder_.path()).mkpath("orders/inner.json");
         for (const char* name : {"orders/b.json", "orders/a.json", "orders/.hidden.json", "orders/c.txt"})
             QVERIFY(writeDocument(path(name), "{}").ok());
-        QCOMPARE(documentsAt(path("orders"), ".json").value(),
+        QCOMPARE(documentsAt(path("orders"), {".json"}).value(),
                  (std::vector<std::string>{path("orders/a.json"), path("orders/b.json")}));
-        QCOMPARE(documentsAt(path("orders/c.txt"), ".json").value(),
+        QCOMPARE(documentsAt(path("orders/c.txt"), {".json"}).value(),
                  std::vector<std::string>{path("orders/c.txt")});
-        QCOMPARE(documentsAt("-", ".json").value(), std::vector<std::string>{"-"});
-        QCOMPARE(documentsAt(path("missing"), ".json").value(), std::vector<std::string>{path("missing")});
+        QCOMPARE(documentsAt(path("orders"), {".json", ".txt"})->size(), std::size_t{3});
+        QCOMPARE(documentsAt("-", {".json"}).value(), std::vector<std::string>{"-"});
+        QCOMPARE(documentsAt(path("missing"), {".json"}).value(), std::vector<std::string>{path("missing")});
     }
 };
 

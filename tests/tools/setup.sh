@@ -24,7 +24,8 @@ build_packages=(build-essential cmake ninja-build pkg-config ccache mold
     qml6-module-qtquick-dialogs qml6-module-qt-labs-folderlistmodel
     fonts-clear-sans fonts-dejavu-core
     qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
-    nlohmann-json3-dev libvalijson-dev libsodium-dev coinor-libclp-dev libboost-dev libzxing-dev)
+    nlohmann-json3-dev libvalijson-dev libsodium-dev coinor-libclp-dev libboost-dev libzxing-dev
+    libarchive-dev)
 
 # build_preset PRESET [TARGET...]: configures once, then builds what changed.
 build_preset() {

@@ -17,6 +17,7 @@ MAY_INCLUDE = {
 }
 CORE = set(MAY_INCLUDE)
 MAY_INCLUDE["documents"] = CORE
+MAY_INCLUDE["parcel"] = CORE | {"documents"}
 MAY_INCLUDE["drawing"] = CORE | {"documents"}
 MAY_INCLUDE["storage"] = CORE | {"documents"}
 
