@@ -17,6 +17,13 @@
             <numerusform>%n to look at</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n photos</source>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>JobsScreen</name>
@@ -29,14 +36,7 @@
     </message>
 </context>
 <context>
-    <name>OrderScreen</name>
-    <message numerus="yes">
-        <source>%1, %2, girth %3, %n pieces</source>
-        <translation>
-            <numerusform>%1, %2, girth %3, %n piece</numerusform>
-            <numerusform>%1, %2, girth %3, %n pieces</numerusform>
-        </translation>
-    </message>
+    <name>OrderSide</name>
     <message numerus="yes">
         <source>%n pieces</source>
         <translation>
@@ -58,6 +58,30 @@
             <numerusform>%n to look at first</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n photos go along in one ZIP</source>
+        <translation>
+            <numerusform>%n photo goes along in one ZIP</numerusform>
+            <numerusform>%n photos go along in one ZIP</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them are no longer on this tablet</source>
+        <translation>
+            <numerusform>%n of them is no longer on this tablet</numerusform>
+            <numerusform>%n of them are no longer on this tablet</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ProfileCard</name>
+    <message numerus="yes">
+        <source>%1, %2, girth %3, %n pieces</source>
+        <translation>
+            <numerusform>%1, %2, girth %3, %n piece</numerusform>
+            <numerusform>%1, %2, girth %3, %n pieces</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TrimScreen</name>
@@ -76,6 +100,16 @@
         <translation>
             <numerusform>Only %n is left to count of this mark.</numerusform>
             <numerusform>Only %n are left to count of this mark.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::FieldApp</name>
+    <message numerus="yes">
+        <source>%n photos did not come with this order, or were altered on the way.</source>
+        <translation>
+            <numerusform>%n photo did not come with this order, or was altered on the way.</numerusform>
+            <numerusform>%n photos did not come with this order, or were altered on the way.</numerusform>
         </translation>
     </message>
 </context>

@@ -1,11 +1,17 @@
 #include "app/self_test.h"
 
 #include "app/message_count.h"
+#include "app/seen_items.h"
+#include "documents/shop.h"
+#include "model/sample_house.h"
+#include "storage/document_file.h"
 
 #include <QCoreApplication>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QImage>
+#include <QPainter>
+#include <QTemporaryDir>
 #include <QThread>
 
 #include <array>
@@ -25,8 +31,8 @@ constexpr std::array<Size, 5> sizes{{{"landscape", 1280, 800},
                                      {"small-landscape", 1024, 600},
                                      {"small-portrait", 600, 1024},
                                      {"large", 1920, 1200}}};
-constexpr std::array<const char*, 9> places{"jobs",  "form",  "house",    "keypad",  "trim",
-                                            "check", "order", "delivery", "settings"};
+constexpr std::array<const char*, 11> places{"jobs", "form",  "house", "keypad",   "chains",  "photos",
+                                             "trim", "check", "order", "delivery", "settings"};
 
 /// Lets layouts, bindings and one frame happen.
 void settle(QQuickWindow& window)
@@ -41,6 +47,24 @@ void settle(QQuickWindow& window)
     QCoreApplication::processEvents();
 }
 
+/// A gable against the sky: something to see on a photo.
+bool paintPhoto(const QString& path)
+{
+    QImage photo(1200, 900, QImage::Format_RGB32);
+    photo.fill(QColor("#b9cbd6"));
+    QPainter painter(&photo);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(QColor("#8d7f6e"));
+    painter.drawRect(250, 430, 700, 470);
+    painter.setBrush(QColor("#4d555c"));
+    painter.drawPolygon(QPolygonF({{180, 450}, {600, 170}, {1020, 450}}));
+    painter.setBrush(QColor("#e7e2d6"));
+    painter.drawRect(520, 560, 160, 340);
+    painter.end();
+    return photo.save(path);
+}
+
 bool isBlank(const QImage& image)
 {
     const QRgb first = image.pixel(0, 0);
@@ -53,8 +77,8 @@ bool isBlank(const QImage& image)
 
 class Walk {
 public:
-    Walk(FieldApp& app, QQuickWindow& window, QString folder)
-        : app_(app), window_(window), folder_(std::move(folder))
+    Walk(FieldApp& app, const Tablet& tablet, QQuickWindow& window, QString folder)
+        : app_(app), tablet_(tablet), window_(window), folder_(std::move(folder))
     {
     }
 
@@ -62,6 +86,10 @@ public:
     {
         if (!app_.openSample())
             wrong_ << "the sample house does not open: " + app_.message();
+        takePhoto();
+        bringTheTruck();
+        if (!app_.message().isEmpty())
+            wrong_ << app_.message();
         window_.setProperty("place", "house");
         settle(window_);
         app_.settings()->setGuideSeen(true);
@@ -83,6 +111,33 @@ public:
     }
 
 private:
+    void takePhoto()
+    {
+        const QString path = scratch_.filePath("gable.jpg");
+        app_.photos()->showRun("E1");
+        if (!paintPhoto(path) || !app_.photos()->add(path))
+            wrong_ << "no photo is taken";
+    }
+
+    /// One bundle counted in, a piece of the next one damaged, another in hand.
+    void bringTheTruck()
+    {
+        pieces::Order order = pieces::takeoff(app_.editor()->job(), tablet_.catalogue());
+        order.id = order.job.id;
+        schedule::Load load = sampleLoad(order);
+        load.id = tablet_.newId();
+        load.madeAt = tablet_.now();
+        const QString path = scratch_.filePath("truck.load.json");
+        DeliveryCheck& delivery = *app_.delivery();
+        if (!storage::writeDocument(path.toStdString(), documents::writeLoad({load, {}})).ok() ||
+            !delivery.openFile(path) || !delivery.countBundle("B1"))
+            wrong_ << "the truck does not come";
+        delivery.take(delivery.rowOf("B2"));
+        if (!delivery.count(DeliveryCheck::Found::Damaged, 1, "bent at one end"))
+            wrong_ << "a damaged piece is not counted";
+        delivery.take(delivery.rowOf("B2") + 1);
+    }
+
     void showAll(const QString& variant, const Size& size)
     {
         window_.resize(size.width, size.height);
@@ -93,24 +148,37 @@ private:
             const QString name = QString("%1-%2-%3").arg(place, QString(size.name), variant);
             if (image.isNull() || isBlank(image))
                 wrong_ << name + " shows nothing";
+            for (const QString& what : hardToHit(window_))
+                wrong_ << name + ": " + what;
             if (!folder_.isEmpty() && !image.save(QDir(folder_).filePath(name + ".png")))
                 wrong_ << "cannot write " + name + ".png";
         }
     }
 
-    /// "keypad" is the house with an open chain and a measure half typed.
+    /// "keypad" is the house with an open chain and a measure half typed, "chains" what is begun next,
+    /// "photos" those of a run.
     void show(const QString& place)
     {
         JobEditor& editor = *app_.editor();
         const bool typing = place == "keypad";
+        const bool ofHouse = typing || place == "chains" || place == "photos";
         editor.setChain(typing ? 1 : 0);
         if (typing)
             editor.entry()->length()->setText("18' 4 3/8");
-        window_.setProperty("place", typing ? "house" : place);
+        window_.setProperty("place", ofHouse ? "house" : place);
         settle(window_);
+        for (QQuickItem* item : visibleItems(window_))
+            if (ofHouse && item->property("showsPhotos").isValid()) {
+                item->setProperty("starting", place == "chains");
+                item->setProperty("showsPhotos", place == "photos");
+            }
+        if (ofHouse)
+            settle(window_);
     }
 
     FieldApp& app_;
+    const Tablet& tablet_;
+    QTemporaryDir scratch_;
     QQuickWindow& window_;
     QString folder_;
     QStringList wrong_;
@@ -118,11 +186,11 @@ private:
 
 } // namespace
 
-QStringList selfTest(FieldApp& app, QQuickWindow& window, const QString& folder)
+QStringList selfTest(FieldApp& app, const Tablet& tablet, QQuickWindow& window, const QString& folder)
 {
     if (!folder.isEmpty() && !QDir().mkpath(folder))
         return {"cannot make the folder " + folder};
-    return Walk(app, window, folder).walk();
+    return Walk(app, tablet, window, folder).walk();
 }
 
 } // namespace lapwright::field

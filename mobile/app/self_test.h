@@ -7,8 +7,10 @@
 
 namespace lapwright::field {
 
-/// Shows every screen with the sample house in every size and theme, and keeps a picture of each in `folder`
-/// if one is given. What went wrong, a line each; empty if nothing.
-[[nodiscard]] QStringList selfTest(FieldApp& app, QQuickWindow& window, const QString& folder);
+/// Shows every screen with the sample house, its order on a truck and a photo, in every size and theme, and
+/// keeps a picture of each in `folder` if one is given. What went wrong, a line each: a screen that shows
+/// nothing, something too small to be hit or without a name, any warning. Empty if nothing.
+[[nodiscard]] QStringList selfTest(FieldApp& app, const Tablet& tablet, QQuickWindow& window,
+                                   const QString& folder);
 
 } // namespace lapwright::field

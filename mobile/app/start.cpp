@@ -1,6 +1,5 @@
 #include "app/start.h"
 
-#include "app/language.h"
 #include "app/message_count.h"
 #include "app/self_test.h"
 #include "app/window.h"
@@ -56,7 +55,6 @@ int reportSelfTest(const QStringList& wrong)
 int show(const QCommandLineParser& options, const Tablet& tablet)
 {
     FieldApp app(tablet);
-    speak(app.settings()->language());
     QQmlApplicationEngine engine;
     QQuickWindow* window = openWindow(engine, app);
     if (window == nullptr) {
@@ -65,7 +63,7 @@ int show(const QCommandLineParser& options, const Tablet& tablet)
     }
     const bool selfTesting = options.isSet("self-test") || options.isSet("pictures");
     if (selfTesting)
-        return reportSelfTest(selfTest(app, *window, options.value("pictures")));
+        return reportSelfTest(selfTest(app, tablet, *window, options.value("pictures")));
     if (!options.positionalArguments().isEmpty() && app.openFile(options.positionalArguments().front()))
         window->setProperty("place", app.openedDelivery() ? "delivery" : "house");
     return QGuiApplication::exec();

@@ -44,6 +44,8 @@ QVariant CheckList::data(const QModelIndex& index, int role) const
         return reasonOf(finding);
     case HasPlaceRole:
         return site::runNamed(takeOff_.editor().job(), finding.place).has_value();
+    case PhotosRole:
+        return photosOf(takeOff_.editor().job(), finding.code, finding.place);
     default:
         return {};
     }
@@ -51,9 +53,9 @@ QVariant CheckList::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> CheckList::roleNames() const
 {
-    return {{WeightRole, "weight"},  {CodeRole, "code"},        {PlaceRole, "place"},
-            {TextRole, "statement"}, {RemedyRole, "remedy"},    {ClauseRole, "clause"},
-            {ReasonRole, "reason"},  {HasPlaceRole, "hasPlace"}};
+    return {{WeightRole, "weight"},  {CodeRole, "code"},         {PlaceRole, "place"},
+            {TextRole, "statement"}, {RemedyRole, "remedy"},     {ClauseRole, "clause"},
+            {ReasonRole, "reason"},  {HasPlaceRole, "hasPlace"}, {PhotosRole, "photos"}};
 }
 
 QString CheckList::reasonOf(const rules::Finding& finding) const
@@ -134,6 +136,14 @@ bool CheckList::acknowledge(const QString& reason)
         refresh();
     }
     return done;
+}
+
+void CheckList::showPhotos(int row, PhotoList* photos) const
+{
+    if (row < 0 || row >= rowCount() || photos == nullptr)
+        return;
+    const rules::Finding& finding = findings_[static_cast<std::size_t>(row)];
+    photos->showFinding(shown(finding.code), shown(finding.place));
 }
 
 bool CheckList::goTo(int row)

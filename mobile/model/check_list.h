@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/photo_list.h"
 #include "model/take_off.h"
 
 #include <QAbstractListModel>
@@ -35,7 +36,8 @@ public:
         RemedyRole,
         ClauseRole,
         ReasonRole, ///< why a person goes on in spite of a warning; empty if they did not say
-        HasPlaceRole
+        HasPlaceRole,
+        PhotosRole ///< how many there are of it
     };
     Q_ENUM(Role)
 
@@ -59,6 +61,8 @@ public:
     /// The reason for going on in spite of the warning in hand; it travels with the order. An empty one
     /// takes it back.
     Q_INVOKABLE bool acknowledge(const QString& reason);
+    /// Shows the photos of the finding in `row`.
+    Q_INVOKABLE void showPhotos(int row, lapwright::field::PhotoList* photos) const;
     /// Shows the run of the finding in the job editor. False if it is of no run.
     Q_INVOKABLE bool goTo(int row);
 

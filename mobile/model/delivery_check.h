@@ -100,6 +100,9 @@ public:
     /// The row of a mark, or a bundle's first row, as a label's code (schedule/label_text.h) or a person
     /// gives it, one that is still to count before others; −1 if it is not on the load.
     Q_INVOKABLE [[nodiscard]] int rowOf(const QString& code) const;
+    /// The row that the code on a photo of a label means (rowOf); −1, with failed() said, if there is no code
+    /// or it is not of this load.
+    Q_INVOKABLE int rowOnPicture(const QString& path);
     Q_INVOKABLE bool undo();
     /// Writes the receipt of everything counted so far into `folder`; its path, empty if it failed.
     Q_INVOKABLE QString writeReceipt(const QString& folder);

@@ -1,6 +1,7 @@
 #include "documents/shop.h"
 #include "model/delivery_check.h"
 #include "model/guarded.h"
+#include "model/label_picture.h"
 #include "model/words.h"
 #include "storage/document_file.h"
 #include "store/deliveries.h"
@@ -48,6 +49,19 @@ bool DeliveryCheck::mergeFile(const QString& path)
         setLoad(field::shown(read->value.load));
         return true;
     });
+}
+
+int DeliveryCheck::rowOnPicture(const QString& path)
+{
+    const auto code = labelOn(path);
+    if (!code.ok()) {
+        emit failed(field::shown(code.errors().front().sentence()));
+        return -1;
+    }
+    const int row = rowOf(*code);
+    if (row < 0)
+        emit failed(tr("This label is of another load: %1").arg(code->left(80)));
+    return row;
 }
 
 QString DeliveryCheck::writeReceipt(const QString& folder)

@@ -5,6 +5,7 @@
 #include "model/guarded.h"
 #include "model/sample_house.h"
 #include "model/words.h"
+#include "parcel/photos.h"
 #include "storage/document_file.h"
 #include "store/safekeeping.h"
 
@@ -15,13 +16,15 @@ namespace lapwright::field {
 FieldApp::FieldApp(const Tablet& tablet, QObject* parent)
     : QObject(parent), tablet_(tablet), settings_(tablet), jobs_(tablet), editor_(tablet, settings_),
       form_(tablet, editor_, settings_), takeOff_(tablet, editor_), trim_(takeOff_, settings_),
-      check_(takeOff_, settings_), order_(takeOff_, settings_), delivery_(tablet, settings_)
+      photos_(tablet, editor_), check_(takeOff_, settings_), order_(takeOff_, settings_),
+      delivery_(tablet, settings_)
 {
     connect(&settings_, &Settings::failed, this, &FieldApp::say);
     connect(&jobs_, &JobList::failed, this, &FieldApp::say);
     connect(&editor_, &JobEditor::failed, this, &FieldApp::say);
     connect(&form_, &JobForm::failed, this, &FieldApp::say);
     connect(&trim_, &TrimModel::failed, this, &FieldApp::say);
+    connect(&photos_, &PhotoList::failed, this, &FieldApp::say);
     connect(&check_, &CheckList::failed, this, &FieldApp::say);
     connect(&order_, &OrderModel::failed, this, &FieldApp::say);
     connect(&delivery_, &DeliveryCheck::failed, this, &FieldApp::say);
@@ -62,6 +65,19 @@ bool FieldApp::restore(const QString& path)
     });
 }
 
+void FieldApp::sayAnew()
+{
+    editor_.sayAnew();
+    jobs_.refresh();
+    if (!delivery_.load().isEmpty())
+        delivery_.refresh();
+    if (editor_.isOpen()) {
+        trim_.refresh();
+        check_.refresh();
+        order_.refresh();
+    }
+}
+
 void FieldApp::say(const QString& message)
 {
     message_ = message;
@@ -91,10 +107,34 @@ bool FieldApp::takeInJob(documents::JobDocument job)
     });
 }
 
+bool FieldApp::takeInOrder(const parcel::Parcel& parcel)
+{
+    auto order = documents::readOrder(parcel.order);
+    if (!order.ok()) {
+        say(shown(order.errors().front().sentence()));
+        return false;
+    }
+    for (const auto& [hash, bytes] : parcel.pictures) {
+        const auto kept = tablet_.pictures().keep(QByteArray::fromStdString(bytes));
+        if (!kept.ok()) {
+            say(shown(kept.errors().front().sentence()));
+            return false;
+        }
+    }
+    const rules::Findings missing = parcel::missingPhotos(order->value.job, parcel);
+    const bool taken = takeInJob({std::move(order->value.job), order->extras.inside["job"]});
+    if (taken && !missing.empty())
+        say(tr("%n photos did not come with this order, or were altered on the way.", "",
+               static_cast<int>(missing.size())));
+    return taken;
+}
+
 bool FieldApp::openFile(const QString& path)
 {
-    const auto text = storage::readDocument(kept(path));
-    const auto format = text.ok() ? documents::formatOf(*text) : Result<std::string>(text.errors());
+    const auto bytes = storage::readDocument(kept(path));
+    const auto parcel = bytes.ok() ? parcel::unpack(*bytes) : Result<parcel::Parcel>(bytes.errors());
+    const auto format =
+        parcel.ok() ? documents::formatOf(parcel->order) : Result<std::string>(parcel.errors());
     if (!format.ok()) {
         say(shown(format.errors().front().sentence()));
         return false;
@@ -105,15 +145,9 @@ bool FieldApp::openFile(const QString& path)
         return delivery_.openFile(path);
     if (*format == documents::kinds::receipt.format)
         return delivery_.mergeFile(path);
-    if (*format == documents::kinds::order.format) {
-        auto order = documents::readOrder(*text);
-        if (!order.ok()) {
-            say(shown(order.errors().front().sentence()));
-            return false;
-        }
-        return takeInJob({std::move(order->value.job), order->extras.inside["job"]});
-    }
-    auto job = documents::readJob(*text);
+    if (*format == documents::kinds::order.format)
+        return takeInOrder(*parcel);
+    auto job = documents::readJob(parcel->order);
     if (!job.ok()) {
         say(shown(job.errors().front().sentence()));
         return false;

@@ -6,10 +6,12 @@
 #include "model/job_form.h"
 #include "model/job_list.h"
 #include "model/order_model.h"
+#include "model/photo_list.h"
 #include "model/settings.h"
 #include "model/tablet.h"
 #include "model/take_off.h"
 #include "model/trim_model.h"
+#include "parcel/parcel.h"
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
@@ -26,6 +28,7 @@ class FieldApp : public QObject {
     Q_PROPERTY(lapwright::field::JobEditor* editor READ editor CONSTANT FINAL)
     Q_PROPERTY(lapwright::field::JobForm* form READ form CONSTANT FINAL)
     Q_PROPERTY(lapwright::field::TrimModel* trim READ trim CONSTANT FINAL)
+    Q_PROPERTY(lapwright::field::PhotoList* photos READ photos CONSTANT FINAL)
     Q_PROPERTY(lapwright::field::CheckList* check READ check CONSTANT FINAL)
     Q_PROPERTY(lapwright::field::OrderModel* order READ order CONSTANT FINAL)
     Q_PROPERTY(lapwright::field::DeliveryCheck* delivery READ delivery CONSTANT FINAL)
@@ -42,6 +45,7 @@ public:
     [[nodiscard]] JobEditor* editor() { return &editor_; }
     [[nodiscard]] JobForm* form() { return &form_; }
     [[nodiscard]] TrimModel* trim() { return &trim_; }
+    [[nodiscard]] PhotoList* photos() { return &photos_; }
     [[nodiscard]] CheckList* check() { return &check_; }
     [[nodiscard]] OrderModel* order() { return &order_; }
     [[nodiscard]] DeliveryCheck* delivery() { return &delivery_; }
@@ -59,6 +63,9 @@ public:
     /// An invented house, walked and closed, to try everything on; it is open then.
     Q_INVOKABLE bool openSample();
 
+    /// Everything that was put into words, again: the language changed.
+    void sayAnew();
+
 signals:
     void messageChanged();
     void opened();
@@ -68,6 +75,7 @@ signals:
 private:
     void say(const QString& message);
     bool takeInJob(documents::JobDocument job);
+    bool takeInOrder(const parcel::Parcel& parcel);
 
     const Tablet& tablet_;
     Settings settings_;
@@ -76,6 +84,7 @@ private:
     JobForm form_;
     TakeOff takeOff_;
     TrimModel trim_;
+    PhotoList photos_;
     CheckList check_;
     OrderModel order_;
     DeliveryCheck delivery_;

@@ -1,4 +1,5 @@
 #include "model/job_editor.h"
+#include "model/photo_list.h"
 #include "model/words.h"
 #include "site/editing.h"
 
@@ -95,7 +96,11 @@ bool JobEditor::removeRun()
     if (run == nullptr)
         return false;
     const bool removed = act("run.remove", tr("run %1 removed").arg(shown(run->id)), [&](site::Job& job) {
+        const std::string place = photoPlace(run->id);
         site::removeRun(job, static_cast<std::size_t>(chain_), static_cast<std::size_t>(run_));
+        job.photos.erase(std::remove_if(job.photos.begin(), job.photos.end(),
+                                        [&](const site::Photo& photo) { return photo.place == place; }),
+                         job.photos.end());
     });
     if (removed)
         setRun(-1);

@@ -33,13 +33,19 @@ JobEditor::JobEditor(const Tablet& tablet, const Settings& settings, QObject* pa
     : QObject(parent), tablet_(tablet), settings_(settings)
 {
     entry_.setStyle(settings.style());
-    chainKinds_.show(kindsOfChain());
+    sayAnew();
     connect(&entry_, &RunEntry::changed, this, &JobEditor::runChanged);
     connect(&settings, &Settings::styleChanged, this, [this] {
         entry_.setStyle(settings_.style());
         refresh();
-        emit runChanged();
     });
+}
+
+void JobEditor::sayAnew()
+{
+    chainKinds_.show(kindsOfChain());
+    entry_.showChoices();
+    refresh();
 }
 
 site::Job JobEditor::freshJob() const

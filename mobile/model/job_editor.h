@@ -48,7 +48,11 @@ class JobEditor : public QObject {
     Q_PROPERTY(lapwright::field::RunEntry* entry READ entry CONSTANT FINAL)
     /// Every measure of the run in hand; the chosen one counts.
     Q_PROPERTY(lapwright::field::ChoiceList* measures READ measures CONSTANT FINAL)
+    /// Place of the measure that counts among them; -1 for none.
+    Q_PROPERTY(int counting READ counting NOTIFY runChanged FINAL)
     Q_PROPERTY(QString spread READ spread NOTIFY runChanged FINAL)
+    /// How many photos there are of the run in hand.
+    Q_PROPERTY(int photos READ photos NOTIFY runChanged FINAL)
     Q_PROPERTY(lapwright::field::PlanModel* plan READ plan CONSTANT FINAL)
     Q_PROPERTY(Closure closure READ closure NOTIFY jobChanged FINAL)
     Q_PROPERTY(QString closureWords READ closureWords NOTIFY jobChanged FINAL)
@@ -83,7 +87,9 @@ public:
     void setRun(int run);
     [[nodiscard]] RunEntry* entry() { return &entry_; }
     [[nodiscard]] ChoiceList* measures() { return &measures_; }
+    [[nodiscard]] int counting() const;
     [[nodiscard]] QString spread() const;
+    [[nodiscard]] int photos() const;
     [[nodiscard]] PlanModel* plan() { return &plan_; }
     [[nodiscard]] Closure closure() const;
     [[nodiscard]] QString closureWords() const;
@@ -123,6 +129,9 @@ public:
                        const std::function<void(documents::JobDocument&)>& change);
     /// Shows another run of the job, as a finding names it.
     void goTo(std::size_t chain, std::size_t run);
+
+    /// Kinds, ends and everything shown, in the language that is spoken now.
+    void sayAnew();
 
 signals:
     void jobChanged();

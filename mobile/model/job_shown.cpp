@@ -1,4 +1,5 @@
 #include "model/job_editor.h"
+#include "model/photo_list.h"
 #include "model/words.h"
 #include "site/editing.h"
 #include "site/run_kind.h"
@@ -93,6 +94,18 @@ bool JobEditor::canClose() const
     return chain != nullptr && !chain->closed && chain->runs.size() >= 3;
 }
 
+int JobEditor::counting() const
+{
+    const site::Run* run = currentRun();
+    return run == nullptr || run->lengths.empty() ? -1 : static_cast<int>(run->counts);
+}
+
+int JobEditor::photos() const
+{
+    const site::Run* run = currentRun();
+    return run == nullptr ? 0 : photosOf(job(), {}, photoPlace(run->id));
+}
+
 QString JobEditor::spread() const
 {
     const site::Run* run = currentRun();
@@ -148,6 +161,7 @@ void JobEditor::refresh()
     showSuspects(chain);
     refreshPlan();
     emit jobChanged();
+    emit runChanged();
 }
 
 void JobEditor::showSuspects(const site::Chain* chain)

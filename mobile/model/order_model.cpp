@@ -3,6 +3,7 @@
 #include "documents/compare.h"
 #include "model/guarded.h"
 #include "model/words.h"
+#include "parcel/parcel.h"
 #include "pieces/why.h"
 #include "storage/document_file.h"
 
@@ -77,12 +78,23 @@ void OrderModel::setSpares(int spares)
 
 int OrderModel::photos() const
 {
-    return 0;
+    return static_cast<int>(takeOff_.editor().job().photos.size());
+}
+
+int OrderModel::photosMissing() const
+{
+    const auto& photos = takeOff_.editor().job().photos;
+    return static_cast<int>(std::count_if(photos.begin(), photos.end(), [this](const site::Photo& photo) {
+        return !takeOff_.tablet().pictures().has(photo.sha256);
+    }));
 }
 
 QString OrderModel::fileName() const
 {
-    return QString("%1-r%2.order.json").arg(slug(takeOff_.editor().name())).arg(revision_);
+    return QString("%1-r%2.order.%3")
+        .arg(slug(takeOff_.editor().name()))
+        .arg(revision_)
+        .arg(photos() > 0 ? "zip" : "json");
 }
 
 void OrderModel::refresh()
@@ -153,10 +165,25 @@ bool OrderModel::send(const QString& folder)
     return kept;
 }
 
+/// A photo that is no longer on this tablet stays away; the screen says so before, and the shop after.
+Result<std::string> OrderModel::packed(const documents::OrderDocument& order) const
+{
+    std::string text = documents::writeOrder(order);
+    if (order.value.job.photos.empty())
+        return text;
+    parcel::Parcel parcel{std::move(text), {}};
+    for (const site::Photo& photo : order.value.job.photos)
+        if (const auto bytes = takeOff_.tablet().pictures().read(photo.sha256); bytes.ok())
+            parcel.pictures.emplace(photo.sha256, bytes->toStdString());
+    return parcel::pack(parcel);
+}
+
 bool OrderModel::writeTo(const QString& path)
 {
     const documents::OrderDocument& order = takeOff_.document();
-    const auto written = storage::writeDocument(kept(path), documents::writeOrder(order));
+    const auto bytes = packed(order);
+    const auto written =
+        bytes.ok() ? storage::writeDocument(kept(path), *bytes) : Result<bool>(bytes.errors());
     if (!written.ok()) {
         emit failed(tr("The order was not written: %1").arg(shown(written.errors().front().sentence())));
         return false;

@@ -65,6 +65,8 @@ public:
         MaterialRole,
         PiecesRole,
         LapRole,
+        RunRole,      ///< the first that has it
+        TemplateRole, ///< id of the trim in the library
         ColourRole,
         PictureRole
     };
@@ -84,6 +86,8 @@ private:
         QString girth;
         QString material;
         QString lap;
+        QString run;
+        QString templateId;
         std::int64_t pieces = 0;
         QColor colour;
         look::Picture picture;
@@ -112,6 +116,8 @@ class OrderModel : public QObject {
     Q_PROPERTY(int policy READ policy WRITE setPolicy NOTIFY changed FINAL)
     Q_PROPERTY(int spares READ spares WRITE setSpares NOTIFY changed FINAL)
     Q_PROPERTY(int photos READ photos NOTIFY changed FINAL)
+    /// Photos whose file is no longer on this tablet.
+    Q_PROPERTY(int photosMissing READ photosMissing NOTIFY changed FINAL)
     /// "larkfield-house-r2.order.json", or ".zip" with photos.
     Q_PROPERTY(QString fileName READ fileName NOTIFY changed FINAL)
     /// Where the order was last written to.
@@ -135,6 +141,7 @@ public:
     [[nodiscard]] int spares() const;
     void setSpares(int spares);
     [[nodiscard]] int photos() const;
+    [[nodiscard]] int photosMissing() const;
     [[nodiscard]] QString fileName() const;
     [[nodiscard]] QString writtenTo() const { return writtenTo_; }
 
@@ -153,6 +160,7 @@ signals:
 private:
     void show(const pieces::Order& order);
     void showAccessories(const pieces::Order& order);
+    [[nodiscard]] Result<std::string> packed(const documents::OrderDocument& order) const;
     bool writeTo(const QString& path);
 
     TakeOff& takeOff_;

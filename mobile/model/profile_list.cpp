@@ -5,6 +5,23 @@
 
 namespace lapwright::field {
 
+namespace {
+
+/// The first run that has the profile, and the trim it was chosen as there.
+std::pair<std::string, const site::TrimChoice*> firstOf(const pieces::Order& order, std::size_t profile)
+{
+    for (const pieces::RunTakeoff& taken : order.runs)
+        if (taken.profile == profile)
+            for (const site::Chain& chain : order.job.chains)
+                for (const site::Run& run : chain.runs)
+                    for (const site::TrimChoice& choice : run.trims)
+                        if (run.id == taken.run && choice.trim == taken.trim)
+                            return {run.id, &choice};
+    return {};
+}
+
+} // namespace
+
 int ProfileList::rowCount(const QModelIndex& parent) const
 {
     return parent.isValid() ? 0 : static_cast<int>(rows_.size());
@@ -29,6 +46,10 @@ QVariant ProfileList::data(const QModelIndex& index, int role) const
         return static_cast<int>(row.pieces);
     case LapRole:
         return row.lap;
+    case RunRole:
+        return row.run;
+    case TemplateRole:
+        return row.templateId;
     case ColourRole:
         return row.colour;
     case PictureRole:
@@ -40,9 +61,9 @@ QVariant ProfileList::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> ProfileList::roleNames() const
 {
-    return {{IdRole, "profileId"},      {TrimRole, "trimName"},  {GirthRole, "girth"},
-            {MaterialRole, "material"}, {PiecesRole, "pieces"},  {LapRole, "lap"},
-            {ColourRole, "colour"},     {PictureRole, "picture"}};
+    return {{IdRole, "profileId"},  {TrimRole, "trimName"},  {GirthRole, "girth"}, {MaterialRole, "material"},
+            {PiecesRole, "pieces"}, {LapRole, "lap"},        {RunRole, "run"},     {TemplateRole, "template"},
+            {ColourRole, "colour"}, {PictureRole, "picture"}};
 }
 
 void ProfileList::show(const pieces::Order& order, const pieces::Catalogue& catalogue, const Style& style)
@@ -65,11 +86,17 @@ void ProfileList::show(const pieces::Order& order, const pieces::Catalogue& cata
                 field::shown(profile.profile.name),
                 field::shown(write(profile.girth, style)),
                 field::shown(wish.metal),
-                trim == catalogue.trims.end() ? QString()
-                                              : field::shown(write(trim->second.installation.lap, style)),
+                {},
+                {},
+                field::shown(profile.profile.trim),
                 0,
                 QColor(wish.colour.red, wish.colour.green, wish.colour.blue),
                 look::Picture(drawing::profilePicture(profile.profile, wish))};
+        if (const auto [run, choice] = firstOf(order, i);
+            choice != nullptr && trim != catalogue.trims.end()) {
+            row.run = field::shown(run);
+            row.lap = field::shown(write(trim::lapOf(trim->second, *choice), style));
+        }
         for (const pieces::Piece& piece : order.pieces)
             row.pieces += piece.profile == i ? piece.count : 0;
         rows_.push_back(std::move(row));

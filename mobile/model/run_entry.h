@@ -102,6 +102,9 @@ public:
     /// Kind and slopes of the run, its counting measure, and the corner before it if there is one.
     void load(const site::Run& run, const site::Corner* before);
 
+    /// Kinds and ends to choose from, in words.
+    void showChoices();
+
     /// What is typed, put on `base` (the run that is changed, or an empty one). Precondition: ready().
     [[nodiscard]] site::Run run(site::Run base) const;
     /// Precondition: problemOfCorner() is empty.
@@ -111,8 +114,6 @@ signals:
     void changed();
 
 private:
-    void showChoices();
-
     site::RunKind kind_ = site::RunKind::Eave;
     Corner corner_ = Corner::SquareOutside;
     bool tapedInside_ = false;

@@ -1,9 +1,11 @@
 #include "model/sample_house.h"
 
+#include "pieces/summary.h"
 #include "site/editing.h"
 
 #include <string>
 #include <utility>
+#include <vector>
 
 namespace lapwright::field {
 
@@ -62,6 +64,23 @@ site::Job sampleHouse()
     addLine(job, "Hip, south-west", RunKind::Hip, feet(21), "hip-cap");
     addLine(job, "Valley", RunKind::Valley, feet(15), nullptr);
     return job;
+}
+
+schedule::Load sampleLoad(const pieces::Order& order)
+{
+    std::vector<schedule::ReadyPiece> ready;
+    for (const pieces::Piece& piece : order.pieces) {
+        const pieces::OrderedProfile& profile = order.profiles[piece.profile];
+        ready.push_back({order.id,
+                         order.job.name,
+                         profile.material,
+                         {piece.mark, piece.count, piece.run, profile.id, piece.blankLength},
+                         pieces::kilogramsEach(order, piece)});
+    }
+    schedule::Load load;
+    load.truck = "White truck";
+    load.bundles = schedule::bundle(ready, {});
+    return load;
 }
 
 } // namespace lapwright::field

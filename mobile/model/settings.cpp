@@ -1,9 +1,11 @@
 #include "model/settings.h"
 
 #include "model/guarded.h"
+#include "model/words.h"
 #include "store/settings.h"
 
 #include <QDir>
+#include <QLocale>
 #include <QStandardPaths>
 #include <QVariant>
 
@@ -111,6 +113,22 @@ void Settings::setLanguage(const QString& language)
 {
     if (keep("language", values_.language, language))
         emit languageChanged();
+}
+
+QStringList Settings::languages() const
+{
+    QStringList codes{QString()};
+    for (const QString& name : QDir(languageFolder).entryList({"lapwright_*.qm"}, QDir::Files, QDir::Name))
+        codes << name.section('_', 1).chopped(3);
+    return codes;
+}
+
+QStringList Settings::languageNames() const
+{
+    QStringList names;
+    for (const QString& code : languages())
+        names << (code.isEmpty() ? tr("As the tablet") : capital(QLocale(code).nativeLanguageName()));
+    return names;
 }
 
 void Settings::setGuideSeen(bool seen)

@@ -5,9 +5,13 @@
 
 #include <QObject>
 #include <QString>
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
 namespace lapwright::field {
+
+/// Where translations lie inside the program: "lapwright_CODE.qm".
+inline constexpr auto languageFolder = ":/lapwright/languages";
 
 /// What a person chose for this tablet; each choice is kept at once.
 class Settings : public QObject {
@@ -24,6 +28,10 @@ class Settings : public QObject {
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed FINAL)
     Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY changed FINAL)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed FINAL)
+    /// Codes of the languages the program speaks: "en"; first the empty one, which follows the tablet.
+    Q_PROPERTY(QStringList languages READ languages CONSTANT FINAL)
+    /// The same in words, each in its own language.
+    Q_PROPERTY(QStringList languageNames READ languageNames NOTIFY languageChanged FINAL)
     Q_PROPERTY(bool guideSeen READ guideSeen WRITE setGuideSeen NOTIFY changed FINAL)
     /// Where files were last written to or read from.
     Q_PROPERTY(QString folder READ folder WRITE setFolder NOTIFY changed FINAL)
@@ -38,6 +46,8 @@ public:
     [[nodiscard]] double textScale() const { return values_.textScale; }
     [[nodiscard]] QString person() const { return values_.person; }
     [[nodiscard]] QString language() const { return values_.language; }
+    [[nodiscard]] QStringList languages() const;
+    [[nodiscard]] QStringList languageNames() const;
     [[nodiscard]] bool guideSeen() const { return values_.guideSeen; }
     [[nodiscard]] QString folder() const { return values_.folder; }
     [[nodiscard]] Style style() const;

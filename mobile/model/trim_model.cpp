@@ -157,6 +157,17 @@ void TrimModel::refresh()
     emit changed();
 }
 
+void TrimModel::goTo(const QString& run, const QString& trim)
+{
+    for (const site::Chain& chain : takeOff_.editor().job().chains)
+        for (const site::Run& one : chain.runs)
+            if (one.id == kept(run))
+                kind_ = one.kind;
+    run_.clear();
+    trim_ = kept(trim);
+    refresh();
+}
+
 void TrimModel::countBare()
 {
     bare_ = 0;

@@ -27,18 +27,23 @@ public:
         LabelRole,
         ValueRole,
         LimitsRole,
-        IsLegRole,
+        KindRole,
         ByHandRole, ///< set by the person, not by the trim
         MissingRole
     };
     Q_ENUM(Role)
+    /// A measure the trim asks for, a leg of the section, how far a piece covers the one before.
+    enum class Kind { Measure, Leg, Lap };
+    Q_ENUM(Kind)
 
     struct Size {
         std::string name;
         QString label;
         QString value;
         QString limits;
-        bool isLeg = false;
+        Kind kind = Kind::Measure;
+        Length least;
+        Length most;
         bool byHand = false;
         bool missing = false;
 
@@ -108,15 +113,18 @@ public:
     [[nodiscard]] int bare() const { return bare_; }
 
     Q_INVOKABLE void refresh();
+    /// Takes a trim of a run in hand, for all runs of its kind.
+    Q_INVOKABLE void goTo(const QString& run, const QString& trim);
     /// The page the section is drawn on: the room on the screen in millimetres at its usual size.
     Q_INVOKABLE void setPage(double widthMillimetres, double heightMillimetres);
     /// Puts the trim in hand on the runs in hand, or takes it off where all have it.
     Q_INVOKABLE bool toggle();
     /// The first trim that suits, on every run that has none.
     Q_INVOKABLE bool suggestAll();
-    /// A measure or leg of the trim in hand on the runs in hand. Empty text: what the trim has by itself.
+    /// A measure, a leg or the lap of the trim in hand on the runs in hand. Empty text: what the trim has by
+    /// itself.
     Q_INVOKABLE bool setSize(int row, const QString& text);
-    /// A leg longer or shorter by a step: 1/8 in or 2 mm, inside its limits.
+    /// Any of them longer or shorter by a step: 1/8 in or 2 mm, inside its limits.
     Q_INVOKABLE bool stepSize(int row, int steps);
 
 signals:

@@ -13,6 +13,9 @@ namespace lapwright::field {
 
 namespace {
 
+/// More than any lap of trim: common practice, no source.
+constexpr Length mostLap = Length::inches(12);
+
 QString limitsOf(Length least, Length most, const Style& style)
 {
     return TrimModel::tr("%1 to %2").arg(shown(write(least, style)), shown(write(most, style)));
@@ -90,7 +93,8 @@ void TrimModel::showSizes(const site::TrimChoice& choice, const pieces::OrderedP
         const std::optional<Length> value = byHand ? std::optional(given->second.value) : measure.byDefault;
         sizes.push_back({measure.name, capital(shown(measure.label)),
                          value ? shown(write(*value, style)) : QString(),
-                         limitsOf(measure.least, measure.most, style), false, byHand, !value});
+                         limitsOf(measure.least, measure.most, style), TrimSizes::Kind::Measure,
+                         measure.least, measure.most, byHand, !value});
     }
     for (std::size_t i = 0; i < trim.legs.size(); ++i) {
         const trim::LegTemplate& leg = trim.legs[i];
@@ -99,9 +103,15 @@ void TrimModel::showSizes(const site::TrimChoice& choice, const pieces::OrderedP
         const Length value = made     ? profile->profile.legs[i].length
                              : byHand ? choice.legs.at(leg.name)
                                       : Length();
-        sizes.push_back({leg.name, capital(shown(leg.label)),
-                         value > Length() ? shown(write(value, style)) : QString(),
-                         limitsOf(leg.least, leg.most, style), true, byHand, false});
+        sizes.push_back(
+            {leg.name, capital(shown(leg.label)), value > Length() ? shown(write(value, style)) : QString(),
+             limitsOf(leg.least, leg.most, style), TrimSizes::Kind::Leg, leg.least, leg.most, byHand, false});
+    }
+    if (!trim.installation.courseHeadLap) {
+        const Length lap = trim::lapOf(trim, choice);
+        sizes.push_back({"lap", tr("Lap of one piece over the next"), shown(write(lap, style)),
+                         limitsOf(Length(), mostLap, style), TrimSizes::Kind::Lap, Length(), mostLap,
+                         choice.lap.has_value(), false});
     }
     sizes_.show(std::move(sizes));
 }
@@ -133,14 +143,8 @@ bool TrimModel::stepSize(int row, int steps)
     const Length step = settings_.metric() ? Length::millimetres(2) : Length::sixtyFourths(8);
     const TrimSizes::Size& size = sizes_.sizes()[static_cast<std::size_t>(row)];
     const MeasureRead read = readMeasured(size.value, settings_.style());
-    const std::size_t leg = static_cast<std::size_t>(row) -
-                            std::min(templateInHand()->measures.size(), static_cast<std::size_t>(row));
-    const auto [least, most] =
-        size.isLeg ? std::pair(templateInHand()->legs[leg].least, templateInHand()->legs[leg].most)
-                   : std::pair(templateInHand()->measures[static_cast<std::size_t>(row)].least,
-                               templateInHand()->measures[static_cast<std::size_t>(row)].most);
-    const Length now = read.measured ? read.measured->value : least;
-    const Length wanted = std::clamp(roundToNearest(now, step) + step * steps, least, most);
+    const Length now = read.measured ? read.measured->value : size.least;
+    const Length wanted = std::clamp(roundToNearest(now, step) + step * steps, size.least, size.most);
     const LengthUnit unit = settings_.metric() ? LengthUnit::Millimetres : LengthUnit::Inches;
     return setSizeTo(row, site::Measured{wanted, writeExact(wanted, unit)});
 }
@@ -150,15 +154,24 @@ bool TrimModel::setSizeTo(int row, const std::optional<site::Measured>& value)
     if (row < 0 || row >= sizes_.rowCount())
         return false;
     const TrimSizes::Size size = sizes_.sizes()[static_cast<std::size_t>(row)];
+    if (size.kind == TrimSizes::Kind::Lap && value && value->value > size.most) {
+        emit failed(tr("A lap is at most %1.").arg(shown(write(size.most, settings_.style()))));
+        return false;
+    }
     return change("trim.size", tr("%1 of %2 set").arg(size.label, trimName()), [&](site::Run& run) {
         for (site::TrimChoice& choice : run.trims) {
             if (choice.trim != trim_)
                 continue;
-            if (size.isLeg) {
+            switch (size.kind) {
+            case TrimSizes::Kind::Leg:
                 choice.legs.erase(size.name);
                 if (value)
                     choice.legs.emplace(size.name, value->value);
-            } else {
+                break;
+            case TrimSizes::Kind::Lap:
+                choice.lap = value ? std::optional(value->value) : std::nullopt;
+                break;
+            case TrimSizes::Kind::Measure:
                 choice.measures.erase(size.name);
                 if (value)
                     choice.measures.emplace(size.name, *value);

@@ -26,8 +26,8 @@ QVariant TrimSizes::data(const QModelIndex& index, int role) const
         return size.value;
     case LimitsRole:
         return size.limits;
-    case IsLegRole:
-        return size.isLeg;
+    case KindRole:
+        return static_cast<int>(size.kind);
     case ByHandRole:
         return size.byHand;
     case MissingRole:
@@ -39,14 +39,14 @@ QVariant TrimSizes::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> TrimSizes::roleNames() const
 {
-    return {{NameRole, "name"},   {LabelRole, "label"},   {ValueRole, "value"},    {LimitsRole, "limits"},
-            {IsLegRole, "isLeg"}, {ByHandRole, "byHand"}, {MissingRole, "missing"}};
+    return {{NameRole, "name"}, {LabelRole, "label"},   {ValueRole, "value"},    {LimitsRole, "limits"},
+            {KindRole, "kind"}, {ByHandRole, "byHand"}, {MissingRole, "missing"}};
 }
 
 void TrimSizes::show(std::vector<Size> sizes)
 {
     const RowChanges changes = rowChanges(sizes_, sizes, [](const Size& left, const Size& right) {
-        return left.name == right.name && left.isLeg == right.isLeg;
+        return left.name == right.name && left.kind == right.kind;
     });
     if (changes.removed > 0 || changes.inserted > 0) {
         beginResetModel();

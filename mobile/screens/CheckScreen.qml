@@ -10,6 +10,8 @@ Item {
 
     required property FieldApp app
 
+    property bool showsPhotos: false
+
     signal wanted(string place)
 
     Component.onCompleted: app.check.refresh()
@@ -58,6 +60,7 @@ Item {
                 required property string clause
                 required property string reason
                 required property bool hasPlace
+                required property int photos
 
                 width: ListView.view.width
                 implicitHeight: column.implicitHeight
@@ -83,10 +86,19 @@ Item {
                     }
 
                     RowLayout {
-                        visible: row.hasPlace || row.weight === CheckList.Warns
                         spacing: Theme.gap
                         Layout.margins: Theme.tight
                         Layout.alignment: Theme.leftHanded ? Qt.AlignLeft : Qt.AlignRight
+
+                        ActionButton {
+                            text: row.photos > 0 ? qsTr("%n photos", "", row.photos) : qsTr("Photo")
+                            sign: "photo"
+                            Accessible.name: qsTr("Photos of %1").arg(row.place)
+                            onClicked: {
+                                screen.app.check.showPhotos(row.index, screen.app.photos);
+                                screen.showsPhotos = true;
+                            }
+                        }
 
                         ActionButton {
                             visible: row.weight === CheckList.Warns
@@ -125,5 +137,12 @@ Item {
             onGiven: text => screen.app.check.acknowledge(text)
             onClosed: screen.app.check.take(-1)
         }
+    }
+
+    PhotoSheet {
+        anchors.fill: parent
+        visible: screen.showsPhotos
+        app: screen.app
+        onClosed: screen.showsPhotos = false
     }
 }

@@ -15,6 +15,13 @@ Item {
     readonly property DeliveryCheck delivery: app.delivery
     readonly property real pixelsPerMillimetre: 5.4 * Theme.textFactor
 
+    function find(row: int) {
+        if (row < 0)
+            return;
+        list.positionViewAtIndex(row, ListView.Contain);
+        delivery.take(row);
+    }
+
     Component.onCompleted: delivery.refresh()
 
     EmptyState {
@@ -91,13 +98,15 @@ Item {
                     hint: qsTr("Mark or bundle, typed or scanned")
                     Layout.fillWidth: true
                     onAccepted: {
-                        const row = screen.delivery.rowOf(text);
-                        if (row >= 0) {
-                            list.positionViewAtIndex(row, ListView.Contain);
-                            screen.delivery.take(row);
-                        }
+                        screen.find(screen.delivery.rowOf(text));
                         selectAll();
                     }
+                }
+
+                IconButton {
+                    sign: "photo"
+                    text: qsTr("Read a label from a photo")
+                    onClicked: screen.browsing = "label"
                 }
 
                 ActionButton {
@@ -252,17 +261,27 @@ Item {
     FileBrowser {
         anchors.fill: parent
         visible: screen.browsing !== ""
-        title: screen.browsing === "write" ? qsTr("Where the receipt goes") : qsTr("Load list, order or another tablet's receipt")
+        title: {
+            switch (screen.browsing) {
+            case "write":
+                return qsTr("Where the receipt goes");
+            case "label":
+                return qsTr("Which photo of a label");
+            }
+            return qsTr("Load list, order or another tablet's receipt");
+        }
         folder: screen.app.settings.folder
-        endings: screen.browsing === "open" ? [".json", ".zip"] : []
+        endings: screen.browsing === "open" ? [".json", ".zip"] : screen.browsing === "label" ? [".jpg", ".jpeg", ".png"] : []
         forFolder: screen.browsing === "write"
         fileName: qsTr("the receipt")
         onClosed: screen.browsing = ""
         onChosen: path => {
-            const writes = screen.browsing === "write";
+            const what = screen.browsing;
             screen.browsing = "";
-            if (writes)
+            if (what === "write")
                 screen.delivery.writeReceipt(path);
+            else if (what === "label")
+                screen.find(screen.delivery.rowOnPicture(path));
             else
                 screen.app.openFile(path);
         }

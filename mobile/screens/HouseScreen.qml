@@ -11,6 +11,7 @@ FocusScope {
     required property FieldApp app
     property bool portrait: false
     property bool starting: false
+    property bool showsPhotos: false
     /// The chain in hand is done: what is left is to start another.
     readonly property bool done: editor.closed && editor.closure === JobEditor.Closes && editor.run < 0
     readonly property bool choosing: starting || done || editor.chain < 0
@@ -99,6 +100,10 @@ FocusScope {
                 visible: !screen.choosing
                 editor: screen.editor
                 portrait: screen.portrait
+                onPhotosWanted: {
+                    screen.app.photos.showRun(screen.editor.runId);
+                    screen.showsPhotos = true;
+                }
             }
 
             ChainStart {
@@ -109,6 +114,16 @@ FocusScope {
                 onStarted: screen.starting = false
                 onClosed: screen.starting = false
             }
+        }
+    }
+
+    PhotoSheet {
+        anchors.fill: parent
+        visible: screen.showsPhotos
+        app: screen.app
+        onClosed: {
+            screen.showsPhotos = false;
+            panel.forceActiveFocus();
         }
     }
 }

@@ -56,52 +56,11 @@ Item {
                 Accessible.role: Accessible.List
                 Accessible.name: qsTr("Profiles")
 
-                delegate: Rectangle {
-                    id: profile
-
-                    required property string profileId
-                    required property string trimName
-                    required property string girth
-                    required property string lap
-                    required property int pieces
-                    required property var picture
-
-                    width: 240
-                    height: profiles.height
-                    color: Theme.panel
-                    border.color: Theme.rule
-                    border.width: 1
-                    Accessible.role: Accessible.ListItem
-                    Accessible.name: qsTr("%1, %2, girth %3, %n pieces", "", pieces).arg(profileId).arg(trimName).arg(girth)
-
-                    ColumnLayout {
-                        anchors.fill: parent
-                        anchors.margins: Theme.tight
-                        spacing: 0
-
-                        PictureView {
-                            picture: profile.picture
-                            interactive: false
-                            Layout.fillWidth: true
-                            Layout.fillHeight: true
-                        }
-
-                        Words {
-                            text: qsTr("%1  %2").arg(profile.profileId).arg(profile.trimName)
-                            font.bold: true
-                            maximumLineCount: 1
-                            Layout.fillWidth: true
-                            Layout.leftMargin: Theme.tight
-                        }
-
-                        Words {
-                            text: profile.lap !== "" ? qsTr("girth %1, lap %2").arg(profile.girth).arg(profile.lap) : qsTr("girth %1").arg(profile.girth)
-                            level: Words.Small
-                            muted: true
-                            maximumLineCount: 1
-                            Layout.fillWidth: true
-                            Layout.leftMargin: Theme.tight
-                        }
+                delegate: ProfileCard {
+                    height: ListView.view.height
+                    onClicked: {
+                        screen.app.trim.goTo(run, template);
+                        screen.wanted("trim");
                     }
                 }
             }
@@ -178,147 +137,14 @@ Item {
                 portrait: screen.portrait
             }
 
-            Flickable {
+            OrderSide {
                 id: side
 
                 anchors.fill: parent
                 anchors.margins: Theme.space
-                contentHeight: column.implicitHeight
-                clip: true
-                boundsBehavior: Flickable.StopAtBounds
-                T.ScrollBar.vertical: ScrollMark {}
-
-                ColumnLayout {
-                    id: column
-
-                    width: side.width - Theme.gap
-                    spacing: Theme.gap
-
-                    Words {
-                        text: qsTr("%n pieces", "", screen.order.count)
-                        level: Words.Title
-                        Layout.fillWidth: true
-                    }
-
-                    Words {
-                        text: screen.order.sent ? qsTr("%1, revision %2, sent").arg(screen.order.mass).arg(screen.order.revision) : qsTr("%1, revision %2, not sent yet").arg(screen.order.mass).arg(screen.order.revision)
-                        muted: true
-                        Layout.fillWidth: true
-                    }
-
-                    FindingRow {
-                        visible: screen.order.blocking > 0
-                        weight: FindingRow.Blocks
-                        text: qsTr("%n findings block this order", "", screen.order.blocking)
-                        Layout.fillWidth: true
-                    }
-
-                    ActionButton {
-                        visible: screen.order.blocking > 0 || screen.order.openWarnings > 0
-                        text: screen.order.blocking > 0 ? qsTr("See what blocks") : qsTr("%n to look at first", "", screen.order.openWarnings)
-                        sign: screen.order.blocking > 0 ? "blocks" : "warns"
-                        Layout.fillWidth: true
-                        onClicked: screen.wanted("check")
-                    }
-
-                    ActionButton {
-                        text: screen.order.sent ? qsTr("Write the file again") : qsTr("Send the order")
-                        sign: "send"
-                        kind: ActionButton.Primary
-                        enabled: screen.order.blocking === 0 && screen.order.count > 0
-                        implicitHeight: Theme.keypadKey
-                        Layout.fillWidth: true
-                        onClicked: screen.writing = true
-                    }
-
-                    Words {
-                        visible: screen.order.writtenTo !== ""
-                        text: qsTr("Written: %1").arg(screen.order.writtenTo)
-                        level: Words.Small
-                        wrapMode: Text.WrapAnywhere
-                        Layout.fillWidth: true
-                    }
-
-                    SectionHeader {
-                        visible: changes.count > 0
-                        text: qsTr("Changed since it was sent")
-                        Layout.fillWidth: true
-                    }
-
-                    Repeater {
-                        id: changes
-
-                        model: screen.order.changes
-
-                        Words {
-                            required property string words
-                            required property string detail
-
-                            text: qsTr("%1: %2").arg(words).arg(detail)
-                            Layout.fillWidth: true
-                        }
-                    }
-
-                    SectionHeader {
-                        text: qsTr("Runs longer than a piece")
-                        Layout.fillWidth: true
-                    }
-
-                    Picker {
-                        name: qsTr("Runs longer than a piece")
-                        model: [qsTr("Full lengths, then the rest"), qsTr("Equal lengths"), qsTr("Stock lengths, cut on site")]
-                        currentIndex: screen.order.policy
-                        Layout.fillWidth: true
-                        onActivated: index => screen.order.policy = index
-                    }
-
-                    RowLayout {
-                        spacing: Theme.gap
-                        Layout.fillWidth: true
-
-                        Words {
-                            text: qsTr("Spare pieces of each profile")
-                            Layout.fillWidth: true
-                        }
-
-                        NumberStepper {
-                            name: qsTr("Spare pieces of each profile")
-                            value: screen.order.spares
-                            to: 99
-                            onChangedByPerson: value => screen.order.spares = value
-                        }
-                    }
-
-                    SectionHeader {
-                        visible: extras.count > 0
-                        text: qsTr("What goes along")
-                        Layout.fillWidth: true
-                    }
-
-                    Repeater {
-                        id: extras
-
-                        model: screen.order.accessories
-
-                        RowLayout {
-                            required property string words
-                            required property string detail
-
-                            spacing: Theme.gap
-                            Layout.fillWidth: true
-
-                            Words {
-                                text: parent.words
-                                Layout.fillWidth: true
-                            }
-
-                            Words {
-                                text: parent.detail
-                                font.bold: true
-                            }
-                        }
-                    }
-                }
+                order: screen.order
+                onWanted: to => screen.wanted(to)
+                onSendWanted: screen.writing = true
             }
         }
     }

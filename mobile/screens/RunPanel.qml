@@ -21,6 +21,8 @@ FocusScope {
     readonly property bool editing: editor.run >= 0
     property MeasureEntry measure: measureOf(field)
 
+    signal photosWanted
+
     function measureOf(name: string): MeasureEntry {
         switch (name) {
         case "slope":
@@ -114,95 +116,13 @@ FocusScope {
             Layout.fillHeight: true
         }
 
-        Flickable {
+        RunChips {
             visible: panel.editing || !panel.editor.closed
-            implicitHeight: chips.implicitHeight
-            contentWidth: chips.implicitWidth
-            flickableDirection: Flickable.HorizontalFlick
-            boundsBehavior: Flickable.StopAtBounds
-            clip: true
+            editor: panel.editor
+            field: panel.field
             Layout.fillWidth: true
-
-            Row {
-                id: chips
-
-                spacing: Theme.tight
-
-                FieldChip {
-                    label: qsTr("Length")
-                    value: panel.entry.length.text
-                    reading: panel.entry.length.reading
-                    current: panel.field === "length"
-                    onClicked: panel.field = "length"
-                }
-
-                FieldChip {
-                    visible: panel.entry.asksForLevelRun
-                    label: qsTr("Level run")
-                    value: panel.entry.levelRun.text
-                    reading: panel.entry.levelRun.reading
-                    current: panel.field === "levelRun"
-                    onClicked: panel.field = "levelRun"
-                }
-
-                FieldChip {
-                    label: qsTr("Kind")
-                    value: panel.entry.kindWords
-                    current: panel.field === "kind"
-                    onClicked: panel.field = "kind"
-                }
-
-                FieldChip {
-                    visible: panel.entry.asksForSlope
-                    label: qsTr("Slope")
-                    value: panel.entry.slope.text
-                    reading: panel.entry.slope.reading
-                    current: panel.field === "slope"
-                    onClicked: panel.field = "slope"
-                }
-
-                FieldChip {
-                    visible: panel.entry.asksForOtherSlope
-                    label: qsTr("Other slope")
-                    value: panel.entry.otherSlope.text
-                    reading: panel.entry.otherSlope.reading
-                    current: panel.field === "otherSlope"
-                    onClicked: panel.field = "otherSlope"
-                }
-
-                FieldChip {
-                    visible: panel.entry.asksForPlanCorner
-                    label: qsTr("Plan corner")
-                    value: panel.entry.planCorner.empty ? qsTr("square") : panel.entry.planCorner.text
-                    current: panel.field === "planCorner"
-                    onClicked: panel.field = "planCorner"
-                }
-
-                FieldChip {
-                    visible: panel.entry.asksForExposure
-                    label: qsTr("Exposure")
-                    value: panel.entry.exposure.text
-                    reading: panel.entry.exposure.reading
-                    current: panel.field === "exposure"
-                    onClicked: panel.field = "exposure"
-                }
-
-                FieldChip {
-                    visible: panel.entry.hasCorner
-                    label: qsTr("Corner before it")
-                    value: panel.entry.cornerWords
-                    current: Parts.has(["corner", "angle", "sideBefore", "sideAfter", "diagonal"], panel.field)
-                    onClicked: panel.field = "corner"
-                }
-
-                FieldChip {
-                    visible: panel.editing
-                    label: qsTr("Ends, note")
-                    value: panel.entry.note !== "" ? panel.entry.note : qsTr("ends")
-                    current: panel.field === "ends"
-                    onClicked: panel.field = "ends"
-                }
-            }
+            onChosen: to => panel.field = to
+            onPhotosWanted: panel.photosWanted()
         }
 
         KindChoice {
@@ -299,6 +219,16 @@ FocusScope {
                     Accessible.name: chosen ? qsTr("%1 counts").arg(words) : qsTr("Let %1 count").arg(words)
                     onClicked: panel.editor.countMeasure(index)
                 }
+            }
+
+            Item {
+                Layout.fillWidth: true
+            }
+
+            IconButton {
+                sign: "remove"
+                text: qsTr("Forget the measure that counts")
+                onClicked: panel.editor.removeMeasure(panel.editor.counting)
             }
         }
 

@@ -90,6 +90,19 @@ Item {
             }
 
             SectionHeader {
+                text: qsTr("Language")
+                Layout.fillWidth: true
+            }
+
+            Picker {
+                name: qsTr("Language")
+                model: screen.settings.languageNames
+                currentIndex: Parts.place(screen.settings.languages, screen.settings.language)
+                Layout.fillWidth: true
+                onActivated: index => screen.settings.language = screen.settings.languages[index]
+            }
+
+            SectionHeader {
                 text: qsTr("How it looks")
                 Layout.fillWidth: true
             }

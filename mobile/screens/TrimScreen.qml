@@ -53,7 +53,7 @@ Item {
             Layout.fillHeight: true
             Layout.preferredWidth: screen.portrait ? screen.width : screen.width * 0.4
             Layout.maximumWidth: screen.portrait ? screen.width : screen.width * 0.4
-            Layout.maximumHeight: screen.portrait ? screen.height * 0.4 : screen.height
+            Layout.maximumHeight: screen.portrait ? screen.height * 0.32 : screen.height
 
             ListView {
                 id: kinds
@@ -231,7 +231,7 @@ Item {
                     clip: true
                     boundsBehavior: Flickable.StopAtBounds
                     Layout.fillWidth: true
-                    Layout.preferredHeight: Math.min(contentHeight, screen.height * 0.4)
+                    Layout.preferredHeight: Math.min(contentHeight, screen.height * (screen.portrait ? 0.22 : 0.4))
                     Accessible.role: Accessible.List
                     Accessible.name: qsTr("Measures and legs")
                     T.ScrollBar.vertical: ScrollMark {}

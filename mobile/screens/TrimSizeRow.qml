@@ -10,7 +10,6 @@ Item {
     required property string label
     required property string value
     required property string limits
-    required property bool isLeg
     required property bool byHand
     required property bool missing
     property bool changeable: true

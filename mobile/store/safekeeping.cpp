@@ -1,5 +1,7 @@
 #include "store/safekeeping.h"
 
+#include "store/pictures.h"
+
 #include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
@@ -62,6 +64,19 @@ void copyAll(const Connection& connection)
     });
 }
 
+/// Photos are named by what they show: one that is there is the right one. One that was damaged stays away.
+void copyPictures(const PictureFolder& from, const PictureFolder& to)
+{
+    for (const std::string& hash : from.all()) {
+        if (to.has(hash))
+            continue;
+        const auto bytes = from.read(hash);
+        const auto kept = bytes.ok() ? to.keep(*bytes) : Result<std::string>(hash);
+        if (!kept.ok())
+            throw StoreFailure(kept.errors().front().sentence());
+    }
+}
+
 } // namespace
 
 QString backUp(const Connection& connection, const QString& folder, const QString& stamp)
@@ -73,6 +88,7 @@ QString backUp(const Connection& connection, const QString& folder, const QStrin
     if (!written.ok())
         throw StoreFailure(written.errors().front().sentence());
     refuseDamaged(*written);
+    copyPictures(PictureFolder(connection.path()), PictureFolder(path));
     return path;
 }
 
@@ -90,6 +106,7 @@ void restore(const Connection& connection, const QString& backup)
         refuseDamaged(*opened);
         refuseForeign(*opened);
     }
+    copyPictures(PictureFolder(backup), PictureFolder(connection.path()));
     const QString before = connection.path() + ".before-restore";
     QFile::remove(before);
     connection.copyTo(before);

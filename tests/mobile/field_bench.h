@@ -33,6 +33,7 @@ struct FieldBench {
                                                         app->trim()->sizes(),
                                                         app->trim()->runs(),
                                                         app->check(),
+                                                        app->photos(),
                                                         app->order()->pieces(),
                                                         app->order()->profiles(),
                                                         app->order()->changes(),

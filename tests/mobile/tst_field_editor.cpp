@@ -43,6 +43,7 @@ private slots:
     void theWarningInHandOutlivesItsRow();
     void whatTheStorageRefusesIsSaid();
     void restoringBringsEverythingBack();
+    void damageIsSaidAtTheStart();
 };
 
 void FieldEditor::aCornerThatCannotBeIsNotKept_data()
@@ -285,6 +286,24 @@ void FieldEditor::restoringBringsEverythingBack()
     QCOMPARE(bench.app->delivery()->rowCount(), 0);
     QVERIFY(bench.app->jobs()->undoWords().isEmpty());
     QCOMPARE(bench.app->jobs()->total(), 1);
+}
+
+void FieldEditor::damageIsSaidAtTheStart()
+{
+    FieldBench bench;
+    bench.house();
+    QVERIFY(bench.app->message().isEmpty());
+    bench.testers.clear();
+    bench.app.reset();
+    bench.tablet.reset();
+    QFile file(bench.path);
+    QVERIFY(file.open(QIODevice::ReadWrite));
+    constexpr qint64 page = 4096;
+    QVERIFY(file.seek(file.size() - page));
+    QCOMPARE(file.write(QByteArray(page, '\xa5')), page);
+    file.close();
+    bench.restart();
+    QVERIFY2(bench.app->message().contains("damaged"), qPrintable(bench.app->message()));
 }
 
 QTEST_MAIN(FieldEditor)

@@ -29,6 +29,7 @@ private slots:
     void revisionsSayWhatChanged();
     void whatBlocksIsNotSent();
     void trimForAllRunsAndOne();
+    void aLapIsSetByHand();
     void aJobFileTwiceIsOneJob();
     void deletingIsTakenBack();
     void countingALoadIn();
@@ -261,6 +262,33 @@ void FieldModels::trimForAllRunsAndOne()
     QVERIFY(trim.toggle());
     QCOMPARE(bench.editor().job().chains[0].runs[1].trims.size(), std::size_t{1});
     QCOMPARE(bench.editor().job().chains[0].runs[0].trims.size(), std::size_t{2});
+}
+
+void FieldModels::aLapIsSetByHand()
+{
+    FieldBench bench;
+    bench.house();
+    TrimModel& trim = *bench.app->trim();
+    OrderModel& order = *bench.app->order();
+    order.refresh();
+    const QString before = order.pieces()->index(1).data(PieceList::LengthRole).toString();
+    const int lap = trim.sizes()->rowCount() - 1;
+    QCOMPARE(trim.sizes()->index(lap).data(TrimSizes::KindRole).toInt(),
+             static_cast<int>(TrimSizes::Kind::Lap));
+    QVERIFY(trim.setSize(lap, "5"));
+    QCOMPARE(trim.sizes()->index(lap).data(TrimSizes::ValueRole).toString(), "5\"");
+    order.refresh();
+    QCOMPARE(order.profiles()->index(0).data(ProfileList::LapRole).toString(), "5\"");
+    QVERIFY(order.pieces()->index(1).data(PieceList::LengthRole).toString() != before);
+    QCOMPARE(order.blocking(), 0);
+    QVERIFY(!trim.setSize(lap, "40"));
+    QVERIFY(trim.setSize(lap, "1/2"));
+    QVERIFY2(!trim.problem().isEmpty(), "a clause demands more");
+    QVERIFY(trim.setSize(lap, ""));
+    order.refresh();
+    QCOMPARE(order.pieces()->index(1).data(PieceList::LengthRole).toString(), before);
+    trim.goTo("E1", "eave-drip-edge");
+    QCOMPARE(trim.kind(), "eave");
 }
 
 void FieldModels::aJobFileTwiceIsOneJob()

@@ -1,0 +1,27 @@
+#pragma once
+
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <QStringList>
+
+#include <vector>
+
+/// What a person sees and hears of a window, for the self-test and the tests.
+namespace lapwright::field {
+
+/// Smallest side of what is to be hit with a glove: 9 mm at 160 dpi, in device-independent pixels.
+inline constexpr double leastTouch = 48.0;
+
+/// Everything in the window that is visible, parents before children.
+[[nodiscard]] std::vector<QQuickItem*> visibleItems(const QQuickWindow& window);
+
+/// The name a screen reader says; empty if it has none.
+[[nodiscard]] QString spokenName(QQuickItem* item);
+
+/// Whether it is a button, a picker or a field to type in.
+[[nodiscard]] bool isPressable(const QQuickItem* item);
+
+/// Everything pressable of the window that is smaller than `leastTouch` or has no name, in a line each.
+[[nodiscard]] QStringList hardToHit(const QQuickWindow& window);
+
+} // namespace lapwright::field

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "measure/result.h"
+
+#include <QByteArray>
+#include <QString>
+
+namespace lapwright::field {
+
+/// Longest side of a photo as it is kept, in pixels: enough to see a nail, little enough to send.
+inline constexpr int longestPhotoSide = 1600;
+
+/// The picture of a file as a JPEG of at most that side, upright, without anything else the camera wrote into
+/// it (where it was taken, by whom). The same file gives the same bytes. Errors: no file, no picture, or one
+/// too large for this machine.
+[[nodiscard]] Result<QByteArray> photoFrom(const QString& path);
+
+} // namespace lapwright::field
