@@ -36,6 +36,13 @@
     </message>
 </context>
 <context>
+    <name>Language</name>
+    <message>
+        <source>English</source>
+        <translation>English</translation>
+    </message>
+</context>
+<context>
     <name>OrderSide</name>
     <message numerus="yes">
         <source>%n pieces</source>

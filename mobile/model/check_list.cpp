@@ -30,7 +30,7 @@ QVariant CheckList::data(const QModelIndex& index, int role) const
     case CodeRole:
         return shown(finding.code);
     case PlaceRole:
-        return capital(shown(finding.place));
+        return named(finding.place);
     case Qt::DisplayRole:
     case TextRole:
         return said(finding.statement, settings_.style());

@@ -154,7 +154,7 @@ void DeliveryCheck::showLoads()
     for (const store::LoadLine& line : store::loads(tablet_.database()))
         loads.push_back({field::shown(line.id),
                          line.truck.empty() ? tr("Load without a truck") : field::shown(line.truck),
-                         field::shown(line.madeAt).left(10), line.id == load_.id});
+                         dayWords(line.madeAt), line.id == load_.id});
     loads_.show(std::move(loads));
 }
 

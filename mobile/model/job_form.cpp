@@ -22,7 +22,7 @@ void JobForm::refresh()
     std::vector<Choice> sets;
     const std::vector<std::string>& held = editor_.job().ruleSets;
     for (const auto& [id, set] : tablet_.catalogue().ruleSets)
-        sets.push_back({shown(id), shown(set.name), shown(set.edition),
+        sets.push_back({shown(id), named(set.name), shown(set.edition),
                         std::find(held.begin(), held.end(), id) != held.end()});
     ruleSets_.show(std::move(sets));
     emit changed();
@@ -96,7 +96,7 @@ QStringList JobForm::metals() const
 {
     QStringList names;
     for (const auto& [id, metal] : tablet_.catalogue().metals)
-        names << shown(metal.name);
+        names << named(metal.name);
     return names;
 }
 

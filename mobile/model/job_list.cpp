@@ -54,7 +54,7 @@ QVariant JobList::data(const QModelIndex& index, int role) const
     case AddressRole:
         return field::shown(line.address);
     case WantedByRole:
-        return field::shown(line.wantedBy);
+        return dayWords(line.wantedBy);
     case RunsRole:
         return static_cast<int>(line.runs);
     case StateRole:

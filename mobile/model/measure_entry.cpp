@@ -81,7 +81,7 @@ QString MeasureEntry::reading() const
     if (length_)
         return shown(write(*length_, style_));
     if (slope_)
-        return shown(write(*slope_));
+        return slopeWords(*slope_);
     if (angle_)
         return shown(write(*angle_));
     return {};

@@ -2,6 +2,7 @@
 
 #include "documents/compare.h"
 #include "model/guarded.h"
+#include "model/spoken.h"
 #include "model/words.h"
 #include "parcel/parcel.h"
 #include "pieces/why.h"
@@ -122,8 +123,8 @@ void OrderModel::show(const pieces::Order& order)
     std::vector<Choice> changes;
     if (takeOff_.sent() && !sent_)
         for (const rules::Finding& change : documents::compareRevisions(takeOff_.sent()->value, order))
-            changes.push_back({QString::number(changes.size()), capital(shown(change.place)),
-                               said(change.statement, style), false});
+            changes.push_back(
+                {QString::number(changes.size()), named(change.place), said(change.statement, style), false});
     changes_.show(std::move(changes));
     emit changed();
 }
@@ -132,7 +133,7 @@ void OrderModel::showAccessories(const pieces::Order& order)
 {
     std::vector<Choice> accessories;
     for (const pieces::AccessoryTotal& total : pieces::accessoryTotals(order))
-        accessories.push_back({shown(total.name), capital(shown(total.name)),
+        accessories.push_back({shown(total.name), named(total.name),
                                total.length > Length() ? shown(write(total.length, settings_.style()))
                                                        : QString::number(total.count),
                                false});
@@ -143,7 +144,8 @@ QString OrderModel::why(const QString& mark)
 {
     return guarded(*this, [&]() -> QString {
         const auto derivation = pieces::explain(takeOff_.order(), kept(mark));
-        return derivation ? shown(pieces::writeDerivation(*derivation, settings_.style())) : QString();
+        return derivation ? shown(pieces::writeDerivation(spoken(*derivation), settings_.style()))
+                          : QString();
     });
 }
 

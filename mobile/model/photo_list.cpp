@@ -68,7 +68,7 @@ QHash<int, QByteArray> PhotoList::roleNames() const
 
 QString PhotoList::of() const
 {
-    return capital(shown(place_));
+    return named(place_);
 }
 
 void PhotoList::showRun(const QString& run)

@@ -56,8 +56,8 @@ void PieceList::show(const pieces::Order& order, const Style& style)
     rows_.clear();
     for (pieces::PieceLine& line : pieces::pieceLines(order)) {
         const pieces::OrderedProfile& profile = order.profiles[line.profile];
-        const QString name = line.spare ? tr("%1, spare").arg(field::shown(profile.profile.name))
-                                        : field::shown(profile.profile.name);
+        const QString name =
+            line.spare ? tr("%1, spare").arg(named(profile.profile.name)) : named(profile.profile.name);
         rows_.push_back({std::move(line), field::shown(profile.id), name});
     }
     std::stable_sort(rows_.begin(), rows_.end(), [](const Row& left, const Row& right) {

@@ -1,6 +1,7 @@
 #include "model/plan_model.h"
 
 #include "measure/rounding.h"
+#include "model/spoken.h"
 
 #include <algorithm>
 #include <utility>
@@ -53,7 +54,7 @@ void PlanModel::clear()
 void PlanModel::draw()
 {
     sketch_ = drawing::planSketch(chain_, report_, wish_);
-    picture_ = sketch_.runs.empty() ? look::Picture() : look::Picture(sketch_.list);
+    picture_ = sketch_.runs.empty() ? look::Picture() : look::Picture(spoken(sketch_.list));
     emit changed();
 }
 

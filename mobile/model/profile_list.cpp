@@ -1,6 +1,7 @@
 #include "drawing/profile_picture.h"
 #include "model/colours.h"
 #include "model/order_model.h"
+#include "model/spoken.h"
 #include "model/words.h"
 
 namespace lapwright::field {
@@ -80,10 +81,10 @@ void ProfileList::show(const pieces::Order& order, const pieces::Catalogue& cata
         wish.style = style;
         const auto metal = catalogue.metals.find(profile.material.metal);
         const auto trim = catalogue.trims.find(profile.profile.trim);
-        wish.metal = (metal == catalogue.metals.end() ? profile.material.metal : metal->second.name) + ", " +
-                     profile.material.gauge;
+        wish.metal = spoken(metal == catalogue.metals.end() ? profile.material.metal : metal->second.name) +
+                     ", " + profile.material.gauge;
         Row row{field::shown(profile.id),
-                field::shown(profile.profile.name),
+                named(profile.profile.name),
                 field::shown(write(profile.girth, style)),
                 field::shown(wish.metal),
                 {},
@@ -91,7 +92,7 @@ void ProfileList::show(const pieces::Order& order, const pieces::Catalogue& cata
                 field::shown(profile.profile.trim),
                 0,
                 QColor(wish.colour.red, wish.colour.green, wish.colour.blue),
-                look::Picture(drawing::profilePicture(profile.profile, wish))};
+                look::Picture(spoken(drawing::profilePicture(profile.profile, wish)))};
         if (const auto [run, choice] = firstOf(order, i);
             choice != nullptr && trim != catalogue.trims.end()) {
             row.run = field::shown(run);

@@ -40,8 +40,8 @@ QVariant RunList::data(const QModelIndex& index, int role) const
         return length ? shown(write(length->value, style_)) : tr("no length");
     }
     case SlopeRole:
-        return (run.slope ? shown(write(*run.slope)) : QString()) +
-               (run.otherSlope ? tr(" and ") + shown(write(*run.otherSlope)) : QString());
+        return (run.slope ? slopeWords(*run.slope) : QString()) +
+               (run.otherSlope ? tr(" and ") + slopeWords(*run.otherSlope) : QString());
     case CornerRole:
         return cornerWords(row);
     case SpreadRole: {

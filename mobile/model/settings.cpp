@@ -7,6 +7,7 @@
 #include <QDir>
 #include <QLocale>
 #include <QStandardPaths>
+#include <QTranslator>
 #include <QVariant>
 
 #include <algorithm>
@@ -26,6 +27,16 @@ QString usualFolder()
 {
     const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
     return documents.isEmpty() ? QDir::homePath() : documents;
+}
+
+/// As its translation calls itself, which is shorter than what the locale says: "español de España".
+QString ownNameOf(const QString& code)
+{
+    QTranslator language;
+    if (!language.load(QString(languageFolder) + "/lapwright_" + code + ".qm"))
+        return code;
+    const QString name = language.translate("Language", "English");
+    return name.isEmpty() ? capital(QLocale(code).nativeLanguageName()) : name;
 }
 
 } // namespace
@@ -127,7 +138,7 @@ QStringList Settings::languageNames() const
 {
     QStringList names;
     for (const QString& code : languages())
-        names << (code.isEmpty() ? tr("As the tablet") : capital(QLocale(code).nativeLanguageName()));
+        names << (code.isEmpty() ? tr("As the tablet") : ownNameOf(code));
     return names;
 }
 

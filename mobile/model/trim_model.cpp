@@ -94,13 +94,13 @@ const trim::Template* TrimModel::templateInHand() const
 QString TrimModel::trimName() const
 {
     const trim::Template* trim = templateInHand();
-    return trim == nullptr ? QString() : shown(trim->name);
+    return trim == nullptr ? QString() : named(trim->name);
 }
 
 QString TrimModel::note() const
 {
     const trim::Template* trim = templateInHand();
-    return trim == nullptr ? QString() : shown(trim->note);
+    return trim == nullptr ? QString() : named(trim->note);
 }
 
 bool TrimModel::inHand(const site::Run& run) const
@@ -236,7 +236,7 @@ void TrimModel::showTrims()
                 }
         if (with > 0 && first.empty())
             first = trim->id;
-        trims.push_back({shown(trim->id), shown(trim->name),
+        trims.push_back({shown(trim->id), named(trim->name),
                          with == 0     ? QString()
                          : with == all ? tr("on all of them")
                                        : tr("on %1 of %2").arg(with).arg(all),

@@ -1,6 +1,7 @@
 #include "drawing/profile_picture.h"
 #include "measure/rounding.h"
 #include "model/colours.h"
+#include "model/spoken.h"
 #include "model/trim_model.h"
 #include "model/words.h"
 #include "pieces/why.h"
@@ -74,10 +75,10 @@ void TrimModel::showSection()
         wish.style = style;
         wish.width = pageWidth_;
         wish.height = pageHeight_;
-        section_ = look::Picture(drawing::profilePicture(profile->profile, wish));
+        section_ = look::Picture(spoken(drawing::profilePicture(profile->profile, wish)));
         girth_ = shown(write(profile->girth, style));
         for (const Derivation& derivation : profile->derivations)
-            why_ += shown(pieces::writeDerivation(derivation, style));
+            why_ += shown(pieces::writeDerivation(spoken(derivation), style));
     }
     showSizes(choice, profile);
 }
@@ -91,8 +92,7 @@ void TrimModel::showSizes(const site::TrimChoice& choice, const pieces::OrderedP
         const auto given = choice.measures.find(measure.name);
         const bool byHand = given != choice.measures.end();
         const std::optional<Length> value = byHand ? std::optional(given->second.value) : measure.byDefault;
-        sizes.push_back({measure.name, capital(shown(measure.label)),
-                         value ? shown(write(*value, style)) : QString(),
+        sizes.push_back({measure.name, named(measure.label), value ? shown(write(*value, style)) : QString(),
                          limitsOf(measure.least, measure.most, style), TrimSizes::Kind::Measure,
                          measure.least, measure.most, byHand, !value});
     }
@@ -104,7 +104,7 @@ void TrimModel::showSizes(const site::TrimChoice& choice, const pieces::OrderedP
                              : byHand ? choice.legs.at(leg.name)
                                       : Length();
         sizes.push_back(
-            {leg.name, capital(shown(leg.label)), value > Length() ? shown(write(value, style)) : QString(),
+            {leg.name, named(leg.label), value > Length() ? shown(write(value, style)) : QString(),
              limitsOf(leg.least, leg.most, style), TrimSizes::Kind::Leg, leg.least, leg.most, byHand, false});
     }
     if (!trim.installation.courseHeadLap) {

@@ -1,21 +1,13 @@
 #include "model/words.h"
 
 #include "measure/rounding.h"
+#include "model/spoken.h"
 
 #include <QCoreApplication>
+#include <QDate>
 #include <QLocale>
 
 namespace lapwright::field {
-
-namespace {
-
-/// Phrases of the core are keys of translation; a key that has none stays as it is.
-std::string translated(const std::string& text)
-{
-    return QCoreApplication::translate("core", text.c_str()).toStdString();
-}
-
-} // namespace
 
 QString shown(const std::string& text)
 {
@@ -43,17 +35,33 @@ QString said(const Phrase& phrase, const Style& style)
 {
     if (phrase.text.empty())
         return {};
-    return capital(shown(say({translated(phrase.text), phrase.values}, style)));
+    return capital(shown(say(spoken(phrase), style)));
+}
+
+QString named(const std::string& text)
+{
+    return capital(shown(spoken(text)));
 }
 
 QString kindWords(site::RunKind kind)
 {
-    return capital(shown(translated(site::wordsFor(kind))));
+    return named(site::wordsFor(kind));
 }
 
 QString endWords(site::EndKind kind)
 {
-    return capital(shown(translated(site::wordsFor(kind))));
+    return named(site::wordsFor(kind));
+}
+
+QString slopeWords(Slope slope)
+{
+    return shown(spoken(write(slope)));
+}
+
+QString dayWords(const std::string& day)
+{
+    const QDate date = QDate::fromString(shown(day).left(10), Qt::ISODate);
+    return date.isValid() ? QLocale().toString(date, "d MMM yyyy") : shown(day);
 }
 
 QString massWords(double kilograms, const Style& style)

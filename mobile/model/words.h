@@ -24,11 +24,20 @@ inline constexpr qsizetype longestColour = 100;
 /// empty phrase.
 [[nodiscard]] QString said(const Phrase& phrase, const Style& style);
 
+/// A name, label, place or note of the core, translated, first letter a capital.
+[[nodiscard]] QString named(const std::string& text);
+
 /// "Eave", "Slope change", translated.
 [[nodiscard]] QString kindWords(site::RunKind kind);
 [[nodiscard]] QString endWords(site::EndKind kind);
 /// The name of `text` with its first letter a capital.
 [[nodiscard]] QString capital(QString text);
+
+/// 6 in 12, translated.
+[[nodiscard]] QString slopeWords(Slope slope);
+
+/// 10 Dec 2026, from a date of a document; what is none stays as it is.
+[[nodiscard]] QString dayWords(const std::string& day);
 
 /// 12.4 kg or 27 lb.
 [[nodiscard]] QString massWords(double kilograms, const Style& style);

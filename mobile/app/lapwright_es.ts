@@ -1,0 +1,5069 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es" sourcelanguage="en">
+<context>
+    <name>ChainBar</name>
+    <message>
+        <source>Chains</source>
+        <translation>Cadenas</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Go on with the chain</source>
+        <translation>Seguir con la cadena</translation>
+    </message>
+    <message>
+        <source>Start another chain</source>
+        <translation>Empezar otra cadena</translation>
+    </message>
+</context>
+<context>
+    <name>ChainStart</name>
+    <message>
+        <source>Start another chain</source>
+        <translation>Empezar otra cadena</translation>
+    </message>
+    <message>
+        <source>Start a chain</source>
+        <translation>Empezar una cadena</translation>
+    </message>
+    <message>
+        <source>or tap a run to change it</source>
+        <translation>o toque un tramo para cambiarlo</translation>
+    </message>
+    <message>
+        <source>Kinds of chain</source>
+        <translation>Clases de cadena</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>It goes round a chimney or the like</source>
+        <translation>Rodea una chimenea o algo parecido</translation>
+    </message>
+    <message>
+        <source>Its width along the ridge</source>
+        <translation>Su ancho a lo largo de la cumbrera</translation>
+    </message>
+    <message>
+        <source>as its headwall</source>
+        <translation>como su pared frontal</translation>
+    </message>
+    <message>
+        <source>Cricket above it</source>
+        <translation>Desviador de agua arriba</translation>
+    </message>
+    <message>
+        <source>Name of the chain in hand</source>
+        <translation>Nombre de la cadena en curso</translation>
+    </message>
+    <message>
+        <source>Remove it</source>
+        <translation>Quitarla</translation>
+    </message>
+</context>
+<context>
+    <name>CheckScreen</name>
+    <message numerus="yes">
+        <source>%n must be put right</source>
+        <translation>
+            <numerusform>%n por corregir</numerusform>
+            <numerusform>%n por corregir</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing blocks this order</source>
+        <translation>Nada detiene este pedido</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to look at</source>
+        <translation>
+            <numerusform>%n por mirar</numerusform>
+            <numerusform>%n por mirar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Observaciones</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>. Your reason: %1</source>
+        <translation>. Su motivo: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos</source>
+        <translation>
+            <numerusform>%n foto</numerusform>
+            <numerusform>%n fotos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Photos of %1</source>
+        <translation>Fotos de %1</translation>
+    </message>
+    <message>
+        <source>Change the reason</source>
+        <translation>Cambiar el motivo</translation>
+    </message>
+    <message>
+        <source>Go on, with a reason</source>
+        <translation>Seguir, con un motivo</translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation>Mostrarlo</translation>
+    </message>
+    <message>
+        <source>Nothing to say</source>
+        <translation>Nada que observar</translation>
+    </message>
+    <message>
+        <source>Every run has its length and trim, chains close, and the rules are met.</source>
+        <translation>Cada tramo tiene su largo y su moldura, las cadenas cierran y se cumplen las reglas.</translation>
+    </message>
+    <message>
+        <source>Look at the order</source>
+        <translation>Ver el pedido</translation>
+    </message>
+</context>
+<context>
+    <name>ClosureBar</name>
+    <message>
+        <source>Open the chain</source>
+        <translation>Abrir la cadena</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>CornerChoice</name>
+    <message>
+        <source>Square, outside</source>
+        <translation>A escuadra, exterior</translation>
+    </message>
+    <message>
+        <source>Square, inside</source>
+        <translation>A escuadra, interior</translation>
+    </message>
+    <message>
+        <source>Straight on</source>
+        <translation>Recto</translation>
+    </message>
+    <message>
+        <source>Another angle</source>
+        <translation>Otro ángulo</translation>
+    </message>
+    <message>
+        <source>Two sides and a diagonal</source>
+        <translation>Dos lados y una diagonal</translation>
+    </message>
+    <message>
+        <source>Inside corner</source>
+        <translation>Esquina interior</translation>
+    </message>
+    <message>
+        <source>the building takes the rest of the full turn</source>
+        <translation>el edificio ocupa el resto de la vuelta entera</translation>
+    </message>
+    <message>
+        <source>The angle is on the building&apos;s side: under 180° at an outside corner, over 180° at an inside one. With the tape: mark a length along each side from the corner, and measure between the marks.</source>
+        <translation>El ángulo es el del lado del edificio: menos de 180° en una esquina exterior, más de 180° en una interior. Con la cinta: marque un largo en cada lado desde la esquina y mida entre las marcas.</translation>
+    </message>
+</context>
+<context>
+    <name>CountSheet</name>
+    <message>
+        <source>Tap a mark, or scan its label</source>
+        <translation>Toque una marca o escanee su etiqueta</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Deshacer: %1</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántas</translation>
+    </message>
+    <message>
+        <source>Came</source>
+        <translation>Llegaron</translation>
+    </message>
+    <message>
+        <source>Short</source>
+        <translation>Faltan</translation>
+    </message>
+    <message>
+        <source>Damaged</source>
+        <translation>Dañadas</translation>
+    </message>
+    <message>
+        <source>Wrong</source>
+        <translation>Equivocadas</translation>
+    </message>
+    <message>
+        <source>Note for what is damaged or wrong</source>
+        <translation>Nota de lo dañado o equivocado</translation>
+    </message>
+</context>
+<context>
+    <name>DeliveryScreen</name>
+    <message>
+        <source>No load list yet</source>
+        <translation>Todavía no hay lista de carga</translation>
+    </message>
+    <message>
+        <source>Open the load list that came with the truck; then count the bundles in.</source>
+        <translation>Abra la lista de carga que vino con el camión; después cuente los atados.</translation>
+    </message>
+    <message>
+        <source>Open a load list</source>
+        <translation>Abrir una lista de carga</translation>
+    </message>
+    <message>
+        <source>still missing</source>
+        <translation>por contar</translation>
+    </message>
+    <message>
+        <source>received</source>
+        <translation>recibidas</translation>
+    </message>
+    <message>
+        <source>short, damaged, wrong</source>
+        <translation>faltantes, dañadas, equivocadas</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Mark or bundle, typed or scanned</source>
+        <translation>Marca o atado</translation>
+    </message>
+    <message>
+        <source>Read a label from a photo</source>
+        <translation>Leer una etiqueta de una foto</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Todas</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation>Por contar</translation>
+    </message>
+    <message>
+        <source>Show all pieces</source>
+        <translation>Mostrar todas las piezas</translation>
+    </message>
+    <message>
+        <source>Show only what is missing</source>
+        <translation>Mostrar solo lo que falta por contar</translation>
+    </message>
+    <message>
+        <source>Pieces on the load</source>
+        <translation>Piezas de la carga</translation>
+    </message>
+    <message>
+        <source>Bundle %1</source>
+        <translation>Atado %1</translation>
+    </message>
+    <message>
+        <source>All came</source>
+        <translation>Llegó todo</translation>
+    </message>
+    <message>
+        <source>All of bundle %1 came</source>
+        <translation>Llegó todo el atado %1</translation>
+    </message>
+    <message>
+        <source>two people</source>
+        <translation>dos personas</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 left</source>
+        <translation>quedan %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <translation>%1 faltantes</translation>
+    </message>
+    <message>
+        <source>%1 damaged</source>
+        <translation>%1 dañadas</translation>
+    </message>
+    <message>
+        <source>%1 wrong</source>
+        <translation>%1 equivocadas</translation>
+    </message>
+    <message>
+        <source>Take the order of this job in to see where the piece goes.</source>
+        <translation>Reciba el pedido de este trabajo para ver dónde va la pieza.</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Carga</translation>
+    </message>
+    <message>
+        <source>Take in</source>
+        <translation>Recibir</translation>
+    </message>
+    <message>
+        <source>Take in a load list, or another tablet&apos;s receipt</source>
+        <translation>Recibir una lista de carga o el recibo de otra tableta</translation>
+    </message>
+    <message>
+        <source>Write the receipt</source>
+        <translation>Escribir el recibo</translation>
+    </message>
+    <message>
+        <source>Where the receipt goes</source>
+        <translation>Dónde guardar el recibo</translation>
+    </message>
+    <message>
+        <source>Which photo of a label</source>
+        <translation>Qué foto de una etiqueta</translation>
+    </message>
+    <message>
+        <source>Load list, order or another tablet&apos;s receipt</source>
+        <translation>Lista de carga, pedido o recibo de otra tableta</translation>
+    </message>
+    <message>
+        <source>the receipt</source>
+        <translation>el recibo</translation>
+    </message>
+</context>
+<context>
+    <name>EndChoice</name>
+    <message>
+        <source>Left end, standing outside</source>
+        <translation>Extremo izquierdo, visto desde afuera</translation>
+    </message>
+    <message>
+        <source>Right end</source>
+        <translation>Extremo derecho</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+</context>
+<context>
+    <name>FieldChip</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>sin dato</translation>
+    </message>
+</context>
+<context>
+    <name>FileBrowser</name>
+    <message>
+        <source>Back without choosing</source>
+        <translation>Volver sin elegir</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Subir</translation>
+    </message>
+    <message>
+        <source>Files</source>
+        <translation>Archivos</translation>
+    </message>
+    <message>
+        <source>No folders in here</source>
+        <translation>Aquí no hay carpetas</translation>
+    </message>
+    <message>
+        <source>Nothing in here that this program reads</source>
+        <translation>Aquí no hay nada que este programa lea</translation>
+    </message>
+    <message>
+        <source>Write %1 here</source>
+        <translation>Escribir %1 aquí</translation>
+    </message>
+</context>
+<context>
+    <name>FindingRow</name>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Look at this</source>
+        <translation>Mire esto</translation>
+    </message>
+    <message>
+        <source>Must be put right</source>
+        <translation>Hay que corregirlo</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>GuideBar</name>
+    <message>
+        <source>An L-shaped eave line, walked with the building on the left. Tap a run in the plan to see it.</source>
+        <translation>Una línea de alero en forma de L, recorrida con el edificio a la izquierda. Toque un tramo de la planta para verlo.</translation>
+    </message>
+    <message>
+        <source>The keypad has feet, inches and every eighth. Close the run with the cross; the bar under the plan says whether the chain closes.</source>
+        <translation>El teclado tiene pies, pulgadas y cada octavo. Cierre el tramo con la cruz; la barra bajo la planta dice si la cadena cierra.</translation>
+    </message>
+    <message>
+        <source>Under Trim each kind of run gets its profile. The valley has none yet: choose the usual trim for it.</source>
+        <translation>En Molduras cada clase de tramo recibe su perfil. La limahoya aún no tiene: elija la moldura usual.</translation>
+    </message>
+    <message>
+        <source>Check lists what cannot be right, and what to look at. A warning may stand, with your reason.</source>
+        <translation>La Revisión dice qué no puede ser y qué hay que mirar. Una advertencia puede quedar, con su motivo.</translation>
+    </message>
+    <message>
+        <source>The order: every piece with its mark. Tap one to see why it is as it is; then send it as one file.</source>
+        <translation>El pedido: cada pieza con su marca. Toque una para ver por qué es así; después envíelo en un solo archivo.</translation>
+    </message>
+    <message>
+        <source>Guide, step %1 of %2: %3</source>
+        <translation>Guía, paso %1 de %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Leave the guide</source>
+        <translation>Salir de la guía</translation>
+    </message>
+</context>
+<context>
+    <name>HouseScreen</name>
+    <message>
+        <source>Walk with the building on your left</source>
+        <translation>Camine con el edificio a su izquierda</translation>
+    </message>
+    <message>
+        <source>Type the first run on the keypad. The plan grows as you go.</source>
+        <translation>Escriba el primer tramo en el teclado. La planta crece a medida que avanza.</translation>
+    </message>
+</context>
+<context>
+    <name>JobFormScreen</name>
+    <message>
+        <source>Whose house</source>
+        <translation>De quién es la casa</translation>
+    </message>
+    <message>
+        <source>Name of the job</source>
+        <translation>Nombre del trabajo</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Cliente</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Wanted by</source>
+        <translation>Se necesita el</translation>
+    </message>
+    <message>
+        <source>year-month-day</source>
+        <translation>año-mes-día</translation>
+    </message>
+    <message>
+        <source>Measured by</source>
+        <translation>Midió</translation>
+    </message>
+    <message>
+        <source>Metal</source>
+        <translation>Metal</translation>
+    </message>
+    <message>
+        <source>a gauge has no thickness without its metal</source>
+        <translation>un calibre no tiene espesor sin su metal</translation>
+    </message>
+    <message>
+        <source>Gauge or thickness</source>
+        <translation>Calibre o espesor</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Color</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Elegir</translation>
+    </message>
+    <message>
+        <source>or the name on the coil</source>
+        <translation>o el nombre que lleva el rollo</translation>
+    </message>
+    <message>
+        <source>What limits a piece</source>
+        <translation>Qué limita una pieza</translation>
+    </message>
+    <message>
+        <source>Longest piece the shop folds</source>
+        <translation>Pieza más larga que dobla el taller</translation>
+    </message>
+    <message>
+        <source>Longest piece for the truck</source>
+        <translation>Pieza más larga para el camión</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation>sin límite</translation>
+    </message>
+    <message>
+        <source>Stock length</source>
+        <translation>Largo de existencias</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>Shortest piece</source>
+        <translation>Pieza más corta</translation>
+    </message>
+    <message>
+        <source>Wind pressure at the house, lb/sq ft</source>
+        <translation>Presión del viento en la casa, lb/pie²</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>Rules to hold to</source>
+        <translation>Reglas que se deben cumplir</translation>
+    </message>
+    <message>
+        <source>the local code and a licensed professional decide</source>
+        <translation>deciden el código local y un profesional con licencia</translation>
+    </message>
+    <message>
+        <source>Measure the house</source>
+        <translation>Medir la casa</translation>
+    </message>
+</context>
+<context>
+    <name>JobsScreen</name>
+    <message>
+        <source>Name, customer or place</source>
+        <translation>Nombre, cliente o lugar</translation>
+    </message>
+    <message>
+        <source>Take in a file</source>
+        <translation>Recibir un archivo</translation>
+    </message>
+    <message>
+        <source>New job</source>
+        <translation>Trabajo nuevo</translation>
+    </message>
+    <message>
+        <source>Which jobs are shown</source>
+        <translation>Qué trabajos se muestran</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abiertos</translation>
+    </message>
+    <message>
+        <source>Measuring</source>
+        <translation>En medición</translation>
+    </message>
+    <message>
+        <source>Sent</source>
+        <translation>Enviados</translation>
+    </message>
+    <message>
+        <source>Changed</source>
+        <translation>Cambiados</translation>
+    </message>
+    <message>
+        <source>Archived</source>
+        <translation>Archivados</translation>
+    </message>
+    <message>
+        <source>Deleted</source>
+        <translation>Borrados</translation>
+    </message>
+    <message>
+        <source>Jobs</source>
+        <translation>Trabajos</translation>
+    </message>
+    <message>
+        <source>wanted %1</source>
+        <translation>para el %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n tramo</numerusform>
+            <numerusform>%n tramos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>More about %1</source>
+        <translation>Más sobre %1</translation>
+    </message>
+    <message>
+        <source>No job is called so</source>
+        <translation>Ningún trabajo se llama así</translation>
+    </message>
+    <message>
+        <source>No jobs here</source>
+        <translation>Aquí no hay trabajos</translation>
+    </message>
+    <message>
+        <source>Every word must stand in the name, the customer or the place.</source>
+        <translation>Cada palabra debe estar en el nombre, el cliente o el lugar.</translation>
+    </message>
+    <message>
+        <source>Measure a house once and send it right. Start with the sample house: it takes two minutes and shows every step.</source>
+        <translation>Mida una casa una sola vez y envíela bien. Empiece con la casa de muestra: toma dos minutos y enseña cada paso.</translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation>Mostrar todos</translation>
+    </message>
+    <message>
+        <source>Open the sample house</source>
+        <translation>Abrir la casa de muestra</translation>
+    </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Duplicar</translation>
+    </message>
+    <message>
+        <source>Archive</source>
+        <translation>Archivar</translation>
+    </message>
+    <message>
+        <source>Back to the open jobs</source>
+        <translation>Volver a los abiertos</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Borrar</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Take in a job, an order, a load list or a receipt</source>
+        <translation>Recibir un trabajo, un pedido, una lista de carga o un recibo</translation>
+    </message>
+</context>
+<context>
+    <name>KindChoice</name>
+    <message>
+        <source>Kinds of run</source>
+        <translation>Clases de tramo</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>Lapwright</source>
+        <translation>Lapwright</translation>
+    </message>
+    <message>
+        <source>Jobs</source>
+        <translation>Trabajos</translation>
+    </message>
+    <message>
+        <source>House</source>
+        <translation>Casa</translation>
+    </message>
+    <message>
+        <source>Trim</source>
+        <translation>Molduras</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Pedido</translation>
+    </message>
+    <message>
+        <source>Delivery</source>
+        <translation>Entrega</translation>
+    </message>
+    <message>
+        <source>No job is open</source>
+        <translation>Ningún trabajo está abierto</translation>
+    </message>
+    <message>
+        <source>Open a job or start one; then its house, trim, findings and order are here.</source>
+        <translation>Abra o empiece un trabajo; entonces aquí estarán su casa, sus molduras, sus observaciones y su pedido.</translation>
+    </message>
+    <message>
+        <source>Go to the jobs</source>
+        <translation>Ir a los trabajos</translation>
+    </message>
+</context>
+<context>
+    <name>MeasurePad</name>
+    <message>
+        <source>Nothing typed yet</source>
+        <translation>Nada escrito todavía</translation>
+    </message>
+    <message>
+        <source>Typed: %1. %2</source>
+        <translation>Escrito: %1. %2</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Rise in 12</source>
+        <translation>Subida en 12</translation>
+    </message>
+    <message>
+        <source>Angle</source>
+        <translation>Ángulo</translation>
+    </message>
+    <message>
+        <source>= %1</source>
+        <translation>= %1</translation>
+    </message>
+    <message>
+        <source>Decimal point</source>
+        <translation>Punto decimal</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>pie</translation>
+    </message>
+    <message>
+        <source>Feet</source>
+        <translation>Pies</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>pulg</translation>
+    </message>
+    <message>
+        <source>Inches</source>
+        <translation>Pulgadas</translation>
+    </message>
+    <message>
+        <source>In twelve</source>
+        <translation>En doce</translation>
+    </message>
+    <message>
+        <source>Degrees</source>
+        <translation>Grados</translation>
+    </message>
+    <message>
+        <source>Per cent</source>
+        <translation>Por ciento</translation>
+    </message>
+    <message>
+        <source>ft in</source>
+        <translation>pie pulg</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>Measure in feet and inches</source>
+        <translation>Medir en pies y pulgadas</translation>
+    </message>
+    <message>
+        <source>Measure in millimetres</source>
+        <translation>Medir en milímetros</translation>
+    </message>
+    <message>
+        <source>C</source>
+        <translation>C</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Vaciar</translation>
+    </message>
+    <message>
+        <source>%1 inch</source>
+        <translation>%1 de pulgada</translation>
+    </message>
+    <message>
+        <source>One sixteenth more</source>
+        <translation>Un dieciseisavo más</translation>
+    </message>
+    <message>
+        <source>%1:12</source>
+        <translation>%1:12</translation>
+    </message>
+    <message>
+        <source>%1 in 12</source>
+        <translation>%1 en 12</translation>
+    </message>
+</context>
+<context>
+    <name>MessageBar</name>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Close the message</source>
+        <translation>Cerrar el aviso</translation>
+    </message>
+</context>
+<context>
+    <name>NavigationRail</name>
+    <message>
+        <source>Places</source>
+        <translation>Lugares</translation>
+    </message>
+    <message>
+        <source>%1, %2 waiting</source>
+        <translation>%1, %2 pendientes</translation>
+    </message>
+</context>
+<context>
+    <name>NumberStepper</name>
+    <message>
+        <source>One less</source>
+        <translation>Uno menos</translation>
+    </message>
+    <message>
+        <source>One more</source>
+        <translation>Uno más</translation>
+    </message>
+</context>
+<context>
+    <name>OrderScreen</name>
+    <message>
+        <source>Profiles</source>
+        <translation>Perfiles</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Piezas</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>No pieces yet</source>
+        <translation>Todavía no hay piezas</translation>
+    </message>
+    <message>
+        <source>Runs with a length and a trim become pieces here.</source>
+        <translation>Los tramos con largo y moldura se vuelven piezas aquí.</translation>
+    </message>
+    <message>
+        <source>Choose trim</source>
+        <translation>Elegir molduras</translation>
+    </message>
+    <message>
+        <source>Why %1 is as it is</source>
+        <translation>Por qué %1 es así</translation>
+    </message>
+    <message>
+        <source>Where the order goes</source>
+        <translation>Dónde guardar el pedido</translation>
+    </message>
+</context>
+<context>
+    <name>OrderSide</name>
+    <message numerus="yes">
+        <source>%n pieces</source>
+        <translation>
+            <numerusform>%n pieza</numerusform>
+            <numerusform>%n piezas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, revision %2, sent</source>
+        <translation>%1, revisión %2, enviado</translation>
+    </message>
+    <message>
+        <source>%1, revision %2, not sent yet</source>
+        <translation>%1, revisión %2, sin enviar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n findings block this order</source>
+        <translation>
+            <numerusform>%n observación detiene este pedido</numerusform>
+            <numerusform>%n observaciones detienen este pedido</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>See what blocks</source>
+        <translation>Ver qué lo detiene</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to look at first</source>
+        <translation>
+            <numerusform>%n por mirar antes</numerusform>
+            <numerusform>%n por mirar antes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write the file again</source>
+        <translation>Escribir el archivo otra vez</translation>
+    </message>
+    <message>
+        <source>Send the order</source>
+        <translation>Enviar el pedido</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos go along in one ZIP</source>
+        <translation>
+            <numerusform>%n foto va también en un ZIP</numerusform>
+            <numerusform>%n fotos van también en un ZIP</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them are no longer on this tablet</source>
+        <translation>
+            <numerusform>%n de ellas ya no está en esta tableta</numerusform>
+            <numerusform>%n de ellas ya no están en esta tableta</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Changed since it was sent</source>
+        <translation>Cambiado desde que se envió</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Runs longer than a piece</source>
+        <translation>Tramos más largos que una pieza</translation>
+    </message>
+    <message>
+        <source>Full lengths, then the rest</source>
+        <translation>Largos completos y el resto</translation>
+    </message>
+    <message>
+        <source>Equal lengths</source>
+        <translation>Largos iguales</translation>
+    </message>
+    <message>
+        <source>Stock lengths, cut on site</source>
+        <translation>Largos de existencias, a cortar en obra</translation>
+    </message>
+    <message>
+        <source>Spare pieces of each profile</source>
+        <translation>Piezas de repuesto de cada perfil</translation>
+    </message>
+    <message>
+        <source>What goes along</source>
+        <translation>Lo que va junto</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoSheet</name>
+    <message>
+        <source>Photos of %1</source>
+        <translation>Fotos de %1</translation>
+    </message>
+    <message>
+        <source>Close the photos</source>
+        <translation>Cerrar las fotos</translation>
+    </message>
+    <message>
+        <source>No photos of it yet</source>
+        <translation>Todavía no hay fotos</translation>
+    </message>
+    <message>
+        <source>A photo travels with the order: the shop sees what you saw. Take it with the tablet&apos;s camera; then choose its file here.</source>
+        <translation>Una foto viaja con el pedido: el taller ve lo que usted vio. Tómela con la cámara de la tableta; después elija aquí su archivo.</translation>
+    </message>
+    <message>
+        <source>Photo %1 of %2</source>
+        <translation>Foto %1 de %2</translation>
+    </message>
+    <message>
+        <source>This photo is not on this tablet.</source>
+        <translation>Esta foto no está en esta tableta.</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Remove the photo</source>
+        <translation>Quitar la foto</translation>
+    </message>
+    <message>
+        <source>Another in its place</source>
+        <translation>Otra en su lugar</translation>
+    </message>
+    <message>
+        <source>Add a photo</source>
+        <translation>Agregar una foto</translation>
+    </message>
+    <message>
+        <source>Which photo</source>
+        <translation>Cuál foto</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoThumb</name>
+    <message>
+        <source>%1, not on this tablet</source>
+        <translation>%1, no está en esta tableta</translation>
+    </message>
+</context>
+<context>
+    <name>ProfileCard</name>
+    <message numerus="yes">
+        <source>%1, %2, girth %3, %n pieces</source>
+        <translation>
+            <numerusform>%1, %2, desarrollo %3, %n pieza</numerusform>
+            <numerusform>%1, %2, desarrollo %3, %n piezas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Change its legs or lap</source>
+        <translation>Cambiar sus alas o su traslape</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>girth %1, lap %2</source>
+        <translation>desarrollo %1, traslape %2</translation>
+    </message>
+    <message>
+        <source>girth %1</source>
+        <translation>desarrollo %1</translation>
+    </message>
+</context>
+<context>
+    <name>ProgressStrip</name>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+</context>
+<context>
+    <name>ReasonSheet</name>
+    <message>
+        <source>Why it is right all the same</source>
+        <translation>Por qué está bien de todos modos</translation>
+    </message>
+    <message>
+        <source>The shop reads this beside the warning</source>
+        <translation>El taller lee esto junto a la advertencia</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Take the reason back</source>
+        <translation>Retirar el motivo</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Ahora no</translation>
+    </message>
+</context>
+<context>
+    <name>RunChips</name>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Level run</source>
+        <translation>Tramo a nivel</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation>Pendiente</translation>
+    </message>
+    <message>
+        <source>Other slope</source>
+        <translation>Otra pendiente</translation>
+    </message>
+    <message>
+        <source>Plan corner</source>
+        <translation>Esquina en planta</translation>
+    </message>
+    <message>
+        <source>square</source>
+        <translation>a escuadra</translation>
+    </message>
+    <message>
+        <source>Exposure</source>
+        <translation>Exposición</translation>
+    </message>
+    <message>
+        <source>Corner before it</source>
+        <translation>Esquina anterior</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>Ends, note</source>
+        <translation>Extremos, nota</translation>
+    </message>
+    <message>
+        <source>ends</source>
+        <translation>extremos</translation>
+    </message>
+</context>
+<context>
+    <name>RunPanel</name>
+    <message>
+        <source>Run in hand</source>
+        <translation>Tramo en curso</translation>
+    </message>
+    <message>
+        <source>New run</source>
+        <translation>Tramo nuevo</translation>
+    </message>
+    <message>
+        <source>Run %1</source>
+        <translation>Tramo %1</translation>
+    </message>
+    <message>
+        <source>The chain is closed</source>
+        <translation>La cadena está cerrada</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Leave the run as it was</source>
+        <translation>Dejar el tramo como estaba</translation>
+    </message>
+    <message>
+        <source>It does not come back to its start</source>
+        <translation>No vuelve a su comienzo</translation>
+    </message>
+    <message>
+        <source>This chain is done</source>
+        <translation>Esta cadena está lista</translation>
+    </message>
+    <message>
+        <source>Measure again what stands under the plan, or tap a run to change it.</source>
+        <translation>Mida otra vez lo que está bajo la planta, o toque un tramo para cambiarlo.</translation>
+    </message>
+    <message>
+        <source>Tap a run in the plan to change it, or start another chain with the plus sign.</source>
+        <translation>Toque un tramo de la planta para cambiarlo, o empiece otra cadena con el signo más.</translation>
+    </message>
+    <message>
+        <source>Side before</source>
+        <translation>Lado anterior</translation>
+    </message>
+    <message>
+        <source>Side after</source>
+        <translation>Lado siguiente</translation>
+    </message>
+    <message>
+        <source>Diagonal</source>
+        <translation>Diagonal</translation>
+    </message>
+    <message>
+        <source>%1 apart</source>
+        <translation>%1 de diferencia</translation>
+    </message>
+    <message>
+        <source>%1 counts</source>
+        <translation>vale %1</translation>
+    </message>
+    <message>
+        <source>Let %1 count</source>
+        <translation>Que valga %1</translation>
+    </message>
+    <message>
+        <source>Forget the measure that counts</source>
+        <translation>Olvidar la medida que vale</translation>
+    </message>
+    <message>
+        <source>Close the chain</source>
+        <translation>Cerrar la cadena</translation>
+    </message>
+    <message>
+        <source>Measured again</source>
+        <translation>Medido otra vez</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Add run %1</source>
+        <translation>Agregar tramo %1</translation>
+    </message>
+</context>
+<context>
+    <name>RunStrip</name>
+    <message>
+        <source>Runs</source>
+        <translation>Tramos</translation>
+    </message>
+    <message>
+        <source>then a corner %1</source>
+        <translation>luego una esquina %1</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+</context>
+<context>
+    <name>SearchField</name>
+    <message>
+        <source>Search</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>Empty the search</source>
+        <translation>Vaciar la búsqueda</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsScreen</name>
+    <message>
+        <source>Where the backup goes</source>
+        <translation>Dónde guardar el respaldo</translation>
+    </message>
+    <message>
+        <source>Which backup to restore</source>
+        <translation>Qué respaldo restaurar</translation>
+    </message>
+    <message>
+        <source>the backup</source>
+        <translation>el respaldo</translation>
+    </message>
+    <message>
+        <source>Backed up: %1</source>
+        <translation>Respaldado: %1</translation>
+    </message>
+    <message>
+        <source>Restored. What was here before lies beside the tablet&apos;s file.</source>
+        <translation>Restaurado. Lo que había antes está junto al archivo de la tableta.</translation>
+    </message>
+    <message>
+        <source>Who measures</source>
+        <translation>Quién mide</translation>
+    </message>
+    <message>
+        <source>Name, as it stands in orders and receipts</source>
+        <translation>Nombre, como va en pedidos y recibos</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unidades</translation>
+    </message>
+    <message>
+        <source>Feet and inches</source>
+        <translation>Pies y pulgadas</translation>
+    </message>
+    <message>
+        <source>Millimetres</source>
+        <translation>Milímetros</translation>
+    </message>
+    <message>
+        <source>Smallest fraction shown</source>
+        <translation>Fracción más pequeña que se muestra</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>How it looks</source>
+        <translation>Apariencia</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Sunlight</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Size of text</source>
+        <translation>Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>Small</source>
+        <translation>Pequeño</translation>
+    </message>
+    <message>
+        <source>Usual</source>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <source>Large</source>
+        <translation>Grande</translation>
+    </message>
+    <message>
+        <source>Very large</source>
+        <translation>Muy grande</translation>
+    </message>
+    <message>
+        <source>Hand that holds the stylus</source>
+        <translation>Mano que sostiene el lápiz</translation>
+    </message>
+    <message>
+        <source>Right-handed</source>
+        <translation>Diestro</translation>
+    </message>
+    <message>
+        <source>Left-handed</source>
+        <translation>Zurdo</translation>
+    </message>
+    <message>
+        <source>Safekeeping</source>
+        <translation>Respaldo</translation>
+    </message>
+    <message>
+        <source>everything on this tablet in one file</source>
+        <translation>todo lo de esta tableta en un solo archivo</translation>
+    </message>
+    <message>
+        <source>Back up</source>
+        <translation>Respaldar</translation>
+    </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Restaurar un respaldo</translation>
+    </message>
+</context>
+<context>
+    <name>SidePanel</name>
+    <message>
+        <source>Close %1</source>
+        <translation>Cerrar %1</translation>
+    </message>
+</context>
+<context>
+    <name>TopBar</name>
+    <message>
+        <source>Jobs on this tablet</source>
+        <translation>Trabajos en esta tableta</translation>
+    </message>
+    <message>
+        <source>Delivery</source>
+        <translation>Entrega</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Job without a name</source>
+        <translation>Trabajo sin nombre</translation>
+    </message>
+    <message>
+        <source>Kept: %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>Everything is kept as you enter it</source>
+        <translation>Todo se guarda a medida que lo escribe</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Deshacer: %1</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo: %1</source>
+        <translation>Rehacer: %1</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>Customer, material and limits of the job</source>
+        <translation>Cliente, material y límites del trabajo</translation>
+    </message>
+</context>
+<context>
+    <name>TrimScreen</name>
+    <message>
+        <source>No runs yet</source>
+        <translation>Todavía no hay tramos</translation>
+    </message>
+    <message>
+        <source>Measure the house first; then every kind of run gets its trim here.</source>
+        <translation>Mida primero la casa; después cada clase de tramo recibe aquí su moldura.</translation>
+    </message>
+    <message>
+        <source>Kinds of run</source>
+        <translation>Clases de tramo</translation>
+    </message>
+    <message>
+        <source>For which runs</source>
+        <translation>Para qué tramos</translation>
+    </message>
+    <message>
+        <source>Trims that suit</source>
+        <translation>Molduras que sirven</translation>
+    </message>
+    <message numerus="yes">
+        <source>Usual trim on %n runs that have none</source>
+        <translation>
+            <numerusform>La usual en %n tramo sin moldura</numerusform>
+            <numerusform>La usual en %n tramos sin moldura</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>girth %1</source>
+        <translation>desarrollo %1</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Take off</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Elegir</translation>
+    </message>
+    <message>
+        <source>No section yet</source>
+        <translation>Todavía no hay sección</translation>
+    </message>
+    <message>
+        <source>Measures and legs</source>
+        <translation>Medidas y alas</translation>
+    </message>
+    <message>
+        <source>Why %1 is as it is</source>
+        <translation>Por qué %1 es así</translation>
+    </message>
+</context>
+<context>
+    <name>TrimSizeRow</name>
+    <message>
+        <source>measure it: %1</source>
+        <translation>mídalo: %1</translation>
+    </message>
+    <message>
+        <source>set by you, %1</source>
+        <translation>puesto por usted, %1</translation>
+    </message>
+    <message>
+        <source>%1 shorter</source>
+        <translation>%1 más corto</translation>
+    </message>
+    <message>
+        <source>%1 longer</source>
+        <translation>%1 más largo</translation>
+    </message>
+</context>
+<context>
+    <name>WhySheet</name>
+    <message>
+        <source>Close %1</source>
+        <translation>Cerrar %1</translation>
+    </message>
+</context>
+<context>
+    <name>core</name>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>%1 lb</source>
+        <translation>%1 lb</translation>
+    </message>
+    <message>
+        <source>a measure, found nothing</source>
+        <translation>una medida, no se halló nada</translation>
+    </message>
+    <message>
+        <source>digits, fractions, units and their marks only</source>
+        <translation>solo cifras, fracciones, unidades y sus signos</translation>
+    </message>
+    <message>
+        <source>a fraction with fewer digits</source>
+        <translation>una fracción con menos cifras</translation>
+    </message>
+    <message>
+        <source>a fraction that divides by more than 0</source>
+        <translation>una fracción que divida entre más de 0</translation>
+    </message>
+    <message>
+        <source>a number such as 3820 or 3820.5</source>
+        <translation>un número como 3820 o 3820.5</translation>
+    </message>
+    <message>
+        <source>a smaller number</source>
+        <translation>un número menor</translation>
+    </message>
+    <message>
+        <source>at most nine decimals</source>
+        <translation>nueve decimales a lo más</translation>
+    </message>
+    <message>
+        <source>text in UTF-8</source>
+        <translation>texto en UTF-8</translation>
+    </message>
+    <message>
+        <source>at most {count} characters</source>
+        <translation>{count} caracteres a lo más</translation>
+    </message>
+    <message>
+        <source>{entered}: at character {position} expected</source>
+        <translation>{entered}: en el carácter {position} se esperaba</translation>
+    </message>
+    <message>
+        <source>{entered}: found {found} at character {position}, expected</source>
+        <translation>{entered}: se halló {found} en el carácter {position}, se esperaba</translation>
+    </message>
+    <message>
+        <source>{entered} can be read as</source>
+        <translation>{entered} se puede leer como</translation>
+    </message>
+    <message>
+        <source>or</source>
+        <translation>o</translation>
+    </message>
+    <message>
+        <source>the end of the angle</source>
+        <translation>el final del ángulo</translation>
+    </message>
+    <message>
+        <source>at most 360°</source>
+        <translation>360° a lo más</translation>
+    </message>
+    <message>
+        <source>an angle that is not negative</source>
+        <translation>un ángulo que no sea negativo</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un número</translation>
+    </message>
+    <message>
+        <source>a fraction below 1, such as 22 1/2</source>
+        <translation>una fracción menor que 1, como 22 1/2</translation>
+    </message>
+    <message>
+        <source>either decimals or a fraction</source>
+        <translation>decimales o una fracción, no ambos</translation>
+    </message>
+    <message>
+        <source>whole degrees before minutes, or nothing more</source>
+        <translation>grados enteros antes de los minutos, o nada más</translation>
+    </message>
+    <message>
+        <source>minutes below 60</source>
+        <translation>minutos, menos de 60</translation>
+    </message>
+    <message>
+        <source>whole minutes before seconds, or nothing more</source>
+        <translation>minutos enteros antes de los segundos, o nada más</translation>
+    </message>
+    <message>
+        <source>seconds below 60</source>
+        <translation>segundos, menos de 60</translation>
+    </message>
+    <message>
+        <source>a unit: &apos; ft &quot; in mm cm m</source>
+        <translation>una unidad: &apos; ft &quot; in mm cm m</translation>
+    </message>
+    <message>
+        <source>the end of the measure</source>
+        <translation>el final de la medida</translation>
+    </message>
+    <message>
+        <source>a length that is not negative</source>
+        <translation>un largo que no sea negativo</translation>
+    </message>
+    <message>
+        <source>whole feet before inches</source>
+        <translation>pies enteros antes de las pulgadas</translation>
+    </message>
+    <message>
+        <source>a fraction below 1, such as 1 1/4</source>
+        <translation>una fracción menor que 1, como 1 1/4</translation>
+    </message>
+    <message>
+        <source>inches after feet</source>
+        <translation>pulgadas después de los pies</translation>
+    </message>
+    <message>
+        <source>less than 12 inches after feet</source>
+        <translation>menos de 12 pulgadas después de los pies</translation>
+    </message>
+    <message>
+        <source>one number of millimetres, or feet and inches with their marks</source>
+        <translation>un solo número de milímetros, o pies y pulgadas con sus signos</translation>
+    </message>
+    <message>
+        <source>at most 1 000 km</source>
+        <translation>1 000 km a lo más</translation>
+    </message>
+    <message>
+        <source>a fraction in halves, quarters, 8ths, 16ths, 32nds, 64ths or tenths</source>
+        <translation>una fracción en medios, cuartos, octavos, 16avos, 32avos, 64avos o décimos</translation>
+    </message>
+    <message>
+        <source>a fraction of a whole number of nanometres</source>
+        <translation>una fracción de nanómetros enteros</translation>
+    </message>
+    <message>
+        <source>a slope such as 6/12, 6 in 12, 26.6° or 50%</source>
+        <translation>una pendiente como 6/12, 6 in 12, 26.6° o 50%</translation>
+    </message>
+    <message>
+        <source>the end of the slope</source>
+        <translation>el final de la pendiente</translation>
+    </message>
+    <message>
+        <source>a slope that is not negative</source>
+        <translation>una pendiente que no sea negativa</translation>
+    </message>
+    <message>
+        <source>at most 1 000 000, with at most six decimals</source>
+        <translation>1 000 000 a lo más, con seis decimales a lo más</translation>
+    </message>
+    <message>
+        <source>a run above 0 and a slope of at most 1 000 in 1</source>
+        <translation>un avance mayor que 0 y una pendiente de 1 000 en 1 a lo más</translation>
+    </message>
+    <message>
+        <source>less than 90° and at most 1 000 in 1</source>
+        <translation>menos de 90° y 1 000 en 1 a lo más</translation>
+    </message>
+    <message>
+        <source>in 12</source>
+        <translation>en 12</translation>
+    </message>
+    <message>
+        <source>an inside corner taken for an outside one</source>
+        <translation>una esquina interior tomada por exterior</translation>
+    </message>
+    <message>
+        <source>an outside corner taken for an inside one</source>
+        <translation>una esquina exterior tomada por interior</translation>
+    </message>
+    <message>
+        <source>the chain has no runs</source>
+        <translation>la cadena no tiene tramos</translation>
+    </message>
+    <message>
+        <source>add its runs, or take the chain out</source>
+        <translation>agregue sus tramos o quite la cadena</translation>
+    </message>
+    <message>
+        <source>a closed chain needs three runs or more, this has {have}</source>
+        <translation>una cadena cerrada necesita tres tramos o más; esta tiene {have}</translation>
+    </message>
+    <message>
+        <source>add the runs that are missing, or mark the chain open</source>
+        <translation>agregue los tramos que faltan o marque la cadena como abierta</translation>
+    </message>
+    <message>
+        <source>the chain has {have} corners; {runs} runs need {wanted}</source>
+        <translation>la cadena tiene {have} esquinas; {runs} tramos necesitan {wanted}</translation>
+    </message>
+    <message>
+        <source>give one corner for each place where two runs meet</source>
+        <translation>dé una esquina por cada lugar donde se juntan dos tramos</translation>
+    </message>
+    <message>
+        <source>the bearing of the first run is no angle</source>
+        <translation>el rumbo del primer tramo no es un ángulo</translation>
+    </message>
+    <message>
+        <source>give it counter-clockwise from east</source>
+        <translation>délo en sentido contrario al reloj desde el este</translation>
+    </message>
+    <message>
+        <source>the {end} is to be mitred, but no run of the chain meets it there</source>
+        <translation>el extremo ({end}) debe ir a inglete, pero ningún tramo de la cadena llega ahí</translation>
+    </message>
+    <message>
+        <source>start and the end</source>
+        <translation>inicio y final</translation>
+    </message>
+    <message>
+        <source>choose another end, or add the run it meets</source>
+        <translation>elija otro extremo, o agregue el tramo con el que se junta</translation>
+    </message>
+    <message>
+        <source>{mitred} is mitred here and {other} is {end}</source>
+        <translation>{mitred} va aquí a inglete y {other} va así: {end}</translation>
+    </message>
+    <message>
+        <source>mitre both, or neither</source>
+        <translation>ponga los dos a inglete, o ninguno</translation>
+    </message>
+    <message>
+        <source>without the slope of this {kind} its length in plan is unknown, and the chain cannot be checked</source>
+        <translation>sin la pendiente de este tramo ({kind}) no se sabe su largo en planta, y no se puede revisar la cadena</translation>
+    </message>
+    <message>
+        <source>measure the slope of the roof here</source>
+        <translation>mida aquí la pendiente del techo</translation>
+    </message>
+    <message>
+        <source>a chain has no id</source>
+        <translation>una cadena no tiene identificación</translation>
+    </message>
+    <message>
+        <source>give each chain an id</source>
+        <translation>dé a cada cadena una identificación</translation>
+    </message>
+    <message>
+        <source>two chains are called {id}</source>
+        <translation>dos cadenas se llaman {id}</translation>
+    </message>
+    <message>
+        <source>give each chain its own id</source>
+        <translation>dé a cada cadena su propia identificación</translation>
+    </message>
+    <message>
+        <source>a run has no id</source>
+        <translation>un tramo no tiene identificación</translation>
+    </message>
+    <message>
+        <source>give each run an id</source>
+        <translation>dé a cada tramo una identificación</translation>
+    </message>
+    <message>
+        <source>two runs are called {id}</source>
+        <translation>dos tramos se llaman {id}</translation>
+    </message>
+    <message>
+        <source>give each run its own id: marks go by it</source>
+        <translation>dé a cada tramo su propia identificación: de ella salen las marcas</translation>
+    </message>
+    <message>
+        <source>chain</source>
+        <translation>cadena</translation>
+    </message>
+    <message>
+        <source>run</source>
+        <translation>tramo</translation>
+    </message>
+    <message>
+        <source>corner</source>
+        <translation>esquina</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>nothing is measured yet</source>
+        <translation>todavía no hay nada medido</translation>
+    </message>
+    <message>
+        <source>add a chain</source>
+        <translation>agregue una cadena</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>inicio</translation>
+    </message>
+    <message>
+        <source>end</source>
+        <translation>final</translation>
+    </message>
+    <message>
+        <source>the angles add up to {sum}, as they do outside the building; inside, {corners} corners make {expected}</source>
+        <translation>los ángulos suman {sum}, como suman por fuera del edificio; por dentro, {corners} esquinas suman {expected}</translation>
+    </message>
+    <message>
+        <source>walk with the building on the left and give the angles on the building&apos;s side</source>
+        <translation>camine con el edificio a la izquierda y dé los ángulos del lado del edificio</translation>
+    </message>
+    <message>
+        <source>the interior angles add up to {sum}, {off} more than the {expected} that {corners} corners make</source>
+        <translation>los ángulos interiores suman {sum}, {off} más que los {expected} que suman {corners} esquinas</translation>
+    </message>
+    <message>
+        <source>the interior angles add up to {sum}, {off} less than the {expected} that {corners} corners make</source>
+        <translation>los ángulos interiores suman {sum}, {off} menos que los {expected} que suman {corners} esquinas</translation>
+    </message>
+    <message>
+        <source>measure the corners again; each outside corner is under 180°, each inside corner over</source>
+        <translation>mida otra vez las esquinas; cada esquina exterior tiene menos de 180°, cada interior más</translation>
+    </message>
+    <message>
+        <source>the last run ends {miss} from where the chain began ({east} east, {north} north), 1 in {share} of the {perimeter} around; {tolerance} is allowed</source>
+        <translation>el último tramo termina a {miss} de donde empezó la cadena ({east} al este, {north} al norte), 1 en {share} de los {perimeter} de contorno; se permiten {tolerance}</translation>
+    </message>
+    <message>
+        <source>the last run ends {miss} from where the chain began ({east} east, {north} south), 1 in {share} of the {perimeter} around; {tolerance} is allowed</source>
+        <translation>el último tramo termina a {miss} de donde empezó la cadena ({east} al este, {north} al sur), 1 en {share} de los {perimeter} de contorno; se permiten {tolerance}</translation>
+    </message>
+    <message>
+        <source>the last run ends {miss} from where the chain began ({east} west, {north} north), 1 in {share} of the {perimeter} around; {tolerance} is allowed</source>
+        <translation>el último tramo termina a {miss} de donde empezó la cadena ({east} al oeste, {north} al norte), 1 en {share} de los {perimeter} de contorno; se permiten {tolerance}</translation>
+    </message>
+    <message>
+        <source>the last run ends {miss} from where the chain began ({east} west, {north} south), 1 in {share} of the {perimeter} around; {tolerance} is allowed</source>
+        <translation>el último tramo termina a {miss} de donde empezó la cadena ({east} al oeste, {north} al sur), 1 en {share} de los {perimeter} de contorno; se permiten {tolerance}</translation>
+    </message>
+    <message>
+        <source>the chain closes exactly, {perimeter} around</source>
+        <translation>la cadena cierra exacta, {perimeter} de contorno</translation>
+    </message>
+    <message>
+        <source>the chain closes to {miss}, 1 in {share} of the {perimeter} around; {tolerance} is allowed</source>
+        <translation>la cadena cierra con {miss}, 1 en {share} de los {perimeter} de contorno; se permiten {tolerance}</translation>
+    </message>
+    <message>
+        <source>over {look} is more than careful taping leaves: measure {run}, and the runs that go its way or back, once more</source>
+        <translation>más de {look} es más de lo que deja una cinta bien llevada: mida otra vez {run} y los tramos que van como él o de regreso</translation>
+    </message>
+    <message>
+        <source>and</source>
+        <translation>y</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation>más</translation>
+    </message>
+    <message>
+        <source>with</source>
+        <translation>con</translation>
+    </message>
+    <message>
+        <source>no single length or corner explains it: two or more are off</source>
+        <translation>ningún largo ni esquina lo explica por sí solo: hay dos o más equivocados</translation>
+    </message>
+    <message>
+        <source>measure {names} again</source>
+        <translation>mida otra vez {names}</translation>
+    </message>
+    <message>
+        <source>measure again, in this order: {names}; parallel runs cannot be told apart from the closure alone</source>
+        <translation>mida otra vez, en este orden: {names}; por el cierre solo no se distinguen los tramos paralelos</translation>
+    </message>
+    <message>
+        <source>measure again, in this order: {names}</source>
+        <translation>mida otra vez, en este orden: {names}</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation>probablemente</translation>
+    </message>
+    <message>
+        <source>with this corner at {angle} instead of {given} and {run} at {length} instead of {measured} the chain would close to {residual}</source>
+        <translation>con esta esquina en {angle} en vez de {given} y {run} en {length} en vez de {measured} la cadena cerraría con {residual}</translation>
+    </message>
+    <message>
+        <source>with an interior angle of {angle} here instead of {given} the chain would close to {residual}</source>
+        <translation>con un ángulo interior de {angle} aquí en vez de {given} la cadena cerraría con {residual}</translation>
+    </message>
+    <message>
+        <source>at {length} instead of {measured} the chain would close to {residual}</source>
+        <translation>con {length} en vez de {measured} la cadena cerraría con {residual}</translation>
+    </message>
+    <message>
+        <source>runs that go the way of the first add up to {one}, those that come back to {other}: {off} apart</source>
+        <translation>los tramos que van como el primero suman {one}, los que regresan {other}: {off} de diferencia</translation>
+    </message>
+    <message>
+        <source>runs that go left of the first add up to {one}, those that come back to {other}: {off} apart</source>
+        <translation>los tramos que van a la izquierda del primero suman {one}, los que regresan {other}: {off} de diferencia</translation>
+    </message>
+    <message>
+        <source>in plan {first} crosses or touches {second}</source>
+        <translation>en planta {first} cruza o toca {second}</translation>
+    </message>
+    <message>
+        <source>check the corners between them: outside or inside, and their angles</source>
+        <translation>revise las esquinas entre ellos: exteriores o interiores, y sus ángulos</translation>
+    </message>
+    <message>
+        <source>sides {before} and {after} and diagonal {diagonal} make no triangle</source>
+        <translation>los lados {before} y {after} y la diagonal {diagonal} no forman un triángulo</translation>
+    </message>
+    <message>
+        <source>the diagonal must be shorter than the two sides together and longer than their difference; tape the three again</source>
+        <translation>la diagonal debe ser más corta que los dos lados juntos y más larga que su diferencia; mida los tres otra vez</translation>
+    </message>
+    <message>
+        <source>an interior angle of {given} is no corner</source>
+        <translation>un ángulo interior de {given} no es una esquina</translation>
+    </message>
+    <message>
+        <source>give the angle on the building&apos;s side: 90° at a square outside corner, 270° at a square inside one, 180° straight on</source>
+        <translation>dé el ángulo del lado del edificio: 90° en una esquina exterior a escuadra, 270° en una interior a escuadra, 180° recto</translation>
+    </message>
+    <message>
+        <source>the interior angle {given} is very sharp</source>
+        <translation>el ángulo interior {given} es muy agudo</translation>
+    </message>
+    <message>
+        <source>check that it is the angle on the building&apos;s side</source>
+        <translation>compruebe que es el ángulo del lado del edificio</translation>
+    </message>
+    <message>
+        <source>{step} of tape is worth {angle} at this corner</source>
+        <translation>{step} de cinta valen {angle} en esta esquina</translation>
+    </message>
+    <message>
+        <source>longer sides give the angle more sharply</source>
+        <translation>con lados más largos el ángulo sale más preciso</translation>
+    </message>
+    <message>
+        <source>in plan the {kind} stands δ = {angle} off the eave before it: both planes, {before} and {after}, rise equally along it</source>
+        <translation>en planta el tramo ({kind}) está a δ = {angle} del alero anterior: los dos planos, {before} y {after}, suben igual a lo largo de él</translation>
+    </message>
+    <message>
+        <source>{length} = common run {run} × {factor}, √(1/sin²δ + (rise/run)²)</source>
+        <translation>{length} = avance común {run} × {factor}, √(1/sen²δ + (subida/avance)²)</translation>
+    </message>
+    <message>
+        <source>the {kind} turns {turn}: cos = cos θ₁ cos θ₂ + sin θ₁ sin θ₂ cos φ with slopes {before} ({first}) and {after} ({second}) and φ = {between} between the ways they fall</source>
+        <translation>el tramo ({kind}) dobla {turn}: cos = cos θ₁ cos θ₂ + sen θ₁ sen θ₂ cos φ con pendientes {before} ({first}) y {after} ({second}) y φ = {between} entre sus caídas</translation>
+    </message>
+    <message>
+        <source>hip</source>
+        <translation>limatesa</translation>
+    </message>
+    <message>
+        <source>valley</source>
+        <translation>limahoya</translation>
+    </message>
+    <message>
+        <source>{what} is {first} in one and {second} in the other; the first counts</source>
+        <translation>{what} es {first} en uno y {second} en el otro; vale el primero</translation>
+    </message>
+    <message>
+        <source>the address</source>
+        <translation>la dirección</translation>
+    </message>
+    <message>
+        <source>the customer</source>
+        <translation>el cliente</translation>
+    </message>
+    <message>
+        <source>the date wanted</source>
+        <translation>la fecha en que se necesita</translation>
+    </message>
+    <message>
+        <source>the metal</source>
+        <translation>el metal</translation>
+    </message>
+    <message>
+        <source>the gauge</source>
+        <translation>el calibre</translation>
+    </message>
+    <message>
+        <source>the colour</source>
+        <translation>el color</translation>
+    </message>
+    <message>
+        <source>the list of rule sets</source>
+        <translation>la lista de reglas</translation>
+    </message>
+    <message>
+        <source>limits, division of runs, spares, tolerances or wind pressure differ; the first&apos;s count</source>
+        <translation>los límites, la división de tramos, los repuestos, las tolerancias o la presión del viento son distintos; valen los del primero</translation>
+    </message>
+    <message>
+        <source>is in both jobs with all its runs; kept once</source>
+        <translation>está en los dos trabajos con todos sus tramos; se guarda una vez</translation>
+    </message>
+    <message>
+        <source>is of one kind and length with run {run} of the first job: perhaps one edge measured twice</source>
+        <translation>es de la misma clase y largo que el tramo {run} del primer trabajo: tal vez un borde medido dos veces</translation>
+    </message>
+    <message>
+        <source>both are kept; take one out if they are one edge</source>
+        <translation>se guardan los dos; quite uno si son un mismo borde</translation>
+    </message>
+    <message>
+        <source>run {old} of the second job is run {now} from now on</source>
+        <translation>el tramo {old} del segundo trabajo es desde ahora el tramo {now}</translation>
+    </message>
+    <message>
+        <source>the reason given for going on is left behind with the run&apos;s old name: {reason}</source>
+        <translation>el motivo dado para seguir se queda con el nombre anterior del tramo: {reason}</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>two digits of {meant} changed places</source>
+        <translation>dos cifras de {meant} cambiadas de lugar</translation>
+    </message>
+    <message>
+        <source>a 6 and a 9 of {meant} taken for one another</source>
+        <translation>un 6 y un 9 de {meant} tomados uno por otro</translation>
+    </message>
+    <message>
+        <source>inches taken for feet</source>
+        <translation>pulgadas tomadas por pies</translation>
+    </message>
+    <message>
+        <source>feet taken for inches</source>
+        <translation>pies tomados por pulgadas</translation>
+    </message>
+    <message>
+        <source>an inch lost or won where the tape began</source>
+        <translation>una pulgada perdida o ganada donde empezaba la cinta</translation>
+    </message>
+    <message>
+        <source>a foot misread on the tape</source>
+        <translation>un pie mal leído en la cinta</translation>
+    </message>
+    <message>
+        <source>{feet} feet misread on the tape</source>
+        <translation>{feet} pies mal leídos en la cinta</translation>
+    </message>
+    <message>
+        <source>{length} = level run {run} × slope factor {factor} of {slope}, √(1 + (rise/run)²)</source>
+        <translation>{length} = tramo a nivel {run} × factor de pendiente {factor} de {slope}, √(1 + (subida/avance)²)</translation>
+    </message>
+    <message>
+        <source>the ridge turns {turn} = −({angle} + {other}), the slope angles of {slope} and {otherSlope}</source>
+        <translation>la cumbrera dobla {turn} = −({angle} + {other}), los ángulos de las pendientes {slope} y {otherSlope}</translation>
+    </message>
+    <message>
+        <source>the slope changes by {turn} = {upper} of the upper plane − {lower} of the lower</source>
+        <translation>la pendiente cambia {turn} = {upper} del plano de arriba − {lower} del de abajo</translation>
+    </message>
+    <message>
+        <source>the wall turns {turn} = 180° − interior angle {interior}</source>
+        <translation>la pared dobla {turn} = 180° − ángulo interior {interior}</translation>
+    </message>
+    <message>
+        <source>the cricket rises {height} = half the width {width} at {slope}</source>
+        <translation>el desviador sube {height} = la mitad del ancho {width} con {slope}</translation>
+    </message>
+    <message>
+        <source>measure again, and check the unit: the same number in inches is {inches}, in millimetres about {millimetres}</source>
+        <translation>mida otra vez y revise la unidad: el mismo número en pulgadas es {inches}, en milímetros unos {millimetres}</translation>
+    </message>
+    <message>
+        <source>the length is {length}</source>
+        <translation>el largo es {length}</translation>
+    </message>
+    <message>
+        <source>enter the measured length</source>
+        <translation>escriba el largo medido</translation>
+    </message>
+    <message>
+        <source>{length} is longer than any run may be, {most}</source>
+        <translation>{length} es más largo que cualquier tramo, {most}</translation>
+    </message>
+    <message>
+        <source>{length} is long for one run</source>
+        <translation>{length} es mucho para un solo tramo</translation>
+    </message>
+    <message>
+        <source>{length} is short for a run</source>
+        <translation>{length} es poco para un tramo</translation>
+    </message>
+    <message>
+        <source>check the unit and the number</source>
+        <translation>revise la unidad y el número</translation>
+    </message>
+    <message>
+        <source>measure {wanted} is chosen, there are {have}</source>
+        <translation>se eligió la medida {wanted}, hay {have}</translation>
+    </message>
+    <message>
+        <source>choose the measure that counts</source>
+        <translation>elija la medida que vale</translation>
+    </message>
+    <message>
+        <source>the level run is {length}</source>
+        <translation>el tramo a nivel es {length}</translation>
+    </message>
+    <message>
+        <source>enter the level distance under the run</source>
+        <translation>escriba la distancia a nivel bajo el tramo</translation>
+    </message>
+    <message>
+        <source>a level run is given, but {article} {kind} does not follow a slope: it is not used</source>
+        <translation>se dio un tramo a nivel, pero {article} {kind} no sigue una pendiente: no se usa</translation>
+    </message>
+    <message>
+        <source>give the length of the run itself</source>
+        <translation>dé el largo del tramo mismo</translation>
+    </message>
+    <message>
+        <source>the course exposure is {length}</source>
+        <translation>la exposición de la hilada es {length}</translation>
+    </message>
+    <message>
+        <source>enter what one course of the roofing shows</source>
+        <translation>escriba lo que se ve de una hilada de la cubierta</translation>
+    </message>
+    <message>
+        <source>repeated measures of this run lie {spread} apart: {least} to {most}</source>
+        <translation>las medidas repetidas de este tramo difieren {spread}: de {least} a {most}</translation>
+    </message>
+    <message>
+        <source>measure once more and choose the one that counts</source>
+        <translation>mida una vez más y elija la que vale</translation>
+    </message>
+    <message>
+        <source>the slope at this {kind} is missing</source>
+        <translation>falta la pendiente de este tramo ({kind})</translation>
+    </message>
+    <message>
+        <source>the slope of the other plane at this {kind} is missing</source>
+        <translation>falta la pendiente del otro plano de este tramo ({kind})</translation>
+    </message>
+    <message>
+        <source>enter it, also where both planes have the same slope</source>
+        <translation>escríbala, también cuando los dos planos tienen la misma pendiente</translation>
+    </message>
+    <message>
+        <source>a {kind} cannot rise beside a level plane</source>
+        <translation>un tramo así ({kind}) no puede subir junto a un plano a nivel</translation>
+    </message>
+    <message>
+        <source>measure both slopes again</source>
+        <translation>mida otra vez las dos pendientes</translation>
+    </message>
+    <message>
+        <source>the plan corner of this {kind} is {given}; it stands at an outside corner, under 180°</source>
+        <translation>la esquina en planta de este tramo ({kind}) es {given}; está en una esquina exterior, menos de 180°</translation>
+    </message>
+    <message>
+        <source>the plan corner of this {kind} is {given}; it stands at an inside corner, over 180°</source>
+        <translation>la esquina en planta de este tramo ({kind}) es {given}; está en una esquina interior, más de 180°</translation>
+    </message>
+    <message>
+        <source>the angle counts on the building&apos;s side: measured from outside it would be {other}</source>
+        <translation>el ángulo que vale es el del lado del edificio: medido desde afuera sería {other}</translation>
+    </message>
+    <message>
+        <source>this {kind} has no length</source>
+        <translation>este tramo ({kind}) no tiene largo</translation>
+    </message>
+    <message>
+        <source>measure it, or give the level run and slope of a sloped one</source>
+        <translation>mídalo, o dé el tramo a nivel y la pendiente si es inclinado</translation>
+    </message>
+    <message>
+        <source>measured {measured}; the level run and slope say {derived}: {difference} apart</source>
+        <translation>medido {measured}; el tramo a nivel y la pendiente dan {derived}: {difference} de diferencia</translation>
+    </message>
+    <message>
+        <source>check the length, the level run and the slope; the measure counts</source>
+        <translation>revise el largo, el tramo a nivel y la pendiente; vale la medida</translation>
+    </message>
+    <message>
+        <source>an</source>
+        <translation>un tramo de</translation>
+    </message>
+    <message>
+        <source>{run} is {length} long</source>
+        <translation>{run} mide {length} de largo</translation>
+    </message>
+    <message>
+        <source>eave</source>
+        <translation>alero</translation>
+    </message>
+    <message>
+        <source>rake</source>
+        <translation>borde de hastial</translation>
+    </message>
+    <message>
+        <source>ridge</source>
+        <translation>cumbrera</translation>
+    </message>
+    <message>
+        <source>headwall</source>
+        <translation>pared frontal</translation>
+    </message>
+    <message>
+        <source>sidewall</source>
+        <translation>pared lateral</translation>
+    </message>
+    <message>
+        <source>slope change</source>
+        <translation>cambio de pendiente</translation>
+    </message>
+    <message>
+        <source>fascia</source>
+        <translation>fascia</translation>
+    </message>
+    <message>
+        <source>wall base</source>
+        <translation>base de pared</translation>
+    </message>
+    <message>
+        <source>outside corner</source>
+        <translation>esquina exterior</translation>
+    </message>
+    <message>
+        <source>inside corner</source>
+        <translation>esquina interior</translation>
+    </message>
+    <message>
+        <source>opening head</source>
+        <translation>dintel de abertura</translation>
+    </message>
+    <message>
+        <source>opening sill</source>
+        <translation>antepecho de abertura</translation>
+    </message>
+    <message>
+        <source>opening jamb</source>
+        <translation>jamba de abertura</translation>
+    </message>
+    <message>
+        <source>parapet</source>
+        <translation>parapeto</translation>
+    </message>
+    <message>
+        <source>gravel edge</source>
+        <translation>borde de grava</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>libre</translation>
+    </message>
+    <message>
+        <source>butt</source>
+        <translation>a tope</translation>
+    </message>
+    <message>
+        <source>mitre</source>
+        <translation>inglete</translation>
+    </message>
+    <message>
+        <source>wrap tab</source>
+        <translation>lengüeta envolvente</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrado</translation>
+    </message>
+    <message>
+        <source>turn up</source>
+        <translation>vuelto hacia arriba</translation>
+    </message>
+    <message>
+        <source>{length} as measured</source>
+        <translation>{length} según se midió</translation>
+    </message>
+    <message>
+        <source>{length} as measured, entered as {entered}</source>
+        <translation>{length} según se midió, escrito {entered}</translation>
+    </message>
+    <message>
+        <source>one between each two legs</source>
+        <translation>uno entre cada dos alas</translation>
+    </message>
+    <message>
+        <source>a turn of at most</source>
+        <translation>un giro de a lo más</translation>
+    </message>
+    <message>
+        <source>either way</source>
+        <translation>a cualquier lado</translation>
+    </message>
+    <message>
+        <source>mitre: each mould line of the blank reaches tan({turn} / 2) = {slant} times its distance outside the measured line beyond the measured end; long point {long}, short point {short}</source>
+        <translation>inglete: cada línea de doblez de la lámina llega tan({turn} / 2) = {slant} veces su distancia hacia afuera de la línea medida más allá del extremo medido; punta larga {long}, punta corta {short}</translation>
+    </message>
+    <message>
+        <source>Type a leg, then a turn and a leg for each bend</source>
+        <translation>Escriba un ala, después un giro y un ala por cada doblez</translation>
+    </message>
+    <message>
+        <source>The profile has no leg</source>
+        <translation>El perfil no tiene ninguna ala</translation>
+    </message>
+    <message>
+        <source>The profile has {legs} legs; at most {most} are taken</source>
+        <translation>El perfil tiene {legs} alas; se aceptan {most} a lo más</translation>
+    </message>
+    <message>
+        <source>Divide it into two profiles</source>
+        <translation>Divídalo en dos perfiles</translation>
+    </message>
+    <message>
+        <source>The profile has {turns} turns between {legs} legs</source>
+        <translation>El perfil tiene {turns} giros entre {legs} alas</translation>
+    </message>
+    <message>
+        <source>bend after</source>
+        <translation>doblez después de</translation>
+    </message>
+    <message>
+        <source>The bend after {leg} turns {turn}; a bend turns less than a half turn</source>
+        <translation>El doblez después de {leg} gira {turn}; un doblez gira menos de media vuelta</translation>
+    </message>
+    <message>
+        <source>Use a hem to double an edge back</source>
+        <translation>Use un dobladillo para doblar un borde sobre sí mismo</translation>
+    </message>
+    <message>
+        <source>The bend after {leg} turns only {turn}: there is nothing to fold</source>
+        <translation>El doblez después de {leg} gira solo {turn}: no hay nada que doblar</translation>
+    </message>
+    <message>
+        <source>Make one leg of the two</source>
+        <translation>Haga una sola ala de las dos</translation>
+    </message>
+    <message>
+        <source>{leg} is {length}; a folder takes hold of {least} at least</source>
+        <translation>{leg} es {length}; una dobladora sujeta {least} por lo menos</translation>
+    </message>
+    <message>
+        <source>Make it longer or leave it out</source>
+        <translation>Hágala más larga o quítela</translation>
+    </message>
+    <message>
+        <source>leg</source>
+        <translation>ala</translation>
+    </message>
+    <message>
+        <source>{leg} {length}, as typed</source>
+        <translation>{leg} {length}, según se escribió</translation>
+    </message>
+    <message>
+        <source>bend {number} turns {turn}, as typed</source>
+        <translation>el doblez {number} gira {turn}, según se escribió</translation>
+    </message>
+    <message>
+        <source>start hem edge</source>
+        <translation>borde del dobladillo inicial</translation>
+    </message>
+    <message>
+        <source>end hem edge</source>
+        <translation>borde del dobladillo final</translation>
+    </message>
+    <message>
+        <source>bend</source>
+        <translation>doblez</translation>
+    </message>
+    <message>
+        <source>K {k} = half of k = 0.65 + 0.5 log10(inside radius / thickness), from 0 to 1</source>
+        <translation>K {k} = la mitad de k = 0.65 + 0.5 log10(radio interior / espesor), de 0 a 1</translation>
+    </message>
+    <message>
+        <source>K {k} is kept with the metal {metal}</source>
+        <translation>K {k} está guardado con el metal {metal}</translation>
+    </message>
+    <message>
+        <source>{line}, {angle}: takes up {deduction}, measured in the shop for {gauge}</source>
+        <translation>{line}, {angle}: consume {deduction}, medido en el taller para {gauge}</translation>
+    </message>
+    <message>
+        <source>the shop&apos;s own table</source>
+        <translation>la tabla propia del taller</translation>
+    </message>
+    <message>
+        <source>{line}, {angle} pressed flat: takes up {deduction} = 2 × setback {setback} − allowance {allowance}</source>
+        <translation>{line}, {angle} aplastado: consume {deduction} = 2 × retroceso {setback} − tolerancia de doblez {allowance}</translation>
+    </message>
+    <message>
+        <source>{line}, {angle} over an inside radius of {radius}: takes up {deduction} = 2 × setback {setback} − allowance {allowance}</source>
+        <translation>{line}, {angle} con un radio interior de {radius}: consume {deduction} = 2 × retroceso {setback} − tolerancia de doblez {allowance}</translation>
+    </message>
+    <message>
+        <source>setback = tan(half the fold angle) × (inside radius + thickness); of a hem&apos;s edge inside radius + thickness</source>
+        <translation>retroceso = tan(la mitad del ángulo de doblez) × (radio interior + espesor); en el borde de un dobladillo, radio interior + espesor</translation>
+    </message>
+    <message>
+        <source>allowance = fold angle in radians × (inside radius + K × thickness)</source>
+        <translation>tolerancia de doblez = ángulo de doblez en radianes × (radio interior + K × espesor)</translation>
+    </message>
+    <message>
+        <source>thickness {thickness}: {gauge} {metal}</source>
+        <translation>espesor {thickness}: {gauge} {metal}</translation>
+    </message>
+    <message>
+        <source>girth {girth}, exactly {fine} = outside legs {legs} + hems {hems} − what the bends take up {deductions}</source>
+        <translation>desarrollo {girth}, exactamente {fine} = alas por fuera {legs} + dobladillos {hems} − lo que consumen los dobleces {deductions}</translation>
+    </message>
+    <message>
+        <source>{part} is {found}; it must be {expected}</source>
+        <translation>{part} es {found}; debe ser {expected}</translation>
+    </message>
+    <message>
+        <source>Make it longer, or the bends beside it less sharp</source>
+        <translation>Hágala más larga, o menos agudos los dobleces junto a ella</translation>
+    </message>
+    <message>
+        <source>{first} and {second} would lie in one another</source>
+        <translation>{first} y {second} quedarían uno dentro del otro</translation>
+    </message>
+    <message>
+        <source>Shorten one of them or change a turn between them</source>
+        <translation>Acorte uno de ellos o cambie un giro entre ellos</translation>
+    </message>
+    <message>
+        <source>other slope</source>
+        <translation>otra pendiente</translation>
+    </message>
+    <message>
+        <source>turn of the wall</source>
+        <translation>giro de la pared</translation>
+    </message>
+    <message>
+        <source>turn of the crease</source>
+        <translation>giro de la arista</translation>
+    </message>
+    <message>
+        <source>{slope} {angle} is {rise} in 12</source>
+        <translation>{slope} {angle} es {rise} en 12</translation>
+    </message>
+    <message>
+        <source>The trim {trim} contradicts itself: {what}</source>
+        <translation>La moldura {trim} se contradice: {what}</translation>
+    </message>
+    <message>
+        <source>Correct the file of this trim</source>
+        <translation>Corrija el archivo de esta moldura</translation>
+    </message>
+    <message>
+        <source>it needs one bend between each two legs</source>
+        <translation>necesita un doblez entre cada dos alas</translation>
+    </message>
+    <message>
+        <source>its anchor is beyond its last leg</source>
+        <translation>su ancla está más allá de su última ala</translation>
+    </message>
+    <message>
+        <source>it uses the measure</source>
+        <translation>usa la medida</translation>
+    </message>
+    <message>
+        <source>, which it does not declare</source>
+        <translation>que no declara</translation>
+    </message>
+    <message>
+        <source>{measure} is not given</source>
+        <translation>no se dio {measure}</translation>
+    </message>
+    <message>
+        <source>Measure it: {least} to {most}</source>
+        <translation>Mídalo: de {least} a {most}</translation>
+    </message>
+    <message>
+        <source>{measure} is {value}; {trim} takes {least} to {most}</source>
+        <translation>{measure} es {value}; {trim} acepta de {least} a {most}</translation>
+    </message>
+    <message>
+        <source>Measure it again, or choose another trim</source>
+        <translation>Mídalo otra vez, o elija otra moldura</translation>
+    </message>
+    <message>
+        <source>{measure} {value}, by default</source>
+        <translation>{measure} {value}, lo usual</translation>
+    </message>
+    <message>
+        <source>{measure} {value}, as measured</source>
+        <translation>{measure} {value}, según se midió</translation>
+    </message>
+    <message>
+        <source>Check the name; the value is not used</source>
+        <translation>Revise el nombre; el valor no se usa</translation>
+    </message>
+    <message>
+        <source>{trim} has no measure {name}</source>
+        <translation>{trim} no tiene ninguna medida {name}</translation>
+    </message>
+    <message>
+        <source>{trim} has no leg {name}</source>
+        <translation>{trim} no tiene ninguna ala {name}</translation>
+    </message>
+    <message>
+        <source>{trim} needs the {angle}</source>
+        <translation>{trim} necesita este dato: {angle}</translation>
+    </message>
+    <message>
+        <source>Enter it with the run</source>
+        <translation>Escríbalo con el tramo</translation>
+    </message>
+    <message>
+        <source>first direction</source>
+        <translation>primera dirección</translation>
+    </message>
+    <message>
+        <source>{leg} {length}, set by hand</source>
+        <translation>{leg} {length}, puesto a mano</translation>
+    </message>
+    <message>
+        <source>{leg} is {length}, shorter than {limit}</source>
+        <translation>{leg} es {length}, más corto que {limit}</translation>
+    </message>
+    <message>
+        <source>{leg} is {length}, longer than {limit}</source>
+        <translation>{leg} es {length}, más largo que {limit}</translation>
+    </message>
+    <message>
+        <source>Change the leg, or give the reason</source>
+        <translation>Cambie el ala, o dé el motivo</translation>
+    </message>
+    <message>
+        <source>{leg} {length}, as the trim has it</source>
+        <translation>{leg} {length}, como lo trae la moldura</translation>
+    </message>
+    <message>
+        <source>, rounded up to a multiple of {step}</source>
+        <translation>redondeado hacia arriba a un múltiplo de {step}</translation>
+    </message>
+    <message>
+        <source>; at least {least} by {rule}</source>
+        <translation>por lo menos {least} según {rule}</translation>
+    </message>
+    <message>
+        <source>bend {number}, {before} to {after}: folded {fold}, which leaves {included} between them</source>
+        <translation>doblez {number}, de {before} a {after}: doblado {fold}, lo que deja {included} entre ellas</translation>
+    </message>
+    <message>
+        <source>the trim has it so</source>
+        <translation>así lo trae la moldura</translation>
+    </message>
+    <message>
+        <source>turn {turn} = {constant}</source>
+        <translation>giro {turn} = {constant}</translation>
+    </message>
+    <message>
+        <source>turn {turn}</source>
+        <translation>giro {turn}</translation>
+    </message>
+    <message>
+        <source>The bend after {leg} would turn {turn}; {trim} takes {least} to {most}</source>
+        <translation>El doblez después de {leg} giraría {turn}; {trim} acepta de {least} a {most}</translation>
+    </message>
+    <message>
+        <source>Check the slopes and corners of the run, or choose another trim</source>
+        <translation>Revise las pendientes y esquinas del tramo, o elija otra moldura</translation>
+    </message>
+    <message>
+        <source>The bend after {leg} would turn only {turn}: there is nothing to fold</source>
+        <translation>El doblez después de {leg} giraría solo {turn}: no hay nada que doblar</translation>
+    </message>
+    <message>
+        <source>slope</source>
+        <translation>pendiente</translation>
+    </message>
+    <message>
+        <source>start hem</source>
+        <translation>dobladillo inicial</translation>
+    </message>
+    <message>
+        <source>end hem</source>
+        <translation>dobladillo final</translation>
+    </message>
+    <message>
+        <source>at least one leg</source>
+        <translation>por lo menos un ala</translation>
+    </message>
+    <message>
+        <source>, one between each two legs</source>
+        <translation>uno entre cada dos alas</translation>
+    </message>
+    <message>
+        <source>a thickness over 0 and up to 100 mm</source>
+        <translation>un espesor mayor que 0 y hasta 100 mm</translation>
+    </message>
+    <message>
+        <source>less than a half turn</source>
+        <translation>menos de media vuelta</translation>
+    </message>
+    <message>
+        <source>no number</source>
+        <translation>ningún número</translation>
+    </message>
+    <message>
+        <source>an angle</source>
+        <translation>un ángulo</translation>
+    </message>
+    <message>
+        <source>start of the path</source>
+        <translation>inicio del recorrido</translation>
+    </message>
+    <message>
+        <source>within 100 m of the measured line</source>
+        <translation>a menos de 100 m de la línea medida</translation>
+    </message>
+    <message>
+        <source>inside radius</source>
+        <translation>radio interior</translation>
+    </message>
+    <message>
+        <source>0 to 100 m</source>
+        <translation>de 0 a 100 m</translation>
+    </message>
+    <message>
+        <source>a length over 0 and up to 100 m</source>
+        <translation>un largo mayor que 0 y hasta 100 m</translation>
+    </message>
+    <message>
+        <source>more than its bends take up</source>
+        <translation>más de lo que consumen sus dobleces</translation>
+    </message>
+    <message>
+        <source>corner tab</source>
+        <translation>lengüeta de esquina</translation>
+    </message>
+    <message>
+        <source>corner tabs: {count}, one behind each mitre</source>
+        <translation>lengüetas de esquina: {count}, una detrás de cada inglete</translation>
+    </message>
+    <message>
+        <source>backup plate</source>
+        <translation>placa de respaldo</translation>
+    </message>
+    <message>
+        <source>{count} backup plates: one behind each open joint, lapping the piece on either side by at least {lap}</source>
+        <translation>{count} placas de respaldo: una detrás de cada junta abierta, que traslapa la pieza de cada lado por lo menos {lap}</translation>
+    </message>
+    <message>
+        <source>{count} fasteners, at most {spacing} apart on {length}, both ends too</source>
+        <translation>{count} fijaciones, a {spacing} a lo más en {length}, también en los dos extremos</translation>
+    </message>
+    <message>
+        <source>{count} fasteners in {rows} rows, at most {spacing} apart on {length}, both ends too</source>
+        <translation>{count} fijaciones en {rows} filas, a {spacing} a lo más en {length}, también en los dos extremos</translation>
+    </message>
+    <message>
+        <source>, for each of {pieces} pieces</source>
+        <translation>por cada una de {pieces} piezas</translation>
+    </message>
+    <message>
+        <source>{count} cleats in {rows} rows, at most {spacing} apart on {length}, both ends too; each of the same metal, nailed twice and folded back over the nails</source>
+        <translation>{count} grapas en {rows} filas, a {spacing} a lo más en {length}, también en los dos extremos; cada una del mismo metal, con dos clavos y doblada sobre los clavos</translation>
+    </message>
+    <message>
+        <source>sealant: {beads} × the girth of {girth}, a bead at each lap ({laps}) and each mitre ({corners})</source>
+        <translation>sellador: {beads} × el desarrollo de {girth}, un cordón en cada traslape ({laps}) y cada inglete ({corners})</translation>
+    </message>
+    <message>
+        <source>end cap</source>
+        <translation>tapa de extremo</translation>
+    </message>
+    <message>
+        <source>end caps: {count}, one at each closed end</source>
+        <translation>tapas de extremo: {count}, una en cada extremo cerrado</translation>
+    </message>
+    <message>
+        <source>{count} movement joints, {apart} apart: on {length} one at least every {interval}, and none further than half of it from the end</source>
+        <translation>{count} juntas de dilatación, cada {apart}: en {length} una por lo menos cada {interval}, y ninguna a más de la mitad de eso del extremo</translation>
+    </message>
+    <message>
+        <source>fastener</source>
+        <translation>fijación</translation>
+    </message>
+    <message>
+        <source>cleat</source>
+        <translation>grapa</translation>
+    </message>
+    <message>
+        <source>sealant</source>
+        <translation>sellador</translation>
+    </message>
+    <message>
+        <source>take the job off again; if this stays, the program is at fault</source>
+        <translation>haga otra vez el despiece del trabajo; si esto sigue, la falla es del programa</translation>
+    </message>
+    <message>
+        <source>{mark} is no mark</source>
+        <translation>{mark} no es una marca</translation>
+    </message>
+    <message>
+        <source>the mark {mark} is there twice</source>
+        <translation>la marca {mark} está dos veces</translation>
+    </message>
+    <message>
+        <source>{mark} cannot be cut from stock length {stock}: {length} and {left} left do not add up to what was there</source>
+        <translation>{mark} no se puede cortar del largo de existencias {stock}: {length} y {left} que quedan no suman lo que había</translation>
+    </message>
+    <message>
+        <source>nothing is cut from stock length {stock}</source>
+        <translation>no se corta nada del largo de existencias {stock}</translation>
+    </message>
+    <message>
+        <source>{mark} names a run, a trim, a profile or pieces that are not there</source>
+        <translation>{mark} nombra un tramo, una moldura, un perfil o piezas que no están</translation>
+    </message>
+    <message>
+        <source>{piece} does not stand in its place in {mark}</source>
+        <translation>{piece} no está en su lugar en {mark}</translation>
+    </message>
+    <message>
+        <source>{mark} does not cover the piece before it by {lap}</source>
+        <translation>{mark} no cubre {lap} de la pieza anterior</translation>
+    </message>
+    <message>
+        <source>{mark} is not square where the next piece covers it</source>
+        <translation>{mark} no está a escuadra donde la cubre la siguiente pieza</translation>
+    </message>
+    <message>
+        <source>{mark} stands for several</source>
+        <translation>{mark} vale por varias</translation>
+    </message>
+    <message>
+        <source>the pieces of {mark} cover {reached}, the run with its ends is {usable}</source>
+        <translation>las piezas de {mark} cubren {reached}, el tramo con sus extremos es {usable}</translation>
+    </message>
+    <message>
+        <source>{mark} is {length} long, over the longest piece, {limit}</source>
+        <translation>{mark} mide {length}, más que la pieza más larga, {limit}</translation>
+    </message>
+    <message>
+        <source>{mark} is {length} long, under the shortest piece, {limit}</source>
+        <translation>{mark} mide {length}, menos que la pieza más corta, {limit}</translation>
+    </message>
+    <message>
+        <source>{mark} has {count} pieces where {fewer} would reach</source>
+        <translation>{mark} tiene {count} piezas donde bastarían {fewer}</translation>
+    </message>
+    <message>
+        <source>{count} pieces do not flash the courses of {mark}</source>
+        <translation>{count} piezas no cubren las hiladas de {mark}</translation>
+    </message>
+    <message>
+        <source>{mark} has not all its pieces</source>
+        <translation>{mark} no tiene todas sus piezas</translation>
+    </message>
+    <message>
+        <source>{mark} has no profile</source>
+        <translation>{mark} no tiene perfil</translation>
+    </message>
+    <message>
+        <source>pieces are listed that belong to no run, or to two</source>
+        <translation>hay piezas en la lista que no son de ningún tramo, o son de dos</translation>
+    </message>
+    <message>
+        <source>{profile} has {count} spare pieces, {wanted} are wanted</source>
+        <translation>{profile} tiene {count} piezas de repuesto, se quieren {wanted}</translation>
+    </message>
+    <message>
+        <source>the run ends in a {what}, but the trim gives no measure for one: the end is cut to the measured length</source>
+        <translation>el tramo termina así: {what}, pero la moldura no trae medida para eso: el extremo se corta al largo medido</translation>
+    </message>
+    <message>
+        <source>choose another trim or another end</source>
+        <translation>elija otra moldura u otro extremo</translation>
+    </message>
+    <message>
+        <source>A mitre is asked for where the run meets no other: there is no corner to cut it to</source>
+        <translation>Se pide un inglete donde el tramo no se junta con otro: no hay esquina a la cual cortarlo</translation>
+    </message>
+    <message>
+        <source>choose another end, or put the runs that meet into one chain</source>
+        <translation>elija otro extremo, o ponga en una sola cadena los tramos que se juntan</translation>
+    </message>
+    <message>
+        <source>laid from the start of the run, taken for the hidden or down-wind end; each piece covers the one before</source>
+        <translation>se coloca desde el inicio del tramo, tomado como el extremo escondido o contra el viento dominante; cada pieza cubre la anterior</translation>
+    </message>
+    <message>
+        <source>laid from the low end, the {end} of the run, upwards; each piece covers the one below</source>
+        <translation>se coloca desde el extremo bajo, el {end} del tramo, hacia arriba; cada pieza cubre la de abajo</translation>
+    </message>
+    <message>
+        <source>kept with the metal</source>
+        <translation>guardado con el metal</translation>
+    </message>
+    <message>
+        <source>between −20 and +80 °C {length} of {metal} moves {movement} = length × {expansion} per million and degree × 100</source>
+        <translation>entre −20 y +80 °C {length} de {metal} se mueven {movement} = largo × {expansion} por millón y grado × 100</translation>
+    </message>
+    <message>
+        <source>the trim cannot be laid flat: {error}</source>
+        <translation>la moldura no se puede extender en plano: {error}</translation>
+    </message>
+    <message>
+        <source>check the legs, hems and the thickness of the metal</source>
+        <translation>revise las alas, los dobladillos y el espesor del metal</translation>
+    </message>
+    <message>
+        <source>the job asks for the metal {metal}; known are {known}</source>
+        <translation>el trabajo pide el metal {metal}; se conocen {known}</translation>
+    </message>
+    <message>
+        <source>choose a metal of the library</source>
+        <translation>elija un metal de la biblioteca</translation>
+    </message>
+    <message>
+        <source>{metal} is not sold as {gauge}; it is sold as {sold}; as {gauge} there are: {others}</source>
+        <translation>{metal} no se vende en {gauge}; se vende en {sold}; en {gauge} hay: {others}</translation>
+    </message>
+    <message>
+        <source>choose a gauge the metal is sold in; a gauge number means nothing without its metal</source>
+        <translation>elija un calibre en que se venda el metal; un número de calibre no dice nada sin su metal</translation>
+    </message>
+    <message>
+        <source>each piece laps the one before by {lap}</source>
+        <translation>cada pieza traslapa la anterior {lap}</translation>
+    </message>
+    <message>
+        <source>set by hand</source>
+        <translation>puesto a mano</translation>
+    </message>
+    <message>
+        <source>{mass} kg per metre: girth {girth} × {surface} kg per square metre of {gauge} {metal}</source>
+        <translation>{mass} kg por metro: desarrollo {girth} × {surface} kg por metro cuadrado de {gauge} {metal}</translation>
+    </message>
+    <message>
+        <source>the job is to be checked against the rule set {id}, which is not here</source>
+        <translation>el trabajo se debe revisar con las reglas {id}, que no están aquí</translation>
+    </message>
+    <message>
+        <source>add the rule set, or take it off the job</source>
+        <translation>agregue las reglas, o quítelas del trabajo</translation>
+    </message>
+    <message>
+        <source>the mitre of a sloping run to {met} is not computed: the end is made square, as long as measured</source>
+        <translation>no se calcula el inglete de un tramo inclinado con {met}: el extremo se hace a escuadra, del largo medido</translation>
+    </message>
+    <message>
+        <source>measure to the longest point, and cut the mitre on site</source>
+        <translation>mida hasta la punta más larga y corte el inglete en obra</translation>
+    </message>
+    <message>
+        <source>the end cannot be mitred: {error}</source>
+        <translation>el extremo no se puede cortar a inglete: {error}</translation>
+    </message>
+    <message>
+        <source>check the corner, or choose another end</source>
+        <translation>revise la esquina, o elija otro extremo</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>izquierda</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>derecha</translation>
+    </message>
+    <message>
+        <source>exposure</source>
+        <translation>exposición</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>ancho</translation>
+    </message>
+    <message>
+        <source>cricket</source>
+        <translation>desviador de agua</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>mano</translation>
+    </message>
+    <message>
+        <source>butt, less the clearance</source>
+        <translation>a tope, menos la holgura</translation>
+    </message>
+    <message>
+        <source>mitre, to the longest point of the cut</source>
+        <translation>inglete, hasta la punta más larga del corte</translation>
+    </message>
+    <message>
+        <source>closed end</source>
+        <translation>extremo cerrado</translation>
+    </message>
+    <message>
+        <source>{usable} to cover</source>
+        <translation>{usable} por cubrir</translation>
+    </message>
+    <message>
+        <source>: measured {measured} with what the ends add or take away</source>
+        <translation>medido {measured} con lo que los extremos agregan o quitan</translation>
+    </message>
+    <message>
+        <source>{trim} goes by courses, but the exposure of the roofing is not given</source>
+        <translation>{trim} va por hiladas, pero no se dio la exposición de la cubierta</translation>
+    </message>
+    <message>
+        <source>measure what one course of the roofing shows</source>
+        <translation>mida lo que se ve de una hilada de la cubierta</translation>
+    </message>
+    <message>
+        <source>{count} pieces: one for each course of {exposure} over {length}, and one for the starter course</source>
+        <translation>{count} piezas: una por cada hilada de {exposure} en {length}, y una para la hilada de arranque</translation>
+    </message>
+    <message>
+        <source>each {length} long: exposure {exposure} and head lap {lap}</source>
+        <translation>cada una de {length}: exposición {exposure} y traslape superior {lap}</translation>
+    </message>
+    <message>
+        <source>the run makes one piece of {length}, under the shortest piece, {shortest}</source>
+        <translation>el tramo da una sola pieza de {length}, menos que la pieza más corta, {shortest}</translation>
+    </message>
+    <message>
+        <source>check that the shop can fold it and that the measure is right</source>
+        <translation>compruebe que el taller la puede doblar y que la medida está bien</translation>
+    </message>
+    <message>
+        <source>the bending length of the folder</source>
+        <translation>el largo de doblado de la dobladora</translation>
+    </message>
+    <message>
+        <source>the stock length</source>
+        <translation>el largo de existencias</translation>
+    </message>
+    <message>
+        <source>what can be carried</source>
+        <translation>lo que se puede transportar</translation>
+    </message>
+    <message>
+        <source>longest piece {limit}: {reason}</source>
+        <translation>pieza más larga {limit}: {reason}</translation>
+    </message>
+    <message>
+        <source>square</source>
+        <translation>a escuadra</translation>
+    </message>
+    <message>
+        <source>lap</source>
+        <translation>traslape</translation>
+    </message>
+    <message>
+        <source>turn-up</source>
+        <translation>vuelta hacia arriba</translation>
+    </message>
+    <message>
+        <source>no length is left for a piece: the ends take away {missing} more than was measured</source>
+        <translation>no queda largo para una pieza: los extremos quitan {missing} más de lo que se midió</translation>
+    </message>
+    <message>
+        <source>check the measured length and what happens at the ends</source>
+        <translation>revise el largo medido y lo que pasa en los extremos</translation>
+    </message>
+    <message>
+        <source>the longest piece allowed is {limit}: nothing can be made</source>
+        <translation>la pieza más larga permitida es {limit}: no se puede hacer nada</translation>
+    </message>
+    <message>
+        <source>check the piece limits of the job</source>
+        <translation>revise los límites de pieza del trabajo</translation>
+    </message>
+    <message>
+        <source>{length} needs several pieces, but the longest piece allowed, {limit}, is no longer than its lap of {lap}</source>
+        <translation>{length} necesita varias piezas, pero la pieza más larga permitida, {limit}, no es más larga que su traslape de {lap}</translation>
+    </message>
+    <message>
+        <source>allow longer pieces or choose a trim with a shorter lap</source>
+        <translation>permita piezas más largas o elija una moldura con menos traslape</translation>
+    </message>
+    <message>
+        <source>{length} would need {count} pieces of {limit}; {most} is the most</source>
+        <translation>{length} necesitaría {count} piezas de {limit}; lo más son {most}</translation>
+    </message>
+    <message>
+        <source>check the measured length and the piece limits of the job</source>
+        <translation>revise el largo medido y los límites de pieza del trabajo</translation>
+    </message>
+    <message>
+        <source>{length} cannot be divided: it is over the longest piece, {limit}, and {count} pieces with laps of {lap} would be {each} each, under the shortest piece, {shortest}</source>
+        <translation>{length} no se puede dividir: pasa de la pieza más larga, {limit}, y {count} piezas con traslapes de {lap} serían de {each} cada una, menos que la pieza más corta, {shortest}</translation>
+    </message>
+    <message>
+        <source>allow shorter or longer pieces</source>
+        <translation>permita piezas más cortas o más largas</translation>
+    </message>
+    <message>
+        <source>one piece: {length} is within the longest piece, {limit}</source>
+        <translation>una pieza: {length} cabe en la pieza más larga, {limit}</translation>
+    </message>
+    <message>
+        <source>as equal lengths</source>
+        <translation>en largos iguales</translation>
+    </message>
+    <message>
+        <source>as full lengths and the rest</source>
+        <translation>en largos completos y el resto</translation>
+    </message>
+    <message>
+        <source>{count} pieces, {policy}: ({length} − lap {lap}) / (longest piece {limit} − lap {lap}) = {parts}, rounded up; with their laps they are {total} together</source>
+        <translation>{count} piezas, {policy}: ({length} − traslape {lap}) / (pieza más larga {limit} − traslape {lap}) = {parts}, redondeado hacia arriba; con sus traslapes suman {total}</translation>
+    </message>
+    <message>
+        <source>{trim} does not suit this kind of run, {kind}; it suits {kinds}</source>
+        <translation>{trim} no sirve para esta clase de tramo, {kind}; sirve para {kinds}</translation>
+    </message>
+    <message>
+        <source>choose a trim that suits the run, or correct the kind of run</source>
+        <translation>elija una moldura que sirva para el tramo, o corrija la clase de tramo</translation>
+    </message>
+    <message>
+        <source>no trim is chosen for the run</source>
+        <translation>no se eligió moldura para el tramo</translation>
+    </message>
+    <message>
+        <source>choose a trim, if the edge is to have one</source>
+        <translation>elija una moldura, si el borde debe llevar una</translation>
+    </message>
+    <message>
+        <source>the trim {trim} is not in the library</source>
+        <translation>la moldura {trim} no está en la biblioteca</translation>
+    </message>
+    <message>
+        <source>choose a trim of the library, or add it</source>
+        <translation>elija una moldura de la biblioteca, o agréguela</translation>
+    </message>
+    <message>
+        <source>longest piece {limit}: no piece may cross a movement joint</source>
+        <translation>pieza más larga {limit}: ninguna pieza puede cruzar una junta de dilatación</translation>
+    </message>
+    <message>
+        <source>as made it may be up to {allowed} longer or shorter</source>
+        <translation>ya hecha puede ser hasta {allowed} más larga o más corta</translation>
+    </message>
+    <message>
+        <source>in installing order</source>
+        <translation>en orden de colocación</translation>
+    </message>
+    <message>
+        <source>then</source>
+        <translation>luego</translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>length {length}</source>
+        <translation>largo {length}</translation>
+    </message>
+    <message>
+        <source>profile {id}, {name}: girth {girth}, {gauge} {metal}, {colour}</source>
+        <translation>perfil {id}, {name}: desarrollo {girth}, {gauge} {metal}, {colour}</translation>
+    </message>
+    <message>
+        <source>profile {id}, {name}: girth {girth}, {gauge} {metal}</source>
+        <translation>perfil {id}, {name}: desarrollo {girth}, {gauge} {metal}</translation>
+    </message>
+    <message>
+        <source>mass {kilograms} kg ({pounds} lb): {length} at {each} kg per metre</source>
+        <translation>masa {kilograms} kg ({pounds} lb): {length} a {each} kg por metro</translation>
+    </message>
+    <message>
+        <source>along with the run</source>
+        <translation>junto con el tramo</translation>
+    </message>
+    <message>
+        <source>{mark}: {length} long</source>
+        <translation>{mark}: {length} de largo</translation>
+    </message>
+    <message>
+        <source>{mark}: piece {ordinal} of {count} on run {run}, {length} long</source>
+        <translation>{mark}: pieza {ordinal} de {count} en el tramo {run}, {length} de largo</translation>
+    </message>
+    <message>
+        <source>, spare</source>
+        <translation>de repuesto</translation>
+    </message>
+    <message>
+        <source>, a stock length to cut on site</source>
+        <translation>un largo de existencias a cortar en obra</translation>
+    </message>
+    <message>
+        <source>as long as the longest piece of its profile</source>
+        <translation>tan larga como la pieza más larga de su perfil</translation>
+    </message>
+    <message>
+        <source>{mark}: {length} for run {run}, cut on site from stock length {stock}</source>
+        <translation>{mark}: {length} para el tramo {run}, cortada en obra del largo de existencias {stock}</translation>
+    </message>
+    <message>
+        <source>not checked against this clause, for this is not known: {meaning}</source>
+        <translation>no se revisó con esta cláusula, porque no se conoce: {meaning}</translation>
+    </message>
+    <message>
+        <source>Give it with the job, or check this by hand.</source>
+        <translation>Délo con el trabajo, o revise esto a mano.</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>kind of edge, as files write it: eave, rake, slope_change</source>
+        <translation>clase de borde, como la escriben los archivos: eave, rake, slope_change</translation>
+    </message>
+    <message>
+        <source>gauge as the trade names it for the metal</source>
+        <translation>calibre como lo nombra el oficio para el metal</translation>
+    </message>
+    <message>
+        <source>colour ordered</source>
+        <translation>color pedido</translation>
+    </message>
+    <message>
+        <source>what happens at the start of the run: free, mitre, turn_up</source>
+        <translation>lo que pasa en el inicio del tramo: free, mitre, turn_up</translation>
+    </message>
+    <message>
+        <source>what happens at the end of the run</source>
+        <translation>lo que pasa en el final del tramo</translation>
+    </message>
+    <message>
+        <source>none, left or right</source>
+        <translation>ninguna, izquierda o derecha</translation>
+    </message>
+    <message>
+        <source>slope of the roof plane at the run</source>
+        <translation>pendiente del plano de techo en el tramo</translation>
+    </message>
+    <message>
+        <source>slope of the other plane</source>
+        <translation>pendiente del otro plano</translation>
+    </message>
+    <message>
+        <source>thickness of the metal</source>
+        <translation>espesor del metal</translation>
+    </message>
+    <message>
+        <source>flat width across the profile</source>
+        <translation>ancho en plano a través del perfil</translation>
+    </message>
+    <message>
+        <source>measured length of the run</source>
+        <translation>largo medido del tramo</translation>
+    </message>
+    <message>
+        <source>length of the longest piece of the run</source>
+        <translation>largo de la pieza más larga del tramo</translation>
+    </message>
+    <message>
+        <source>length of the shortest piece of the run</source>
+        <translation>largo de la pieza más corta del tramo</translation>
+    </message>
+    <message>
+        <source>pieces on the run</source>
+        <translation>piezas del tramo</translation>
+    </message>
+    <message>
+        <source>how far one piece covers the next</source>
+        <translation>cuánto cubre una pieza a la siguiente</translation>
+    </message>
+    <message>
+        <source>laps are bedded in sealant</source>
+        <translation>los traslapes van sobre sellador</translation>
+    </message>
+    <message>
+        <source>step flashing: length of a piece less the exposure</source>
+        <translation>tapajuntas escalonado: largo de una pieza menos la exposición</translation>
+    </message>
+    <message>
+        <source>what one course of the roofing shows</source>
+        <translation>lo que se ve de una hilada de la cubierta</translation>
+    </message>
+    <message>
+        <source>distance between fasteners of one row</source>
+        <translation>distancia entre las fijaciones de una fila</translation>
+    </message>
+    <message>
+        <source>rows of fasteners</source>
+        <translation>filas de fijaciones</translation>
+    </message>
+    <message>
+        <source>distance between cleats</source>
+        <translation>distancia entre grapas</translation>
+    </message>
+    <message>
+        <source>distance between movement joints, or the run&apos;s length without any</source>
+        <translation>distancia entre juntas de dilatación, o el largo del tramo sin ninguna</translation>
+    </message>
+    <message>
+        <source>height of the plumb face that shows</source>
+        <translation>altura de la cara a plomo que se ve</translation>
+    </message>
+    <message>
+        <source>how far the trim stands up a wall</source>
+        <translation>cuánto sube la moldura por una pared</translation>
+    </message>
+    <message>
+        <source>how far the trim reaches over or under the roofing, on the lesser side</source>
+        <translation>cuánto entra la moldura sobre la cubierta o bajo ella, en el lado menor</translation>
+    </message>
+    <message>
+        <source>how far the trim reaches up the deck</source>
+        <translation>cuánto sube la moldura por el tablero</translation>
+    </message>
+    <message>
+        <source>height of the rib in the middle of a valley</source>
+        <translation>altura del nervio en medio de una limahoya</translation>
+    </message>
+    <message>
+        <source>how far the trim goes into a joint or slot of masonry</source>
+        <translation>cuánto entra la moldura en una junta o ranura de la mampostería</translation>
+    </message>
+    <message>
+        <source>width of a chimney or other obstacle, parallel to the ridge</source>
+        <translation>ancho de una chimenea u otro obstáculo, paralelo a la cumbrera</translation>
+    </message>
+    <message>
+        <source>whether a cricket stands on the upper side of the obstacle</source>
+        <translation>si hay un desviador de agua en el lado alto del obstáculo</translation>
+    </message>
+    <message>
+        <source>height of that cricket at this slope: half the width of the obstacle times the slope</source>
+        <translation>altura de ese desviador con esta pendiente: la mitad del ancho del obstáculo por la pendiente</translation>
+    </message>
+    <message>
+        <source>wind velocity pressure at the building, pounds per square foot</source>
+        <translation>presión del viento en el edificio, libras por pie cuadrado</translation>
+    </message>
+    <message>
+        <source>{what} was {before}, is now {now}</source>
+        <translation>{what} era {before}, ahora es {now}</translation>
+    </message>
+    <message>
+        <source>date wanted</source>
+        <translation>fecha en que se necesita</translation>
+    </message>
+    <message>
+        <source>measured by</source>
+        <translation>midió</translation>
+    </message>
+    <message>
+        <source>folding length</source>
+        <translation>largo de doblado</translation>
+    </message>
+    <message>
+        <source>stock length</source>
+        <translation>largo de existencias</translation>
+    </message>
+    <message>
+        <source>transport length</source>
+        <translation>largo de transporte</translation>
+    </message>
+    <message>
+        <source>shortest piece</source>
+        <translation>pieza más corta</translation>
+    </message>
+    <message>
+        <source>how runs are divided</source>
+        <translation>cómo se dividen los tramos</translation>
+    </message>
+    <message>
+        <source>rule sets</source>
+        <translation>reglas</translation>
+    </message>
+    <message>
+        <source>wind pressure, psf</source>
+        <translation>presión del viento, psf</translation>
+    </message>
+    <message>
+        <source>spare pieces per profile</source>
+        <translation>piezas de repuesto por perfil</translation>
+    </message>
+    <message>
+        <source>is new</source>
+        <translation>es nuevo</translation>
+    </message>
+    <message>
+        <source>is no longer there</source>
+        <translation>ya no está</translation>
+    </message>
+    <message>
+        <source>the chain</source>
+        <translation>la cadena</translation>
+    </message>
+    <message>
+        <source>bearing of the first run</source>
+        <translation>rumbo del primer tramo</translation>
+    </message>
+    <message>
+        <source>width of the obstacle</source>
+        <translation>ancho del obstáculo</translation>
+    </message>
+    <message>
+        <source>number of corners</source>
+        <translation>número de esquinas</translation>
+    </message>
+    <message>
+        <source>interior angle</source>
+        <translation>ángulo interior</translation>
+    </message>
+    <message>
+        <source>level run</source>
+        <translation>tramo a nivel</translation>
+    </message>
+    <message>
+        <source>plan corner</source>
+        <translation>esquina en planta</translation>
+    </message>
+    <message>
+        <source>its repeated measures or texts as entered changed</source>
+        <translation>cambiaron sus medidas repetidas o sus textos escritos</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>marca</translation>
+    </message>
+    <message>
+        <source>is no longer wanted</source>
+        <translation>ya no se quiere</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>customer</source>
+        <translation>cliente</translation>
+    </message>
+    <message>
+        <source>address</source>
+        <translation>dirección</translation>
+    </message>
+    <message>
+        <source>metal</source>
+        <translation>metal</translation>
+    </message>
+    <message>
+        <source>gauge</source>
+        <translation>calibre</translation>
+    </message>
+    <message>
+        <source>colour</source>
+        <translation>color</translation>
+    </message>
+    <message>
+        <source>photos</source>
+        <translation>fotos</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierta</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>clase</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>largo</translation>
+    </message>
+    <message>
+        <source>trim</source>
+        <translation>moldura</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>to the</source>
+        <translation>hacia la</translation>
+    </message>
+    <message>
+        <source>length cut on site</source>
+        <translation>largo cortado en obra</translation>
+    </message>
+    <message>
+        <source>stock length it is cut from</source>
+        <translation>largo de existencias del que se corta</translation>
+    </message>
+    <message>
+        <source>what is left of the stock length</source>
+        <translation>lo que queda del largo de existencias</translation>
+    </message>
+    <message>
+        <source>length of the blank</source>
+        <translation>largo de la lámina plana</translation>
+    </message>
+    <message>
+        <source>length along the run</source>
+        <translation>largo a lo largo del tramo</translation>
+    </message>
+    <message>
+        <source>allowance</source>
+        <translation>añadido</translation>
+    </message>
+    <message>
+        <source>points of the cut at the</source>
+        <translation>puntos del corte en</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>punto</translation>
+    </message>
+    <message>
+        <source>of the cut at the</source>
+        <translation>del corte en</translation>
+    </message>
+    <message>
+        <source>profile</source>
+        <translation>perfil</translation>
+    </message>
+    <message>
+        <source>coloured face</source>
+        <translation>cara pintada</translation>
+    </message>
+    <message>
+        <source>hem at the start</source>
+        <translation>dobladillo inicial</translation>
+    </message>
+    <message>
+        <source>hem at the end</source>
+        <translation>dobladillo final</translation>
+    </message>
+    <message>
+        <source>number of legs</source>
+        <translation>número de alas</translation>
+    </message>
+    <message>
+        <source>turn of bend</source>
+        <translation>giro del doblez</translation>
+    </message>
+    <message>
+        <source>inside radius of bend</source>
+        <translation>radio interior del doblez</translation>
+    </message>
+    <message>
+        <source>, flat</source>
+        <translation>plano</translation>
+    </message>
+    <message>
+        <source>, inside radius</source>
+        <translation>radio interior</translation>
+    </message>
+    <message>
+        <source>, count</source>
+        <translation>cantidad</translation>
+    </message>
+    <message>
+        <source>, length</source>
+        <translation>largo</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation>cantidad</translation>
+    </message>
+    <message>
+        <source>thickness</source>
+        <translation>espesor</translation>
+    </message>
+    <message>
+        <source>girth</source>
+        <translation>desarrollo</translation>
+    </message>
+    <message>
+        <source>Plan of</source>
+        <translation>Planta de</translation>
+    </message>
+    <message>
+        <source>runs</source>
+        <translation>tramos</translation>
+    </message>
+    <message>
+        <source>Outside lengths. Fold angles: 0° is flat.</source>
+        <translation>Largos por fuera. Ángulos de doblez: 0° es plano.</translation>
+    </message>
+    <message>
+        <source>Outside lengths. Included angles: 180° is flat.</source>
+        <translation>Largos por fuera. Ángulos interiores: 180° es plano.</translation>
+    </message>
+    <message>
+        <source>Metal drawn thicker than it is.</source>
+        <translation>El metal se dibuja más grueso de lo que es.</translation>
+    </message>
+    <message>
+        <source>Shortest parts drawn larger.</source>
+        <translation>Las partes más cortas se dibujan más grandes.</translation>
+    </message>
+    <message>
+        <source>No room for</source>
+        <translation>No caben</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>escala</translation>
+    </message>
+    <message>
+        <source>closed hem</source>
+        <translation>dobladillo cerrado</translation>
+    </message>
+    <message>
+        <source>open hem</source>
+        <translation>dobladillo abierto</translation>
+    </message>
+    <message>
+        <source>teardrop hem</source>
+        <translation>dobladillo de gota</translation>
+    </message>
+    <message>
+        <source>first edge</source>
+        <translation>primer borde</translation>
+    </message>
+    <message>
+        <source>last edge</source>
+        <translation>último borde</translation>
+    </message>
+    <message>
+        <source>Section of</source>
+        <translation>Sección de</translation>
+    </message>
+    <message>
+        <source>From the first edge</source>
+        <translation>Desde el primer borde:</translation>
+    </message>
+    <message>
+        <source>fold</source>
+        <translation>doblez de</translation>
+    </message>
+    <message>
+        <source>to the left</source>
+        <translation>a la izquierda</translation>
+    </message>
+    <message>
+        <source>to the right</source>
+        <translation>a la derecha</translation>
+    </message>
+    <message>
+        <source>Coloured face on the</source>
+        <translation>Cara pintada a la</translation>
+    </message>
+    <message>
+        <source>of the path.</source>
+        <translation>del recorrido.</translation>
+    </message>
+    <message>
+        <source>hem</source>
+        <translation>dobladillo</translation>
+    </message>
+    <message>
+        <source>Coping</source>
+        <translation>Albardilla</translation>
+    </message>
+    <message>
+        <source>Covers the top of a parapet and falls towards the roof. Both faces hang over cleats and end in a kick.</source>
+        <translation>Cubre lo alto de un parapeto con caída hacia el techo. Las dos caras cuelgan sobre grapas y terminan en una pestaña.</translation>
+    </message>
+    <message>
+        <source>Thickness of the wall, with its cladding</source>
+        <translation>Espesor de la pared, con su revestimiento</translation>
+    </message>
+    <message>
+        <source>Height of the outer face</source>
+        <translation>Altura de la cara exterior</translation>
+    </message>
+    <message>
+        <source>Height of the face towards the roof</source>
+        <translation>Altura de la cara hacia el techo</translation>
+    </message>
+    <message>
+        <source>Kick towards the roof</source>
+        <translation>Pestaña hacia el techo</translation>
+    </message>
+    <message>
+        <source>Face towards the roof</source>
+        <translation>Cara hacia el techo</translation>
+    </message>
+    <message>
+        <source>Top</source>
+        <translation>Parte alta</translation>
+    </message>
+    <message>
+        <source>Outer face</source>
+        <translation>Cara exterior</translation>
+    </message>
+    <message>
+        <source>Kick</source>
+        <translation>Pestaña</translation>
+    </message>
+    <message>
+        <source>Counterflashing</source>
+        <translation>Contratapajuntas</translation>
+    </message>
+    <message>
+        <source>Let into a masonry joint over a base flashing: turned up inside the joint, out to the face of the wall, down over the base flashing.</source>
+        <translation>Metido en una junta de la mampostería sobre un tapajuntas de base: vuelto hacia arriba dentro de la junta, afuera hasta la cara de la pared, abajo sobre el tapajuntas de base.</translation>
+    </message>
+    <message>
+        <source>Cover over the base flashing</source>
+        <translation>Cuánto cubre el tapajuntas de base</translation>
+    </message>
+    <message>
+        <source>Turn-up in the joint</source>
+        <translation>Vuelta en la junta</translation>
+    </message>
+    <message>
+        <source>Leg in the joint</source>
+        <translation>Ala en la junta</translation>
+    </message>
+    <message>
+        <source>Face</source>
+        <translation>Cara</translation>
+    </message>
+    <message>
+        <source>Eave drip edge, square-cut fascia</source>
+        <translation>Goterón de alero, fascia a escuadra</translation>
+    </message>
+    <message>
+        <source>As the eave drip edge, where the fascia stands square to the deck and not plumb.</source>
+        <translation>Como el goterón de alero, donde la fascia está a escuadra con el tablero y no a plomo.</translation>
+    </message>
+    <message>
+        <source>Height of the face</source>
+        <translation>Altura de la cara</translation>
+    </message>
+    <message>
+        <source>Deck flange</source>
+        <translation>Ala sobre el tablero</translation>
+    </message>
+    <message>
+        <source>Eave drip edge</source>
+        <translation>Goterón de alero</translation>
+    </message>
+    <message>
+        <source>Under the underlayment, on the deck along a level eave; the face hangs plumb in front of the fascia and the kick throws the water off. At a fascia cut square to the rafters use the square-cut form.</source>
+        <translation>Bajo la membrana, sobre el tablero a lo largo de un alero a nivel; la cara cuelga a plomo delante de la fascia y la pestaña aleja el agua. Si la fascia está cortada a escuadra con los cabios use la forma a escuadra.</translation>
+    </message>
+    <message>
+        <source>Fascia cover</source>
+        <translation>Cubierta de fascia</translation>
+    </message>
+    <message>
+        <source>Covers a fascia board from behind the drip edge down and returns under it against the soffit. The top edge is hidden by the drip edge.</source>
+        <translation>Cubre la tabla de fascia desde atrás del goterón hacia abajo y regresa por debajo contra el sofito. El goterón esconde el borde de arriba.</translation>
+    </message>
+    <message>
+        <source>Height of the fascia</source>
+        <translation>Altura de la fascia</translation>
+    </message>
+    <message>
+        <source>Return under the fascia</source>
+        <translation>Regreso bajo la fascia</translation>
+    </message>
+    <message>
+        <source>Gravel edge</source>
+        <translation>Borde de grava</translation>
+    </message>
+    <message>
+        <source>At the edge of a low-slope roof: the flange is nailed under the roofing and stripped in, the dam holds the gravel, the face covers the edge and hooks over a continuous strip.</source>
+        <translation>En el borde de un techo de poca pendiente: el ala se clava bajo la cubierta y se sella con tiras, el dique detiene la grava, la cara cubre el borde y se engancha en una tira continua.</translation>
+    </message>
+    <message>
+        <source>Height of the dam</source>
+        <translation>Altura del dique</translation>
+    </message>
+    <message>
+        <source>Height of the face below the roof edge</source>
+        <translation>Altura de la cara bajo el borde del techo</translation>
+    </message>
+    <message>
+        <source>Flange</source>
+        <translation>Ala de clavado</translation>
+    </message>
+    <message>
+        <source>Dam</source>
+        <translation>Dique</translation>
+    </message>
+    <message>
+        <source>Hooked edge</source>
+        <translation>Borde enganchado</translation>
+    </message>
+    <message>
+        <source>Gutter apron</source>
+        <translation>Faldón de canaleta</translation>
+    </message>
+    <message>
+        <source>On the deck at an eave with a gutter: the face reaches over the gutter&apos;s back and its kick leads the water in.</source>
+        <translation>Sobre el tablero en un alero con canaleta: la cara pasa sobre la espalda de la canaleta y su pestaña lleva el agua adentro.</translation>
+    </message>
+    <message>
+        <source>Depth of the face into the gutter</source>
+        <translation>Cuánto entra la cara en la canaleta</translation>
+    </message>
+    <message>
+        <source>Lip into the gutter</source>
+        <translation>Labio hacia la canaleta</translation>
+    </message>
+    <message>
+        <source>Head Z</source>
+        <translation>Z de dintel</translation>
+    </message>
+    <message>
+        <source>Over the head of a door or window: up behind the cladding, out over the trim with a fall, down in front of it. The ends are turned up or closed.</source>
+        <translation>Sobre el dintel de una puerta o ventana: sube detrás del revestimiento, sale con caída sobre la moldura y baja por delante. Los extremos van vueltos hacia arriba o cerrados.</translation>
+    </message>
+    <message>
+        <source>Projection of the trim from the wall</source>
+        <translation>Cuánto sale la moldura de la pared</translation>
+    </message>
+    <message>
+        <source>Wall leg</source>
+        <translation>Ala de pared</translation>
+    </message>
+    <message>
+        <source>Ledge</source>
+        <translation>Repisa</translation>
+    </message>
+    <message>
+        <source>Lip</source>
+        <translation>Labio</translation>
+    </message>
+    <message>
+        <source>Headwall apron</source>
+        <translation>Faldón de pared frontal</translation>
+    </message>
+    <message>
+        <source>Where the top of a roof plane meets a wall: the wall leg goes up behind the cladding, the roof leg lies over the roofing.</source>
+        <translation>Donde lo alto de un plano de techo llega a una pared: el ala de pared sube detrás del revestimiento, el ala de techo va sobre la cubierta.</translation>
+    </message>
+    <message>
+        <source>Roof leg</source>
+        <translation>Ala de techo</translation>
+    </message>
+    <message>
+        <source>Hip cap</source>
+        <translation>Tapa de limatesa</translation>
+    </message>
+    <message>
+        <source>Covers a hip, from the low end up. The turn is the crease of the two planes, square to the hip; for unequal slopes the drawing shows it upright, the piece is the same.</source>
+        <translation>Cubre una limatesa, desde el extremo bajo hacia arriba. El giro es la arista de los dos planos, a escuadra con la limatesa; con pendientes desiguales el dibujo la muestra derecha, la pieza es la misma.</translation>
+    </message>
+    <message>
+        <source>Wing on the plane before the hip</source>
+        <translation>Ala en el plano antes de la limatesa</translation>
+    </message>
+    <message>
+        <source>Wing on the plane after the hip</source>
+        <translation>Ala en el plano después de la limatesa</translation>
+    </message>
+    <message>
+        <source>Inside corner</source>
+        <translation>Esquina interior</translation>
+    </message>
+    <message>
+        <source>Lines a vertical inside corner of a wall, from the low end up. Section seen from above.</source>
+        <translation>Forra una esquina interior vertical de pared, desde el extremo bajo hacia arriba. Sección vista desde arriba.</translation>
+    </message>
+    <message>
+        <source>Face on the wall before the corner</source>
+        <translation>Cara en la pared antes de la esquina</translation>
+    </message>
+    <message>
+        <source>Face on the wall after the corner</source>
+        <translation>Cara en la pared después de la esquina</translation>
+    </message>
+    <message>
+        <source>Jamb trim</source>
+        <translation>Moldura de jamba</translation>
+    </message>
+    <message>
+        <source>Beside a window or door: one face on the wall, one into the opening, from the low end up. Section seen from above, the wall before the opening.</source>
+        <translation>Al lado de una ventana o puerta: una cara en la pared, otra en la abertura, desde el extremo bajo hacia arriba. Sección vista desde arriba, la pared antes de la abertura.</translation>
+    </message>
+    <message>
+        <source>Depth of the reveal</source>
+        <translation>Profundidad del vano</translation>
+    </message>
+    <message>
+        <source>Face on the wall</source>
+        <translation>Cara en la pared</translation>
+    </message>
+    <message>
+        <source>Leg into the opening</source>
+        <translation>Ala en la abertura</translation>
+    </message>
+    <message>
+        <source>Open valley with centre rib</source>
+        <translation>Limahoya abierta con nervio central</translation>
+    </message>
+    <message>
+        <source>Lines an open valley from the low end up, each piece over the one below. The rib keeps the water of one plane from running under the other; where the flows are unequal make it 1-1/2 in (CDA). The edges are folded up under the roofing, held by cleats at 12 in, no nail through the metal.</source>
+        <translation>Forra una limahoya abierta desde el extremo bajo hacia arriba, cada pieza sobre la de abajo. El nervio impide que el agua de un plano se meta bajo el otro; donde los caudales son desiguales hágalo de 1-1/2 in (CDA). Los bordes se doblan hacia arriba bajo la cubierta, sujetos con grapas cada 12 in, ningún clavo atraviesa el metal.</translation>
+    </message>
+    <message>
+        <source>Height of the centre rib</source>
+        <translation>Altura del nervio central</translation>
+    </message>
+    <message>
+        <source>Width of each wing</source>
+        <translation>Ancho de cada ala</translation>
+    </message>
+    <message>
+        <source>Wing on the plane before the valley</source>
+        <translation>Ala en el plano antes de la limahoya</translation>
+    </message>
+    <message>
+        <source>Rib, first side</source>
+        <translation>Nervio, primer lado</translation>
+    </message>
+    <message>
+        <source>Rib, second side</source>
+        <translation>Nervio, segundo lado</translation>
+    </message>
+    <message>
+        <source>Wing on the plane after the valley</source>
+        <translation>Ala en el plano después de la limahoya</translation>
+    </message>
+    <message>
+        <source>Open valley</source>
+        <translation>Limahoya abierta</translation>
+    </message>
+    <message>
+        <source>Lines an open valley from the low end up, each piece over the one below, for roofs whose planes shed alike; where the flows are unequal take the one with a centre rib. The edges are folded up under the roofing, held by cleats at 12 in, no nail through the metal.</source>
+        <translation>Forra una limahoya abierta desde el extremo bajo hacia arriba, cada pieza sobre la de abajo, para techos cuyos planos escurren parejo; donde los caudales son desiguales use la de nervio central. Los bordes se doblan hacia arriba bajo la cubierta, sujetos con grapas cada 12 in, ningún clavo atraviesa el metal.</translation>
+    </message>
+    <message>
+        <source>Outside corner</source>
+        <translation>Esquina exterior</translation>
+    </message>
+    <message>
+        <source>Covers a vertical outside corner of a wall, over the cladding, from the low end up. Section seen from above.</source>
+        <translation>Cubre una esquina exterior vertical de pared, sobre el revestimiento, desde el extremo bajo hacia arriba. Sección vista desde arriba.</translation>
+    </message>
+    <message>
+        <source>Rake drip edge</source>
+        <translation>Goterón de hastial</translation>
+    </message>
+    <message>
+        <source>Over the underlayment along a rake, from the low end up; laps over the eave drip edge at the corner. The section is square to the rake, so the slope does not enter.</source>
+        <translation>Sobre la membrana a lo largo de un hastial, desde el extremo bajo hacia arriba; en la esquina traslapa el goterón de alero. La sección es a escuadra con el hastial, así que la pendiente no cuenta.</translation>
+    </message>
+    <message>
+        <source>Rake trim</source>
+        <translation>Moldura de hastial</translation>
+    </message>
+    <message>
+        <source>Covers the edge of the roofing along a rake: the top leg lies on the roofing, the face hangs in front of the barge board. Pieces go on from the low end up; the low end is closed.</source>
+        <translation>Cubre el borde de la cubierta a lo largo de un hastial: el ala de arriba va sobre la cubierta, la cara cuelga delante de la tabla de hastial. Las piezas van desde el extremo bajo hacia arriba; el extremo bajo va cerrado.</translation>
+    </message>
+    <message>
+        <source>Top leg</source>
+        <translation>Ala de arriba</translation>
+    </message>
+    <message>
+        <source>Ridge cap</source>
+        <translation>Tapa de cumbrera</translation>
+    </message>
+    <message>
+        <source>Covers a ridge; the first wing lies on the plane of the run&apos;s slope, the second on the other. Laps away from the wind.</source>
+        <translation>Cubre una cumbrera; la primera ala va en el plano de la pendiente del tramo, la segunda en el otro. Traslapa de espaldas al viento.</translation>
+    </message>
+    <message>
+        <source>Wing on the plane of the run</source>
+        <translation>Ala en el plano del tramo</translation>
+    </message>
+    <message>
+        <source>Wing on the other plane</source>
+        <translation>Ala en el otro plano</translation>
+    </message>
+    <message>
+        <source>Sidewall flashing</source>
+        <translation>Tapajuntas de pared lateral</translation>
+    </message>
+    <message>
+        <source>Continuous flashing where a roof plane runs beside a wall, from the low end up; the low end is turned out as a kick-out. The edge on the roof is folded up as a stop for water under the roofing.</source>
+        <translation>Tapajuntas continuo donde un plano de techo corre junto a una pared, desde el extremo bajo hacia arriba; el extremo bajo se abre hacia afuera como desviador. El borde en el techo se dobla hacia arriba para detener el agua bajo la cubierta.</translation>
+    </message>
+    <message>
+        <source>Sill flashing</source>
+        <translation>Tapajuntas de antepecho</translation>
+    </message>
+    <message>
+        <source>Under a window or door sill: a back dam turned up inside, out with a fall, down over the cladding with a kick. The ends are turned up against the jambs.</source>
+        <translation>Bajo el antepecho de una ventana o puerta: un dique atrás vuelto hacia arriba por dentro, afuera con caída, abajo sobre el revestimiento con una pestaña. Los extremos van vueltos hacia arriba contra las jambas.</translation>
+    </message>
+    <message>
+        <source>Depth of the sill</source>
+        <translation>Profundidad del antepecho</translation>
+    </message>
+    <message>
+        <source>Back dam</source>
+        <translation>Dique de atrás</translation>
+    </message>
+    <message>
+        <source>Sill</source>
+        <translation>Antepecho</translation>
+    </message>
+    <message>
+        <source>Slope change</source>
+        <translation>Cambio de pendiente</translation>
+    </message>
+    <message>
+        <source>Where a roof plane meets a steeper or flatter one: under the roofing above, over the roofing below.</source>
+        <translation>Donde un plano de techo llega a otro más inclinado o más plano: bajo la cubierta de arriba, sobre la cubierta de abajo.</translation>
+    </message>
+    <message>
+        <source>Leg under the upper roofing</source>
+        <translation>Ala bajo la cubierta de arriba</translation>
+    </message>
+    <message>
+        <source>Leg over the lower roofing</source>
+        <translation>Ala sobre la cubierta de abajo</translation>
+    </message>
+    <message>
+        <source>Step flashing</source>
+        <translation>Tapajuntas escalonado</translation>
+    </message>
+    <message>
+        <source>One piece per course of roofing beside a wall, each over the course below and under the next.</source>
+        <translation>Una pieza por hilada de cubierta junto a una pared, cada una sobre la hilada de abajo y bajo la siguiente.</translation>
+    </message>
+    <message>
+        <source>Wall base</source>
+        <translation>Base de pared</translation>
+    </message>
+    <message>
+        <source>At the foot of the wall cladding: up behind it, out with a fall under its lower edge, down past the foundation, and a kick.</source>
+        <translation>Al pie del revestimiento de pared: sube por detrás, sale con caída bajo su borde inferior, baja más allá del cimiento, y una pestaña.</translation>
+    </message>
+    <message>
+        <source>Depth under the cladding</source>
+        <translation>Profundidad bajo el revestimiento</translation>
+    </message>
+    <message>
+        <source>Height of the face below</source>
+        <translation>Altura de la cara de abajo</translation>
+    </message>
+    <message>
+        <source>Copper handbook: flashing</source>
+        <translation>Manual del cobre: tapajuntas</translation>
+    </message>
+    <message>
+        <source>Codes differ: the local code and a licensed professional decide.</source>
+        <translation>Los códigos varían: deciden el código local y un profesional con licencia.</translation>
+    </message>
+    <message>
+        <source>Copper of {thickness} is thinner than the 16 oz that open valleys need</source>
+        <translation>Cobre de {thickness} es más delgado que las 16 oz que necesitan las limahoyas abiertas</translation>
+    </message>
+    <message>
+        <source>Choose 16 oz or heavier.</source>
+        <translation>Elija 16 oz o más pesado.</translation>
+    </message>
+    <message>
+        <source>Valley pieces lap {lap}; at least {demanded} is asked for</source>
+        <translation>Las piezas de limahoya traslapan {lap}; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Lap the pieces further.</source>
+        <translation>Aumente el traslape de las piezas.</translation>
+    </message>
+    <message>
+        <source>The details of copper valleys are for slopes of at least {demanded}; this one is {slope}</source>
+        <translation>Los detalles de limahoyas de cobre son para pendientes de por lo menos {demanded}; esta es {slope}</translation>
+    </message>
+    <message>
+        <source>Ask for a detail for low slopes.</source>
+        <translation>Pida un detalle para poca pendiente.</translation>
+    </message>
+    <message>
+        <source>A coping piece is {piece_length} long; lengths of 8 or 10 ft are asked for</source>
+        <translation>Una pieza de albardilla mide {piece_length}; se piden largos de 8 o 10 ft</translation>
+    </message>
+    <message>
+        <source>Set the longest piece of the order to 10 ft.</source>
+        <translation>Ponga en 10 ft la pieza más larga del pedido.</translation>
+    </message>
+    <message>
+        <source>Gravel stops lap {lap}; at least {demanded} is asked for</source>
+        <translation>Los bordes de grava traslapan {lap}; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>The gravel stop is nailed every {fastener_spacing}; at most {demanded} is asked for</source>
+        <translation>El borde de grava se clava cada {fastener_spacing}; se piden {demanded} a lo más</translation>
+    </message>
+    <message>
+        <source>Set the nails closer.</source>
+        <translation>Ponga los clavos más juntos.</translation>
+    </message>
+    <message>
+        <source>The flange on the roof is {leg.flange} wide; at most {demanded} is asked for</source>
+        <translation>El ala en el techo tiene {leg.flange} de ancho; se piden {demanded} a lo más</translation>
+    </message>
+    <message>
+        <source>Make the flange narrower.</source>
+        <translation>Haga más angosta el ala.</translation>
+    </message>
+    <message>
+        <source>The gravel stop is {measure.dam_height} high; at least {demanded} is asked for</source>
+        <translation>El borde de grava tiene {measure.dam_height} de alto; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Make the dam higher.</source>
+        <translation>Haga más alto el dique.</translation>
+    </message>
+    <message>
+        <source>Rake strips lap {lap}; at least {demanded} in the direction of flow is asked for</source>
+        <translation>Las tiras de hastial traslapan {lap}; se piden por lo menos {demanded} en el sentido del agua</translation>
+    </message>
+    <message>
+        <source>A narrow strip held along its edge is nailed every {fastener_spacing}; at most {demanded}, staggered, is asked for</source>
+        <translation>Una tira angosta sujeta por su borde se clava cada {fastener_spacing}; se piden {demanded} a lo más, al tresbolillo</translation>
+    </message>
+    <message>
+        <source>The wind velocity pressure is {velocity_pressure_psf} lb/sq ft; the table of copper fascias ends at {demanded}</source>
+        <translation>La presión del viento es {velocity_pressure_psf} lb/pie²; la tabla de fascias de cobre termina en {demanded}</translation>
+    </message>
+    <message>
+        <source>Have the face and its fixing designed.</source>
+        <translation>Haga calcular la cara y su fijación.</translation>
+    </message>
+    <message>
+        <source>A face of {face_height} in 16 oz copper is higher than {demanded} at a wind velocity pressure of {velocity_pressure_psf} lb/sq ft</source>
+        <translation>Una cara de {face_height} en cobre de 16 oz es más alta que {demanded} con una presión del viento de {velocity_pressure_psf} lb/pie²</translation>
+    </message>
+    <message>
+        <source>Choose heavier copper, a lower face, or two pieces.</source>
+        <translation>Elija cobre más pesado, una cara más baja o dos piezas.</translation>
+    </message>
+    <message>
+        <source>A face of {face_height} in 20 oz copper is higher than {demanded} at a wind velocity pressure of {velocity_pressure_psf} lb/sq ft</source>
+        <translation>Una cara de {face_height} en cobre de 20 oz es más alta que {demanded} con una presión del viento de {velocity_pressure_psf} lb/pie²</translation>
+    </message>
+    <message>
+        <source>A face of {face_height} in 24 oz copper is higher than {demanded} at a wind velocity pressure of {velocity_pressure_psf} lb/sq ft</source>
+        <translation>Una cara de {face_height} en cobre de 24 oz es más alta que {demanded} con una presión del viento de {velocity_pressure_psf} lb/pie²</translation>
+    </message>
+    <message>
+        <source>A face of {face_height} in 32 oz copper is higher than {demanded} at a wind velocity pressure of {velocity_pressure_psf} lb/sq ft</source>
+        <translation>Una cara de {face_height} en cobre de 32 oz es más alta que {demanded} con una presión del viento de {velocity_pressure_psf} lb/pie²</translation>
+    </message>
+    <message>
+        <source>A face of {face_height} in 16 oz copper is higher than the {demanded} allowed even in the least wind</source>
+        <translation>Una cara de {face_height} en cobre de 16 oz es más alta que los {demanded} permitidos aun con el viento más débil</translation>
+    </message>
+    <message>
+        <source>Choose heavier copper, a lower face, or two pieces. Stronger wind allows less.</source>
+        <translation>Elija cobre más pesado, una cara más baja o dos piezas. Un viento más fuerte permite menos.</translation>
+    </message>
+    <message>
+        <source>A face of {face_height} in 20 oz copper is higher than the {demanded} allowed even in the least wind</source>
+        <translation>Una cara de {face_height} en cobre de 20 oz es más alta que los {demanded} permitidos aun con el viento más débil</translation>
+    </message>
+    <message>
+        <source>A face of {face_height} in 24 oz copper is higher than the {demanded} allowed even in the least wind</source>
+        <translation>Una cara de {face_height} en cobre de 24 oz es más alta que los {demanded} permitidos aun con el viento más débil</translation>
+    </message>
+    <message>
+        <source>A face of {face_height} in 32 oz copper is higher than the {demanded} allowed even in the least wind</source>
+        <translation>Una cara de {face_height} en cobre de 32 oz es más alta que los {demanded} permitidos aun con el viento más débil</translation>
+    </message>
+    <message>
+        <source>Building code: roof flashing</source>
+        <translation>Código de construcción: tapajuntas de techo</translation>
+    </message>
+    <message>
+        <source>The face of the drip edge is {face_height} high; at least {demanded} is asked for</source>
+        <translation>La cara del goterón tiene {face_height} de alto; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Make the face higher.</source>
+        <translation>Haga más alta la cara.</translation>
+    </message>
+    <message>
+        <source>Drip edge laps {lap}; at least {demanded} is asked for</source>
+        <translation>El goterón traslapa {lap}; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>The drip edge reaches {deck_width} up the deck; at least {demanded} is asked for</source>
+        <translation>El goterón sube {deck_width} por el tablero; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Make the deck leg longer.</source>
+        <translation>Haga más larga el ala sobre el tablero.</translation>
+    </message>
+    <message>
+        <source>The drip edge is fastened every {fastener_spacing}; at most {demanded} is asked for</source>
+        <translation>El goterón se fija cada {fastener_spacing}; se piden {demanded} a lo más</translation>
+    </message>
+    <message>
+        <source>Set the fasteners closer.</source>
+        <translation>Ponga las fijaciones más juntas.</translation>
+    </message>
+    <message>
+        <source>Metal of {thickness} is thinner than the {demanded} that roof flashing needs</source>
+        <translation>Metal de {thickness} es más delgado que los {demanded} que necesita el tapajuntas de techo</translation>
+    </message>
+    <message>
+        <source>Choose a heavier gauge.</source>
+        <translation>Elija un calibre más pesado.</translation>
+    </message>
+    <message>
+        <source>Residential code: roof flashing</source>
+        <translation>Código residencial: tapajuntas de techo</translation>
+    </message>
+    <message>
+        <source>The face of the drip edge is {face_height} high and cannot reach {demanded} below the sheathing</source>
+        <translation>La cara del goterón tiene {face_height} de alto y no puede llegar {demanded} por debajo del tablero</translation>
+    </message>
+    <message>
+        <source>Choose a heavier gauge. The thickness decides, not the gauge number: gauges of different metals differ.</source>
+        <translation>Elija un calibre más pesado. Decide el espesor, no el número de calibre: los calibres de metales distintos son distintos.</translation>
+    </message>
+    <message>
+        <source>Base and cap flashing of {thickness} is thinner than {demanded}</source>
+        <translation>Tapajuntas de base y de cubierta de {thickness} es más delgado que {demanded}</translation>
+    </message>
+    <message>
+        <source>The valley lining is {girth} wide flat; an open valley lined with metal needs at least {demanded}</source>
+        <translation>El forro de limahoya tiene {girth} de ancho en plano; una limahoya abierta forrada de metal necesita por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Make the wings wider.</source>
+        <translation>Haga más anchas las alas.</translation>
+    </message>
+    <message>
+        <source>Cold-rolled copper of {thickness} is thinner than the {demanded} the table asks for in a valley</source>
+        <translation>Cobre laminado en frío de {thickness} es más delgado que los {demanded} que pide la tabla en una limahoya</translation>
+    </message>
+    <message>
+        <source>Aluminium of {thickness} is thinner than the {demanded} the table asks for in a valley</source>
+        <translation>Aluminio de {thickness} es más delgado que los {demanded} que pide la tabla en una limahoya</translation>
+    </message>
+    <message>
+        <source>Zinc of {thickness} is thinner than the {demanded} the table asks for in a valley</source>
+        <translation>Zinc de {thickness} es más delgado que los {demanded} que pide la tabla en una limahoya</translation>
+    </message>
+    <message>
+        <source>Galvanised steel of {thickness} is thinner than the {demanded} the table asks for in a valley</source>
+        <translation>Acero galvanizado de {thickness} es más delgado que los {demanded} que pide la tabla en una limahoya</translation>
+    </message>
+    <message>
+        <source>The flashing stands {wall_height} up the wall; at least {demanded} is asked for</source>
+        <translation>El tapajuntas sube {wall_height} por la pared; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Make the wall leg longer.</source>
+        <translation>Haga más larga el ala de pared.</translation>
+    </message>
+    <message>
+        <source>The flashing reaches {roof_width} under the roofing; at least {demanded} is asked for</source>
+        <translation>El tapajuntas entra {roof_width} bajo la cubierta; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Make the roof leg longer.</source>
+        <translation>Haga más larga el ala de techo.</translation>
+    </message>
+    <message>
+        <source>The valley reaches {roof_width} from its centre line; under metal shingles at least {demanded} each way is asked for</source>
+        <translation>La limahoya llega a {roof_width} de su línea central; bajo tejas de metal se piden por lo menos {demanded} a cada lado</translation>
+    </message>
+    <message>
+        <source>Make the wings wider if the roof is laid with metal shingles.</source>
+        <translation>Haga más anchas las alas si el techo lleva tejas de metal.</translation>
+    </message>
+    <message>
+        <source>The splash rib is {rib_height} high; under metal shingles at least {demanded} is asked for</source>
+        <translation>El nervio contra salpicaduras tiene {rib_height} de alto; bajo tejas de metal se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Make the rib higher if the roof is laid with metal shingles.</source>
+        <translation>Haga más alto el nervio si el techo lleva tejas de metal.</translation>
+    </message>
+    <message>
+        <source>The valley laps {lap}; under metal shingles at least {demanded} is asked for</source>
+        <translation>La limahoya traslapa {lap}; bajo tejas de metal se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>A chimney or penetration {width} wide, parallel to the ridge, needs a cricket or saddle on its upper side</source>
+        <translation>Una chimenea o paso de {width} de ancho, paralelo a la cumbrera, necesita un desviador de agua en su lado alto</translation>
+    </message>
+    <message>
+        <source>Plan a cricket: its height is half the width times the slope.</source>
+        <translation>Planee un desviador de agua: su altura es la mitad del ancho por la pendiente.</translation>
+    </message>
+    <message>
+        <source>Trade manuals: flashing</source>
+        <translation>Manuales del oficio: tapajuntas</translation>
+    </message>
+    <message>
+        <source>The counterflashing covers the base flashing by {leg.face}; at least {demanded} is asked for</source>
+        <translation>El contratapajuntas cubre el tapajuntas de base {leg.face}; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Make the face longer.</source>
+        <translation>Haga más larga la cara.</translation>
+    </message>
+    <message>
+        <source>Base flashing stands {wall_height} up the wall; at least {demanded} is asked for</source>
+        <translation>El tapajuntas de base sube {wall_height} por la pared; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Flashing laps {lap} at its joints; at least {demanded} is asked for</source>
+        <translation>El tapajuntas traslapa {lap} en sus juntas; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Metal of {thickness} is thinner than the {demanded} (0.021 in) asked for in {metal}</source>
+        <translation>Metal de {thickness} es más delgado que los {demanded} (0.021 in) que se piden en {metal}</translation>
+    </message>
+    <message>
+        <source>Metal of {thickness} is thicker than the {demanded} (0.044 in) allowed in {metal}</source>
+        <translation>Metal de {thickness} es más grueso que los {demanded} (0.044 in) que se permiten en {metal}</translation>
+    </message>
+    <message>
+        <source>Choose a lighter gauge.</source>
+        <translation>Elija un calibre más ligero.</translation>
+    </message>
+    <message>
+        <source>Metal of {thickness} is thinner than the {demanded} (16 oz) asked for in {metal}</source>
+        <translation>Metal de {thickness} es más delgado que los {demanded} (16 oz) que se piden en {metal}</translation>
+    </message>
+    <message>
+        <source>Metal of {thickness} is thicker than the {demanded} (20 oz) allowed in {metal}</source>
+        <translation>Metal de {thickness} es más grueso que los {demanded} (20 oz) que se permiten en {metal}</translation>
+    </message>
+    <message>
+        <source>Metal of {thickness} is thinner than the {demanded} (26 ga) asked for in {metal}</source>
+        <translation>Metal de {thickness} es más delgado que los {demanded} (26 ga) que se piden en {metal}</translation>
+    </message>
+    <message>
+        <source>Metal of {thickness} is thicker than the {demanded} (22 ga) allowed in {metal}</source>
+        <translation>Metal de {thickness} es más grueso que los {demanded} (22 ga) que se permiten en {metal}</translation>
+    </message>
+    <message>
+        <source>Metal of {thickness} is thinner than the {demanded} (28 ga) asked for in {metal}</source>
+        <translation>Metal de {thickness} es más delgado que los {demanded} (28 ga) que se piden en {metal}</translation>
+    </message>
+    <message>
+        <source>The face is {face_height} high; over {demanded} it is made in two pieces or with ribs</source>
+        <translation>La cara tiene {face_height} de alto; de más de {demanded} se hace en dos piezas o con nervios</translation>
+    </message>
+    <message>
+        <source>Divide the face, or give it ribs.</source>
+        <translation>Divida la cara, o póngale nervios.</translation>
+    </message>
+    <message>
+        <source>Sealed end laps are {lap}; at least {demanded} is asked for</source>
+        <translation>Los traslapes sellados son de {lap}; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>End laps without sealant are {lap}; at least {demanded} is asked for</source>
+        <translation>Los traslapes sin sellador son de {lap}; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Lap the pieces further, or seal the laps.</source>
+        <translation>Aumente el traslape de las piezas, o selle los traslapes.</translation>
+    </message>
+    <message>
+        <source>The ridge cap covers {roof_width} on its lesser side; at least {demanded} is asked for even in light wind</source>
+        <translation>La tapa de cumbrera cubre {roof_width} en su lado menor; se piden por lo menos {demanded} aun con viento débil</translation>
+    </message>
+    <message>
+        <source>The zinc runs {joint_interval} without a movement joint; at most {demanded} is asked for at copings and roof edges</source>
+        <translation>El zinc corre {joint_interval} sin junta de dilatación; se piden {demanded} a lo más en albardillas y bordes de techo</translation>
+    </message>
+    <message>
+        <source>Plan movement joints, evenly spaced.</source>
+        <translation>Planee juntas de dilatación, a distancias iguales.</translation>
+    </message>
+    <message>
+        <source>The zinc runs {joint_interval} without a movement joint; at most {demanded} is asked for at eaves</source>
+        <translation>El zinc corre {joint_interval} sin junta de dilatación; se piden {demanded} a lo más en aleros</translation>
+    </message>
+    <message>
+        <source>Guide specification: sheet-metal flashing</source>
+        <translation>Especificación guía: tapajuntas de lámina</translation>
+    </message>
+    <message>
+        <source>The longest piece of a run in several pieces is {piece_length}; full pieces of at least {demanded} are asked for, shorter ones at corners and ends only</source>
+        <translation>La pieza más larga de un tramo en varias piezas es de {piece_length}; se piden piezas completas de por lo menos {demanded}, más cortas solo en esquinas y extremos</translation>
+    </message>
+    <message>
+        <source>Lay full lengths and one remainder.</source>
+        <translation>Ponga largos completos y un solo resto.</translation>
+    </message>
+    <message>
+        <source>A piece is {piece_length} long; at most {demanded} is asked for</source>
+        <translation>Una pieza mide {piece_length}; se piden {demanded} a lo más</translation>
+    </message>
+    <message>
+        <source>Metal {girth} wide is held by cleats every {cleat_spacing}; at most {demanded} is asked for</source>
+        <translation>Metal de {girth} de ancho va sujeto con grapas cada {cleat_spacing}; se piden {demanded} a lo más</translation>
+    </message>
+    <message>
+        <source>Set the cleats closer.</source>
+        <translation>Ponga las grapas más juntas.</translation>
+    </message>
+    <message>
+        <source>Pieces lap {lap}; unsoldered laps of at least {demanded} are asked for</source>
+        <translation>Las piezas traslapan {lap}; se piden traslapes sin soldar de por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>The metal runs {joint_interval} without a movement joint; at most {demanded} is asked for in {metal}</source>
+        <translation>El metal corre {joint_interval} sin junta de dilatación; se piden {demanded} a lo más en {metal}</translation>
+    </message>
+    <message>
+        <source>The metal runs {joint_interval} without a movement joint; at most {demanded} is asked for in aluminium</source>
+        <translation>El metal corre {joint_interval} sin junta de dilatación; se piden {demanded} a lo más en aluminio</translation>
+    </message>
+    <message>
+        <source>The aluminium runs {joint_interval} without a movement joint; at most {demanded} is asked for in gravel stops and fascias</source>
+        <translation>El aluminio corre {joint_interval} sin junta de dilatación; se piden {demanded} a lo más en bordes de grava y fascias</translation>
+    </message>
+    <message>
+        <source>Base flashing reaches {roof_width} on to the roof; at least {demanded} is asked for</source>
+        <translation>El tapajuntas de base entra {roof_width} en el techo; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Base flashing laps {lap}; at least {demanded} is asked for</source>
+        <translation>El tapajuntas de base traslapa {lap}; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>The counterflashing goes {masonry_depth} into the masonry; at least {demanded} is asked for</source>
+        <translation>El contratapajuntas entra {masonry_depth} en la mampostería; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Make the leg in the joint longer.</source>
+        <translation>Haga más larga el ala en la junta.</translation>
+    </message>
+    <message>
+        <source>The counterflashing is turned up {leg.turn_up} in the joint; at least {demanded} is asked for</source>
+        <translation>El contratapajuntas va vuelto hacia arriba {leg.turn_up} en la junta; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Make the turn-up longer.</source>
+        <translation>Haga más larga la vuelta.</translation>
+    </message>
+    <message>
+        <source>The gravel stop hooks {leg.kick} over its strip; at least {demanded} is asked for</source>
+        <translation>El borde de grava se engancha {leg.kick} en su tira; se piden por lo menos {demanded}</translation>
+    </message>
+    <message>
+        <source>Make the hooked edge longer.</source>
+        <translation>Haga más largo el borde enganchado.</translation>
+    </message>
+    <message>
+        <source>The gravel stop is nailed in {fastener_rows} row; {demanded} staggered rows are asked for</source>
+        <translation>El borde de grava se clava en {fastener_rows} fila; se piden {demanded} filas al tresbolillo</translation>
+    </message>
+    <message>
+        <source>Nail in two staggered rows.</source>
+        <translation>Clave en dos filas al tresbolillo.</translation>
+    </message>
+    <message>
+        <source>The drip edge is nailed every {fastener_spacing}; at most {demanded} is asked for</source>
+        <translation>El goterón se clava cada {fastener_spacing}; se piden {demanded} a lo más</translation>
+    </message>
+    <message>
+        <source>The drip edge reaches {deck_width} up the deck; at most {demanded} is asked for</source>
+        <translation>El goterón sube {deck_width} por el tablero; se piden {demanded} a lo más</translation>
+    </message>
+    <message>
+        <source>Make the deck leg shorter.</source>
+        <translation>Haga más corta el ala sobre el tablero.</translation>
+    </message>
+    <message>
+        <source>Aluminium 3105</source>
+        <translation>Aluminio 3105</translation>
+    </message>
+    <message>
+        <source>Aluminium-zinc coated steel</source>
+        <translation>Acero con aluminio y zinc</translation>
+    </message>
+    <message>
+        <source>Copper</source>
+        <translation>Cobre</translation>
+    </message>
+    <message>
+        <source>Galvanised steel</source>
+        <translation>Acero galvanizado</translation>
+    </message>
+    <message>
+        <source>Lead</source>
+        <translation>Plomo</translation>
+    </message>
+    <message>
+        <source>Stainless steel 304</source>
+        <translation>Acero inoxidable 304</translation>
+    </message>
+    <message>
+        <source>Uncoated steel</source>
+        <translation>Acero sin recubrir</translation>
+    </message>
+    <message>
+        <source>Zinc</source>
+        <translation>Zinc</translation>
+    </message>
+    <message>
+        <source>a</source>
+        <translation>un tramo de</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::CheckList</name>
+    <message>
+        <source>reason taken back</source>
+        <translation>motivo retirado</translation>
+    </message>
+    <message>
+        <source>warning acknowledged</source>
+        <translation>advertencia aceptada</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::DeliveryCheck</name>
+    <message>
+        <source>Load without a truck</source>
+        <translation>Carga sin camión</translation>
+    </message>
+    <message>
+        <source>%1 of %2 counted</source>
+        <translation>%1 de %2 contadas</translation>
+    </message>
+    <message numerus="yes">
+        <source>Only %n are left to count of this mark.</source>
+        <translation>
+            <numerusform>Solo queda %n por contar de esta marca.</numerusform>
+            <numerusform>Solo quedan %n por contar de esta marca.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What a receipt has carried away cannot be taken back: count the piece again as it is.</source>
+        <translation>Lo que un recibo ya se llevó no se puede retirar: cuente la pieza otra vez como está.</translation>
+    </message>
+    <message>
+        <source>%1 goes on run %2 of %3</source>
+        <translation>%1 va en el tramo %2 de %3</translation>
+    </message>
+    <message>
+        <source>This is no load list: %1</source>
+        <translation>Esto no es una lista de carga: %1</translation>
+    </message>
+    <message>
+        <source>This is no receipt: %1</source>
+        <translation>Esto no es un recibo: %1</translation>
+    </message>
+    <message>
+        <source>This receipt is of a load that is not on this tablet. Open its load list first.</source>
+        <translation>Este recibo es de una carga que no está en esta tableta. Abra primero su lista de carga.</translation>
+    </message>
+    <message>
+        <source>This label is of another load: %1</source>
+        <translation>Esta etiqueta es de otra carga: %1</translation>
+    </message>
+    <message>
+        <source>Nothing is counted yet.</source>
+        <translation>Todavía no se ha contado nada.</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::FieldApp</name>
+    <message>
+        <source>The file of this tablet is damaged: restore a backup under Settings. (%1)</source>
+        <translation>El archivo de esta tableta está dañado: restaure un respaldo en Ajustes. (%1)</translation>
+    </message>
+    <message>
+        <source>No backup was made: %1</source>
+        <translation>No se hizo el respaldo: %1</translation>
+    </message>
+    <message>
+        <source>Nothing was restored: %1</source>
+        <translation>No se restauró nada: %1</translation>
+    </message>
+    <message>
+        <source>%1 (from another tablet)</source>
+        <translation>%1 (de otra tableta)</translation>
+    </message>
+    <message>
+        <source>taken in</source>
+        <translation>recibido</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos did not come with this order, or were altered on the way.</source>
+        <translation>
+            <numerusform>%n foto no vino con este pedido, o fue alterada en el camino.</numerusform>
+            <numerusform>%n fotos no vinieron con este pedido, o fueron alteradas en el camino.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Sample house</source>
+        <translation>Casa de muestra</translation>
+    </message>
+    <message>
+        <source>Invented customer</source>
+        <translation>Cliente inventado</translation>
+    </message>
+    <message>
+        <source>1 Invented Lane</source>
+        <translation>Callejón Inventado 1</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::JobEditor</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>name and number of a chain</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 started</source>
+        <translation>se empezó %1</translation>
+    </message>
+    <message>
+        <source>%1 named %2</source>
+        <translation>%1 se llamó %2</translation>
+    </message>
+    <message>
+        <source>%1 removed</source>
+        <translation>se quitó %1</translation>
+    </message>
+    <message>
+        <source>run %1 changed</source>
+        <translation>se cambió el tramo %1</translation>
+    </message>
+    <message>
+        <source>run %1 added</source>
+        <translation>se agregó el tramo %1</translation>
+    </message>
+    <message>
+        <source>run %1 removed</source>
+        <translation>se quitó el tramo %1</translation>
+    </message>
+    <message>
+        <source>run %1 measured again</source>
+        <translation>se midió otra vez el tramo %1</translation>
+    </message>
+    <message>
+        <source>another measure of run %1 counts</source>
+        <translation>vale otra medida del tramo %1</translation>
+    </message>
+    <message>
+        <source>a measure of run %1 removed</source>
+        <translation>se quitó una medida del tramo %1</translation>
+    </message>
+    <message>
+        <source>%1 closed</source>
+        <translation>se cerró %1</translation>
+    </message>
+    <message>
+        <source>%1 opened</source>
+        <translation>se abrió %1</translation>
+    </message>
+    <message>
+        <source>what %1 goes round</source>
+        <translation>lo que rodea %1</translation>
+    </message>
+    <message>
+        <source>Eave line</source>
+        <translation>Línea de alero</translation>
+    </message>
+    <message>
+        <source>round the roof, corner by corner</source>
+        <translation>alrededor del techo, de esquina a esquina</translation>
+    </message>
+    <message>
+        <source>Rake</source>
+        <translation>Borde de hastial</translation>
+    </message>
+    <message>
+        <source>up a gable</source>
+        <translation>subiendo un hastial</translation>
+    </message>
+    <message>
+        <source>Ridge</source>
+        <translation>Cumbrera</translation>
+    </message>
+    <message>
+        <source>Hip</source>
+        <translation>Limatesa</translation>
+    </message>
+    <message>
+        <source>Valley</source>
+        <translation>Limahoya</translation>
+    </message>
+    <message>
+        <source>Fascia</source>
+        <translation>Fascia</translation>
+    </message>
+    <message>
+        <source>Wall line</source>
+        <translation>Línea de pared</translation>
+    </message>
+    <message>
+        <source>round the foot of the walls</source>
+        <translation>alrededor del pie de las paredes</translation>
+    </message>
+    <message>
+        <source>Wall corner</source>
+        <translation>Esquina de pared</translation>
+    </message>
+    <message>
+        <source>an upright edge</source>
+        <translation>un borde vertical</translation>
+    </message>
+    <message>
+        <source>Opening</source>
+        <translation>Abertura</translation>
+    </message>
+    <message>
+        <source>head, jambs and sill</source>
+        <translation>dintel, jambas y antepecho</translation>
+    </message>
+    <message>
+        <source>Headwall</source>
+        <translation>Pared frontal</translation>
+    </message>
+    <message>
+        <source>a roof meets a wall above</source>
+        <translation>un techo llega a una pared más alta</translation>
+    </message>
+    <message>
+        <source>Sidewall</source>
+        <translation>Pared lateral</translation>
+    </message>
+    <message>
+        <source>a roof runs beside a wall</source>
+        <translation>un techo corre junto a una pared</translation>
+    </message>
+    <message>
+        <source>Slope change</source>
+        <translation>Cambio de pendiente</translation>
+    </message>
+    <message>
+        <source>Parapet</source>
+        <translation>Parapeto</translation>
+    </message>
+    <message>
+        <source>Low-slope edge</source>
+        <translation>Borde de techo plano</translation>
+    </message>
+    <message>
+        <source>started</source>
+        <translation>se empezó</translation>
+    </message>
+    <message>
+        <source>This job is not on the tablet any more.</source>
+        <translation>Este trabajo ya no está en la tableta.</translation>
+    </message>
+    <message>
+        <source>This job cannot be read: %1</source>
+        <translation>No se puede leer este trabajo: %1</translation>
+    </message>
+    <message>
+        <source>Not kept, because the job could not be opened again: %1</source>
+        <translation>No se guardó, porque no se pudo abrir otra vez el trabajo: %1</translation>
+    </message>
+    <message>
+        <source>Closes to %1 around %2</source>
+        <translation>Cierra con %1 en un contorno de %2</translation>
+    </message>
+    <message>
+        <source>Something is missing before this chain can be checked</source>
+        <translation>Falta algo para poder revisar esta cadena</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n tramo</numerusform>
+            <numerusform>%n tramos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Measure %1 again</source>
+        <translation>Medir otra vez %1</translation>
+    </message>
+    <message>
+        <source>it would close at %1</source>
+        <translation>cerraría con %1</translation>
+    </message>
+    <message>
+        <source>Check the corner after %1</source>
+        <translation>Revisar la esquina después de %1</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::JobForm</name>
+    <message>
+        <source>name of the job</source>
+        <translation>nombre del trabajo</translation>
+    </message>
+    <message>
+        <source>customer</source>
+        <translation>cliente</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>lugar</translation>
+    </message>
+    <message>
+        <source>“%1” is no date; write it as 2026-12-10.</source>
+        <translation>“%1” no es una fecha; escríbala así: 2026-12-10.</translation>
+    </message>
+    <message>
+        <source>date wanted</source>
+        <translation>fecha en que se necesita</translation>
+    </message>
+    <message>
+        <source>who measured</source>
+        <translation>quién midió</translation>
+    </message>
+    <message>
+        <source>metal</source>
+        <translation>metal</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>gauge</source>
+        <translation>calibre</translation>
+    </message>
+    <message>
+        <source>colour</source>
+        <translation>color</translation>
+    </message>
+    <message>
+        <source>rules to hold to</source>
+        <translation>reglas que se deben cumplir</translation>
+    </message>
+    <message>
+        <source>There must be a length here.</source>
+        <translation>Aquí tiene que haber un largo.</translation>
+    </message>
+    <message>
+        <source>folding length</source>
+        <translation>largo de doblado</translation>
+    </message>
+    <message>
+        <source>stock length</source>
+        <translation>largo de existencias</translation>
+    </message>
+    <message>
+        <source>transport length</source>
+        <translation>largo de transporte</translation>
+    </message>
+    <message>
+        <source>shortest piece</source>
+        <translation>pieza más corta</translation>
+    </message>
+    <message>
+        <source>“%1” is no wind pressure; write whole pounds per square foot, 1 to %2.</source>
+        <translation>“%1” no es una presión de viento; escriba libras enteras por pie cuadrado, de 1 a %2.</translation>
+    </message>
+    <message>
+        <source>wind pressure</source>
+        <translation>presión del viento</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::JobList</name>
+    <message>
+        <source>Measuring</source>
+        <translation>En medición</translation>
+    </message>
+    <message>
+        <source>Sent</source>
+        <translation>Enviado</translation>
+    </message>
+    <message>
+        <source>Changed since sent</source>
+        <translation>Cambiado desde el envío</translation>
+    </message>
+    <message>
+        <source>Job without a name</source>
+        <translation>Trabajo sin nombre</translation>
+    </message>
+    <message>
+        <source>This job cannot be read any more: restore a backup.</source>
+        <translation>Este trabajo ya no se puede leer: restaure un respaldo.</translation>
+    </message>
+    <message>
+        <source>%1 (copy)</source>
+        <translation>%1 (copia)</translation>
+    </message>
+    <message>
+        <source>copied</source>
+        <translation>copiado</translation>
+    </message>
+    <message>
+        <source>%1 archived</source>
+        <translation>se archivó %1</translation>
+    </message>
+    <message>
+        <source>%1 deleted</source>
+        <translation>se borró %1</translation>
+    </message>
+    <message>
+        <source>%1 opened again</source>
+        <translation>se abrió otra vez %1</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::OrderModel</name>
+    <message>
+        <source>how runs are divided</source>
+        <translation>cómo se dividen los tramos</translation>
+    </message>
+    <message>
+        <source>spare pieces</source>
+        <translation>piezas de repuesto</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n findings block this order; resolve them first.</source>
+        <translation>
+            <numerusform>%n observación detiene este pedido; resuélvala primero.</numerusform>
+            <numerusform>%n observaciones detienen este pedido; resuélvalas primero.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The order was not written: %1</source>
+        <translation>No se escribió el pedido: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::PhotoList</name>
+    <message>
+        <source>Photo %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>The photo was not kept: %1</source>
+        <translation>No se guardó la foto: %1</translation>
+    </message>
+    <message>
+        <source>A job holds at most %1 photos.</source>
+        <translation>Un trabajo lleva a lo más %1 fotos.</translation>
+    </message>
+    <message>
+        <source>photo of %1</source>
+        <translation>foto de %1</translation>
+    </message>
+    <message>
+        <source>photo of %1 taken again</source>
+        <translation>foto de %1 tomada otra vez</translation>
+    </message>
+    <message>
+        <source>photo of %1 removed</source>
+        <translation>se quitó la foto de %1</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::PieceList</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>izquierda</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>derecha</translation>
+    </message>
+    <message>
+        <source>%1, spare</source>
+        <translation>%1, de repuesto</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::RunEntry</name>
+    <message>
+        <source>%1 is no corner. Enter the angle on the building&apos;s side: 90° at a square outside corner, 270° at a square inside one.</source>
+        <translation>%1 no es una esquina. Escriba el ángulo del lado del edificio: 90° en una esquina exterior a escuadra, 270° en una interior.</translation>
+    </message>
+    <message>
+        <source>straight on</source>
+        <translation>recto</translation>
+    </message>
+    <message>
+        <source>Enter the angle of the corner, on the building&apos;s side.</source>
+        <translation>Escriba el ángulo de la esquina, del lado del edificio.</translation>
+    </message>
+    <message>
+        <source>Enter both sides and the diagonal between their ends.</source>
+        <translation>Escriba los dos lados y la diagonal entre sus extremos.</translation>
+    </message>
+    <message>
+        <source>These three lengths make no triangle.</source>
+        <translation>Estos tres largos no forman un triángulo.</translation>
+    </message>
+    <message>
+        <source>Enter the length.</source>
+        <translation>Escriba el largo.</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::RunList</name>
+    <message>
+        <source>square, outside</source>
+        <translation>a escuadra, exterior</translation>
+    </message>
+    <message>
+        <source>square, inside</source>
+        <translation>a escuadra, interior</translation>
+    </message>
+    <message>
+        <source>cannot be</source>
+        <translation>imposible</translation>
+    </message>
+    <message>
+        <source>no length</source>
+        <translation>sin largo</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> y </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n measures</source>
+        <translation>
+            <numerusform>%n medida</numerusform>
+            <numerusform>%n medidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 apart</source>
+        <translation>%1 de diferencia</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::Settings</name>
+    <message>
+        <source>As the tablet</source>
+        <translation>Como la tableta</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::field::TrimModel</name>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <translation>
+            <numerusform>%n tramo</numerusform>
+            <numerusform>%n tramos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n without trim</source>
+        <translation>
+            <numerusform>%1 de %n sin moldura</numerusform>
+            <numerusform>%1 de %n sin moldura</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n</source>
+        <translation>
+            <numerusform>El único</numerusform>
+            <numerusform>Los %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>on all of them</source>
+        <translation>en todos</translation>
+    </message>
+    <message>
+        <source>on %1 of %2</source>
+        <translation>en %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 taken off</source>
+        <translation>se quitó %1</translation>
+    </message>
+    <message>
+        <source>%1 chosen</source>
+        <translation>se eligió %1</translation>
+    </message>
+    <message>
+        <source>usual trims chosen</source>
+        <translation>se eligieron las molduras usuales</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Lap of one piece over the next</source>
+        <translation>Traslape sobre la siguiente</translation>
+    </message>
+    <message>
+        <source>A lap is at most %1.</source>
+        <translation>Un traslape es de %1 a lo más.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 set</source>
+        <translation>%1 de %2 puesto</translation>
+    </message>
+</context>
+<context>
+    <name>Language</name>
+    <message>
+        <source>English</source>
+        <translation>Español</translation>
+    </message>
+</context>
+</TS>

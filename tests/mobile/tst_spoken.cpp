@@ -1,0 +1,84 @@
+// Guards that what the core says reaches people in Spanish: whole sentences, sentences put together from
+// parts, names among the values, slopes, and that what people wrote themselves stays as it is.
+
+#include "app/language.h"
+#include "documents/job.h"
+#include "model/sample_house.h"
+#include "model/spoken.h"
+#include "model/words.h"
+#include "pieces/why.h"
+
+#include <QLocale>
+#include <QtTest>
+
+using namespace lapwright;
+using namespace lapwright::field;
+
+class Spoken : public QObject {
+    Q_OBJECT
+
+private slots:
+    void initTestCase() { speak("es"); }
+    void cleanupTestCase() { speak("en"); }
+
+    void sentencesWithTheirValues()
+    {
+        const Phrase phrase{"this {kind} has no length", {{"kind", std::string("slope change")}}};
+        QCOMPARE(said(phrase, {}), QString("Este tramo (cambio de pendiente) no tiene largo"));
+    }
+
+    void sentencesPutTogether()
+    {
+        QCOMPARE(said({"likely: {feet} feet misread on the tape", {{"feet", std::int64_t{2}}}}, {}),
+                 QString("Probablemente: 2 pies mal leídos en la cinta"));
+        QCOMPARE(said({"{entered}: found {found} at character {position}, expected a number",
+                       {{"entered", std::string("12 x")},
+                        {"found", std::string("x")},
+                        {"position", std::int64_t{4}}}},
+                      {}),
+                 QString("12 x: se halló x en el carácter 4, se esperaba un número"));
+        QCOMPARE(said({"in installing order: {count1} of {length1}, then {count2} of {length2}",
+                       {{"count1", std::int64_t{3}},
+                        {"length1", Length::inches(120)},
+                        {"count2", std::int64_t{1}},
+                        {"length2", Length::inches(96)}}},
+                      {}),
+                 QString("En orden de colocación: 3 de 10' 0\", luego 1 de 8' 0\""));
+    }
+
+    void placesAndNames()
+    {
+        QCOMPARE(named("chain C1, run E3, Eave drip edge"), QString("Cadena C1, tramo E3, Goterón de alero"));
+        QCOMPARE(said({"measure {names} again", {{"names", std::string("corner E1 to E2 with E4")}}}, {}),
+                 QString("Mida otra vez esquina E1 a E2 con E4"));
+        QCOMPARE(kindWords(site::RunKind::Valley), QString("Limahoya"));
+    }
+
+    void slopesAndDays()
+    {
+        QCOMPARE(slopeWords(Slope::twelfths(6)), QString("6 en 12"));
+        QCOMPARE(dayWords("2026-12-10"), QString("10 dic 2026"));
+        QCOMPARE(dayWords("soon"), QString("soon"));
+    }
+
+    void whatPeopleWroteStays()
+    {
+        const Phrase phrase{"the reason given for going on is left behind with the run's old name: {reason}",
+                            {{"reason", std::string("the ridge and the valley are new")}}};
+        QVERIFY(said(phrase, {}).endsWith(": the ridge and the valley are new"));
+        drawing::DisplayList picture;
+        picture.shapes.emplace_back(drawing::Text{drawing::Role::Label, "colour: Copper", {}});
+        QCOMPARE(std::get<drawing::Text>(spoken(picture).shapes.front()).text, std::string("color: Copper"));
+    }
+
+    void englishIsLeftAlone()
+    {
+        speak("en");
+        QCOMPARE(named("chain C1, run E3"), QString("Chain C1, run E3"));
+        QCOMPARE(dayWords("2026-12-10"), QString("10 Dec 2026"));
+        speak("es");
+    }
+};
+
+QTEST_GUILESS_MAIN(Spoken)
+#include "tst_spoken.moc"
