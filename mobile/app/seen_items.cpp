@@ -46,4 +46,51 @@ QStringList hardToHit(const QQuickWindow& window)
     return wrong;
 }
 
+namespace {
+
+/// Rounding of a text's own size, in pixels.
+constexpr double hair = 1.0;
+
+bool scrollsSideways(const QQuickItem& item)
+{
+    for (const QQuickItem* outer = item.parentItem(); outer != nullptr; outer = outer->parentItem())
+        if (outer->inherits("QQuickFlickable") &&
+            (outer->property("orientation").toInt() == Qt::Horizontal ||
+             outer->property("contentWidth").toDouble() > outer->width() + hair))
+            return true;
+    return false;
+}
+
+/// Whether anything of it is on the window: what a screen holds ready but does not show has no size.
+bool takesRoom(const QQuickItem& item)
+{
+    for (const QQuickItem* outer = &item; outer->parentItem() != nullptr; outer = outer->parentItem())
+        if (outer->width() < hair || outer->height() < hair)
+            return false;
+    return true;
+}
+
+bool isWhole(const QQuickItem& text, const QQuickWindow& window)
+{
+    if (text.property("truncated").toBool() ||
+        text.property("contentHeight").toDouble() > text.height() + hair ||
+        text.property("contentWidth").toDouble() > text.width() + hair)
+        return false;
+    const QRectF seen = text.mapRectToScene(QRectF(0.0, 0.0, text.width(), text.height()));
+    return scrollsSideways(text) || (seen.left() >= -hair && seen.right() <= window.width() + hair);
+}
+
+} // namespace
+
+QStringList cutOff(const QQuickWindow& window)
+{
+    QStringList cut;
+    for (QQuickItem* item : visibleItems(window)) {
+        const QString words = item->inherits("QQuickText") ? item->property("text").toString() : QString();
+        if (!words.isEmpty() && takesRoom(*item) && !isWhole(*item, window))
+            cut << QString("\"%1\" is cut off").arg(words);
+    }
+    return cut;
+}
+
 } // namespace lapwright::field

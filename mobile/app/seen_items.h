@@ -24,4 +24,8 @@ inline constexpr double leastTouch = 48.0;
 /// Everything pressable of the window that is smaller than `leastTouch` or has no name, in a line each.
 [[nodiscard]] QStringList hardToHit(const QQuickWindow& window);
 
+/// The words of the window that a person cannot read whole, in a line each: shortened, higher or wider than
+/// the room they have, or beyond the sides of the window where nothing scrolls sideways.
+[[nodiscard]] QStringList cutOff(const QQuickWindow& window);
+
 } // namespace lapwright::field

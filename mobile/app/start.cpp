@@ -38,6 +38,9 @@ void describe(QCommandLineParser& options)
         {{"db", "The tablet's database; made if it is not there.", "FILE"},
          {"library", "A folder with the shop's own trims, metals and rules; may be given several times.",
           "DIR"},
+         {"language",
+          "Speaks this language from now on: a code such as es, or the .qm file of a translation in the making.",
+          "LANGUAGE"},
          {"self-test", "Show every screen with a sample house and fail on any warning."},
          {"pictures", "Keep a picture of every screen of the self-test.", "DIR"}});
     options.addPositionalArgument("FILE", "A job, an order, a load list or a receipt to take in.", "[FILE]");
@@ -55,6 +58,8 @@ int reportSelfTest(const QStringList& wrong)
 int show(const QCommandLineParser& options, const Tablet& tablet)
 {
     FieldApp app(tablet);
+    if (options.isSet("language"))
+        app.settings()->setLanguage(options.value("language"));
     QQmlApplicationEngine engine;
     QQuickWindow* window = openWindow(engine, app);
     if (window == nullptr) {

@@ -86,6 +86,8 @@ T.Button {
                 text: button.text
                 color: button.inkColour
                 elide: Text.ElideRight
+                maximumLineCount: 2
+                wrapMode: Text.Wrap
                 font: button.font
                 textFormat: Text.PlainText
                 Layout.fillWidth: true

@@ -76,7 +76,7 @@ T.ItemDelegate {
 
             Words {
                 text: row.title
-                maximumLineCount: 1
+                maximumLineCount: 2
                 font.bold: true
                 color: row.current ? Theme.onSelected : Theme.ink
                 Layout.fillWidth: true
@@ -86,7 +86,7 @@ T.ItemDelegate {
                 visible: text !== ""
                 text: row.detail
                 level: Words.Small
-                maximumLineCount: 1
+                maximumLineCount: 2
                 color: row.current ? Theme.onSelected : Theme.inkMuted
                 Layout.fillWidth: true
             }

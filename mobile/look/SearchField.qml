@@ -50,7 +50,9 @@ T.TextField {
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
         visible: input.text === "" && input.preeditText === ""
+        fontSizeMode: Text.HorizontalFit
         maximumLineCount: 1
+        minimumPixelSize: Theme.smallText * 0.7
         muted: true
         text: input.hint
     }

@@ -37,8 +37,7 @@ Item {
             visible: text !== ""
             text: header.detail
             muted: true
-            maximumLineCount: 1
-            Layout.alignment: Qt.AlignBaseline
+            Layout.alignment: Qt.AlignVCenter
             Layout.fillWidth: true
         }
     }

@@ -82,7 +82,7 @@ ColumnLayout {
                         text: kind.detail
                         level: Words.Small
                         muted: true
-                        maximumLineCount: 1
+                        maximumLineCount: 2
                     }
                 }
             }
@@ -94,7 +94,7 @@ ColumnLayout {
         text: qsTr("It goes round a chimney or the like")
         checked: sheet.editor.obstacle
         Layout.fillWidth: true
-        onToggled: sheet.editor.setObstacle(checked, width.text, cricket.checked)
+        onToggled: sheet.editor.setObstacle(checked, obstacleWidth.text, cricket.checked)
     }
 
     RowLayout {
@@ -103,7 +103,7 @@ ColumnLayout {
         Layout.fillWidth: true
 
         LabelledField {
-            id: width
+            id: obstacleWidth
 
             label: qsTr("Its width along the ridge")
             placeholder: qsTr("as its headwall")
@@ -121,7 +121,7 @@ ColumnLayout {
             checked: sheet.editor.cricket
             Layout.fillWidth: true
             Layout.alignment: Qt.AlignBottom
-            onToggled: sheet.editor.setObstacle(true, width.text, checked)
+            onToggled: sheet.editor.setObstacle(true, obstacleWidth.text, checked)
         }
     }
 

@@ -143,6 +143,7 @@ Rectangle {
                 visible: sheet.inHand >= 0
                 text: qsTr("Another in its place")
                 sign: "flip"
+                Layout.fillWidth: true
                 onClicked: sheet.choosing = "retake"
             }
 

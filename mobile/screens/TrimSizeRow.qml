@@ -33,7 +33,7 @@ Item {
                 text: row.label
                 font.bold: row.missing || row.byHand
                 color: row.missing ? Theme.blocks : Theme.ink
-                maximumLineCount: 1
+                maximumLineCount: 2
                 Layout.fillWidth: true
             }
 
