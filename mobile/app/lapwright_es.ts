@@ -1290,6 +1290,10 @@
 <context>
     <name>SettingsScreen</name>
     <message>
+        <source>This tablet&apos;s code, to read to the shop once: %1</source>
+        <translation>Código de esta tableta, para leérselo una vez al taller: %1</translation>
+    </message>
+    <message>
         <source>Where the backup goes</source>
         <translation>Dónde guardar el respaldo</translation>
     </message>

@@ -1,10 +1,12 @@
 #include "documents/shop.h"
+#include "documents/signature.h"
 #include "model/delivery_check.h"
 #include "model/guarded.h"
 #include "model/label_picture.h"
 #include "model/words.h"
 #include "storage/document_file.h"
 #include "store/deliveries.h"
+#include "store/signing_key.h"
 
 #include <QDir>
 
@@ -76,7 +78,10 @@ QString DeliveryCheck::writeReceipt(const QString& folder)
         }
         const QString stamp = field::shown(tablet_.now()).left(16).remove(':').replace('T', '-');
         QString path = QDir(folder).filePath(QString("receipt-%1.json").arg(stamp));
-        const auto written = storage::writeDocument(kept(path), documents::writeReceipt({receipt, {}}));
+        const auto text = documents::signDocument(documents::writeReceipt({receipt, {}}),
+                                                  store::signingKey(tablet_.database()));
+        const auto written =
+            text.ok() ? storage::writeDocument(kept(path), *text) : Result<bool>(text.errors());
         if (!written.ok()) {
             emit failed(field::shown(written.errors().front().sentence()));
             return {};

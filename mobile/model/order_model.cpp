@@ -1,12 +1,14 @@
 #include "model/order_model.h"
 
 #include "documents/compare.h"
+#include "documents/signature.h"
 #include "model/guarded.h"
 #include "model/spoken.h"
 #include "model/words.h"
 #include "parcel/parcel.h"
 #include "pieces/why.h"
 #include "storage/document_file.h"
+#include "store/signing_key.h"
 
 #include <QDir>
 
@@ -170,7 +172,11 @@ bool OrderModel::send(const QString& folder)
 /// A photo that is no longer on this tablet stays away; the screen says so before, and the shop after.
 Result<std::string> OrderModel::packed(const documents::OrderDocument& order) const
 {
-    std::string text = documents::writeOrder(order);
+    auto signedText = documents::signDocument(documents::writeOrder(order),
+                                              store::signingKey(takeOff_.tablet().database()));
+    if (!signedText.ok())
+        return signedText.errors();
+    std::string text = *std::move(signedText);
     if (order.value.job.photos.empty())
         return text;
     parcel::Parcel parcel{std::move(text), {}};

@@ -3,6 +3,7 @@
 #include "model/guarded.h"
 #include "model/words.h"
 #include "store/settings.h"
+#include "store/signing_key.h"
 
 #include <QDir>
 #include <QLocale>
@@ -113,6 +114,13 @@ void Settings::setTheme(const QString& theme)
 void Settings::setTextScale(double scale)
 {
     keep("text_scale", values_.textScale, std::clamp(scale, 0.9, 1.4));
+}
+
+QString Settings::pairingCode()
+{
+    return guarded(*this, [&] {
+        return shown(documents::pairingCode(store::signingKey(tablet_.database()).publicKey()));
+    });
 }
 
 void Settings::setPerson(const QString& person)

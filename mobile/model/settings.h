@@ -27,6 +27,8 @@ class Settings : public QObject {
     /// 1 is the usual size; 0.9 to 1.4.
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed FINAL)
     Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY changed FINAL)
+    /// What the shop pairs this tablet by: "K7QD-2M4X-9TPR".
+    Q_PROPERTY(QString pairingCode READ pairingCode NOTIFY changed FINAL)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed FINAL)
     /// Codes of the languages the program speaks: "en"; first the empty one, which follows the tablet.
     Q_PROPERTY(QStringList languages READ languages CONSTANT FINAL)
@@ -45,6 +47,7 @@ public:
     [[nodiscard]] QString theme() const { return values_.theme; }
     [[nodiscard]] double textScale() const { return values_.textScale; }
     [[nodiscard]] QString person() const { return values_.person; }
+    [[nodiscard]] QString pairingCode();
     [[nodiscard]] QString language() const { return values_.language; }
     [[nodiscard]] QStringList languages() const;
     [[nodiscard]] QStringList languageNames() const;

@@ -67,6 +67,12 @@ Item {
                 onAccepted: screen.settings.person = text
             }
 
+            Words {
+                text: qsTr("This tablet's code, to read to the shop once: %1").arg(screen.settings.pairingCode)
+                wrapMode: Text.Wrap
+                Layout.fillWidth: true
+            }
+
             SectionHeader {
                 text: qsTr("Units")
                 Layout.fillWidth: true

@@ -1,5 +1,6 @@
 #include "documents/order.h"
 #include "documents/shop.h"
+#include "documents/signature.h"
 #include "mobile/field_bench.h"
 #include "schedule/label_text.h"
 #include "source_directory.h"
@@ -25,6 +26,7 @@ private slots:
     void aNameTooLongIsCut();
     void measuredAgain();
     void aTapedCorner();
+    void whatIsSentIsSignedByThisTablet();
     void aReasonTravelsWithTheOrder();
     void revisionsSayWhatChanged();
     void whatBlocksIsNotSent();
@@ -209,6 +211,20 @@ void FieldModels::aReasonTravelsWithTheOrder()
     QCOMPARE(order->value.job.acknowledgements.front().reason, std::string("gutter in the way"));
 }
 
+void FieldModels::whatIsSentIsSignedByThisTablet()
+{
+    FieldBench bench;
+    bench.house();
+    QVERIFY(bench.app->order()->send(bench.folder.path()));
+    const QString code = bench.app->settings()->pairingCode();
+    const auto signature =
+        documents::checkSignature(*storage::readDocument(bench.app->order()->writtenTo().toStdString()));
+    QVERIFY(signature.ok() && signature->key && signature->holds);
+    QCOMPARE(QString::fromStdString(documents::pairingCode(*signature->key)), code);
+    bench.restart();
+    QCOMPARE(bench.app->settings()->pairingCode(), code);
+}
+
 void FieldModels::revisionsSayWhatChanged()
 {
     FieldBench bench;
@@ -352,6 +368,7 @@ void FieldModels::countingALoadIn()
     const QString receipt = bench.app->delivery()->writeReceipt(bench.folder.path());
     const auto read = documents::readReceipt(*storage::readDocument(receipt.toStdString()));
     QVERIFY(read.ok());
+    QVERIFY(documents::checkSignature(*storage::readDocument(receipt.toStdString()))->holds);
     QCOMPARE(read->value.events.size(), std::size_t{2});
     QCOMPARE(read->value.events[1].note, std::string("bent"));
     QVERIFY2(!bench.app->delivery()->undo(), "what a receipt carried away stays");
