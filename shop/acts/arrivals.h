@@ -39,7 +39,7 @@ struct Arrived {
     /// Of this revision (documents::revisionHash).
     std::string hash;
     std::int64_t photos = 0; ///< that the order speaks of
-    bool cancelled = false; ///< by this revision
+    bool cancelled = false;  ///< by this revision
     /// Where what the order claims differs from what this shop derives from its runs.
     rules::Findings differences;
     /// Of the job itself, as this shop sees it, and a warning for each photo that did not come.
