@@ -89,7 +89,8 @@ Rectangle {
                 anchors.fill: parent
                 anchors.margins: Theme.tight
                 source: sheet.thumb ? sheet.thumb.url : ""
-                sourceSize: Qt.size(1600, 1600)
+                sourceSize.width: 1600
+                sourceSize.height: 1600
                 fillMode: Image.PreserveAspectFit
                 asynchronous: true
                 Accessible.role: Accessible.Graphic

@@ -35,7 +35,8 @@ T.Button {
             anchors.margins: Theme.tight
             visible: !photo.missing
             source: photo.missing ? "" : photo.url
-            sourceSize: Qt.size(240, 240)
+            sourceSize.width: 240
+            sourceSize.height: 240
             fillMode: Image.PreserveAspectFit
             asynchronous: true
         }

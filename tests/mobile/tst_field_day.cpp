@@ -256,7 +256,7 @@ void FieldDay::anotherLanguageReachesEveryWord()
     QVERIFY(hand.tap(hand.app.settings()->languageNames()[language]));
     QCOMPARE(hand.app.settings()->language(), "eo");
     QVERIFY(hand.tap("Domo"));
-    QCOMPARE(hand.app.editor()->entry()->length()->text(), "17'");
+    QCOMPARE(hand.app.editor()->entry()->length()->text(), "17' ");
     QVERIFY(hand.tapAll({"Start another chain", "Tegmentrando*"}));
     QVERIFY(hand.find("Laboroj") != nullptr);
     hand.app.settings()->setLanguage("en");
