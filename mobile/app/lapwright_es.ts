@@ -1290,8 +1290,8 @@
 <context>
     <name>SettingsScreen</name>
     <message>
-        <source>This tablet&apos;s code, to read to the shop once: %1</source>
-        <translation>Código de esta tableta, para leérselo una vez al taller: %1</translation>
+        <source>This tablet&apos;s code, to read to the shop once</source>
+        <translation>Código de esta tableta, para leérselo una vez al taller</translation>
     </message>
     <message>
         <source>Where the backup goes</source>

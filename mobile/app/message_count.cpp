@@ -14,7 +14,9 @@ QtMessageHandler passedOn = nullptr;
 
 void hear(QtMsgType type, const QMessageLogContext& context, const QString& message)
 {
-    if (type == QtWarningMsg || type == QtCriticalMsg || type == QtFatalMsg) {
+    // A machine without a session says so, which is no fault of a screen.
+    const bool ofTheSession = message.contains(QLatin1String("XDG_RUNTIME_DIR"));
+    if (!ofTheSession && (type == QtWarningMsg || type == QtCriticalMsg || type == QtFatalMsg)) {
         const QMutexLocker lock(&guard);
         heard << message;
     }

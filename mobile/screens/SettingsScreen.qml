@@ -50,7 +50,8 @@ Item {
 
             x: Theme.space
             y: Theme.space
-            width: Math.min(flick.width - 2 * Theme.space, 760)
+            // Laid out first in no room at all, labels would wrap by the letter, and the fields stay as far below them.
+            width: Math.max(480, Math.min(flick.width - 2 * Theme.space, 760))
             spacing: Theme.gap
 
             SectionHeader {
@@ -67,9 +68,11 @@ Item {
                 onAccepted: screen.settings.person = text
             }
 
-            Words {
-                text: qsTr("This tablet's code, to read to the shop once: %1").arg(screen.settings.pairingCode)
-                wrapMode: Text.Wrap
+            LabelledField {
+                label: qsTr("This tablet's code, to read to the shop once")
+                text: screen.settings.pairingCode
+                readOnly: true
+                keepsLine: false
                 Layout.fillWidth: true
             }
 
