@@ -87,8 +87,43 @@ std::int64_t costOfPart(const Problem& problem, std::size_t stock, std::int64_t 
         static_cast<long double>(partAndKerf) / 1e9L * (1.0L - 1e-15L)));
 }
 
-void addWorth(const Problem& problem, const std::vector<Item>& items, bool crosswise, Worth& worth)
+/// What levels shorter than this, kerf included, are worth at most in themselves.
+std::int64_t worthOfLevel(const Problem& problem, const Certificate& certificate, std::int64_t partAndKerf)
 {
+    std::int64_t sum = 0;
+    for (const Certificate::LevelCount& count : certificate.levelCounts)
+        sum += (count.from + problem.rules().kerf).inNanometres() < partAndKerf ? count.value : 0;
+    return sum;
+}
+
+/// The dearest level of a coil for its cost. Lengths are counted in the units of the strips: a level is as
+/// long as it says or less than a unit longer.
+void addLevels(const Problem& problem, const Certificate& certificate, const StripValues& strips,
+               std::size_t stock, std::int64_t shortest, Worth& worth)
+{
+    const Span span = spanOf(problem, stock);
+    const std::int64_t unit = strips.unitAlong();
+    for (const Certificate::LevelCount& count : certificate.levelCounts)
+        shortest = std::min(shortest, (count.from + problem.rules().kerf).inNanometres());
+    std::int64_t before = 0, ownBefore = 0;
+    for (std::int64_t along = shortest / unit * unit; along <= span.along; along += unit) {
+        const std::int64_t own = worthOfLevel(problem, certificate, along + unit);
+        if (!strips.moves(along) && own == ownBefore)
+            continue;
+        ownBefore = own;
+        const std::int64_t cost = costOfPart(problem, stock, along);
+        if (cost > 0 && ceilOf(strips.mostOfSheet(span.width, along) + own, cost) <= worth.perCost)
+            continue;
+        const std::int64_t value = strips.sheet(span.width, along) + own;
+        if (value > before)
+            worth.perCost = cost > 0 ? std::max(worth.perCost, ceilOf(value, cost)) : mostValue;
+        before = value;
+    }
+}
+
+void addWorth(const Problem& problem, const Certificate& certificate, bool crosswise, Worth& worth)
+{
+    const std::vector<Item> items = itemsOf(problem, certificate.blankValues, crosswise);
     std::int64_t widest = 0, longest = 0;
     for (std::size_t stock = 0; stock < problem.stocks().size(); ++stock) {
         if (isCrosswise(problem, stock) == crosswise) {
@@ -108,19 +143,7 @@ void addWorth(const Problem& problem, const std::vector<Item>& items, bool cross
         const Span span = spanOf(problem, stock);
         const Stock& entry = problem.stocks()[stock];
         if (entry.kind == StockKind::Coil) {
-            std::int64_t before = 0;
-            for (std::int64_t along = shortest / strips.unitAlong() * strips.unitAlong(); along <= span.along;
-                 along += strips.unitAlong()) {
-                if (!strips.moves(along))
-                    continue;
-                const std::int64_t cost = costOfPart(problem, stock, along);
-                if (cost > 0 && ceilOf(strips.mostOfSheet(span.width, along), cost) <= worth.perCost)
-                    continue;
-                const std::int64_t value = strips.sheet(span.width, along);
-                if (value > before)
-                    worth.perCost = cost > 0 ? std::max(worth.perCost, ceilOf(value, cost)) : mostValue;
-                before = value;
-            }
+            addLevels(problem, certificate, strips, stock, shortest, worth);
             continue;
         }
         worth.sheets[stock] = strips.sheet(span.width, span.along);
@@ -130,14 +153,66 @@ void addWorth(const Problem& problem, const std::vector<Item>& items, bool cross
     }
 }
 
-std::int64_t boundByPatterns(const Problem& problem, const Certificate& certificate)
+/// Values of blanks are in range, and there is one for each.
+bool areValues(const Problem& problem, const std::vector<std::int64_t>& values)
 {
-    if (certificate.perCost < 1 || certificate.perCost > mostValue)
+    return values.size() == problem.blanks().size() &&
+           std::ranges::all_of(values, [](std::int64_t value) { return value >= 0 && value <= mostValue; });
+}
+
+/// So many levels of the only coil are at least as long, because the blanks valued lie in no shorter one,
+/// whichever way. Missing where it counts others.
+std::optional<std::int64_t> leastLevels(const Problem& problem, const Certificate::LevelCount& count)
+{
+    if (!areValues(problem, count.blankValues) || count.value < 0 || count.value > mostValue ||
+        count.from <= Length())
+        return std::nullopt;
+    long double total = 0.0L;
+    for (std::size_t index = 0; index < problem.blanks().size(); ++index) {
+        const Blank& blank = problem.blanks()[index];
+        const Length least = blank.mayTurn ? std::min(blank.girth, blank.length) : blank.length;
+        if (count.blankValues[index] > 0 && least < count.from)
+            return std::nullopt;
+        total += static_cast<long double>(count.blankValues[index]) * static_cast<long double>(blank.count);
+    }
+    const Span span = spanOf(problem, 0);
+    const StripValues strips(itemsOf(problem, count.blankValues, false), problem, span.width, span.along);
+    const std::int64_t most = strips.sheet(span.width, span.along);
+    if (most <= 0 || total > 9e18L)
+        return std::nullopt;
+    return ceilOf(static_cast<std::int64_t>(total), most);
+}
+
+/// What all levels are worth in themselves. Missing where that is not shown, or for anything but all blanks
+/// of one coil.
+std::optional<long double> worthOfLevels(const Problem& problem, const Certificate& certificate, int lastDue)
+{
+    constexpr std::size_t most = 64;
+    const auto& counts = certificate.levelCounts;
+    const bool oneCoil = problem.stocks().size() == 1 && problem.stocks().front().kind == StockKind::Coil;
+    const bool all = std::ranges::all_of(problem.blanks(),
+                                         [lastDue](const Blank& blank) { return blank.dueClass <= lastDue; });
+    if (!counts.empty() && (!oneCoil || !all || counts.size() > most))
+        return std::nullopt;
+    long double sum = 0.0L;
+    for (const Certificate::LevelCount& count : counts) {
+        const std::optional<std::int64_t> levels = leastLevels(problem, count);
+        if (!levels)
+            return std::nullopt;
+        sum += static_cast<long double>(count.value) * static_cast<long double>(*levels);
+    }
+    return sum;
+}
+
+std::int64_t boundByPatterns(const Problem& problem, const Certificate& certificate, int lastDue)
+{
+    const std::optional<long double> levels = worthOfLevels(problem, certificate, lastDue);
+    if (certificate.perCost < 1 || certificate.perCost > mostValue || !levels)
         return 0;
     Worth worth{certificate.perCost, std::vector<std::int64_t>(problem.stocks().size(), 0)};
     for (const bool crosswise : {false, true})
-        addWorth(problem, itemsOf(problem, certificate.blankValues, crosswise), crosswise, worth);
-    long double total = 0.0L;
+        addWorth(problem, certificate, crosswise, worth);
+    long double total = *levels;
     for (std::size_t index = 0; index < problem.blanks().size(); ++index)
         total += static_cast<long double>(certificate.blankValues[index]) *
                  static_cast<long double>(problem.blanks()[index].count);
@@ -263,19 +338,16 @@ std::int64_t lessCredits(const Problem& problem, std::int64_t costs, int lastDue
 
 std::int64_t provenBound(const Problem& problem, const Certificate& certificate, int lastDue)
 {
-    const bool wellFormed = (certificate.method == Certificate::Method::Area ||
-                             certificate.method == Certificate::Method::EveryPlan ||
-                             (certificate.blankValues.size() == problem.blanks().size() &&
-                              std::ranges::all_of(certificate.blankValues, [](std::int64_t value) {
-                                  return value >= 0 && value <= mostValue;
-                              })));
+    const bool wellFormed = certificate.method == Certificate::Method::Area ||
+                            certificate.method == Certificate::Method::EveryPlan ||
+                            areValues(problem, certificate.blankValues);
     if (!wellFormed || certificate.patterns != problem.rules().patterns)
         return 0;
     switch (certificate.method) {
     case Certificate::Method::Area:
         return lessCredits(problem, boundByArea(problem), lastDue);
     case Certificate::Method::Patterns:
-        return lessCredits(problem, boundByPatterns(problem, certificate), lastDue);
+        return lessCredits(problem, boundByPatterns(problem, certificate, lastDue), lastDue);
     case Certificate::Method::StripsThenSheets:
         return lessCredits(problem, boundByStrips(problem, certificate), lastDue);
     case Certificate::Method::EveryPlan:

@@ -219,7 +219,10 @@ std::int64_t Instance::costOf(const StockClass& stock, int along) const
         return stock.cost;
     const Length level =
         frames[static_cast<std::size_t>(stock.frame)].unitAlong * along - problem->rules().kerf;
-    return costOfLevel(*problem, stock.stock, level, measure);
+    std::int64_t cost = costOfLevel(*problem, stock.stock, level, measure);
+    for (const LevelDiscount& discount : discounts)
+        cost -= along >= discount.along ? discount.cost : 0;
+    return cost;
 }
 
 double Instance::mostCost(std::int64_t value) const

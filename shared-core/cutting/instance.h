@@ -50,6 +50,12 @@ struct StockClass {
     std::int64_t cost = 1;       ///< of one sheet; of a coil see costOfLevel
 };
 
+/// What a level of a coil as long as this or longer costs less: only ever set where a bound is looked for.
+struct LevelDiscount {
+    int along = 0;
+    std::int64_t cost = 0;
+};
+
 struct Instance {
     const Problem* problem = nullptr;
     std::vector<Kind> kinds;
@@ -59,6 +65,7 @@ struct Instance {
     int mostStrips = 0; ///< always positive: no limit is a number no pattern reaches
     Measure measure = Measure::Sheets;
     std::int64_t costScale = 1;
+    std::vector<LevelDiscount> discounts;
 
     [[nodiscard]] const StockClass& stockAt(int index) const
     {
@@ -68,7 +75,7 @@ struct Instance {
     {
         return frames[static_cast<std::size_t>(stockAt(stock).frame)];
     }
-    /// Cost of one sheet, or of a level of `along` units of a coil, kerf included.
+    /// Cost of one sheet, or of a level of `along` units of a coil, kerf included, less its discounts.
     [[nodiscard]] std::int64_t costOf(const StockClass& stock, int along) const;
     /// A plan that takes this much or more is worth `value` or more, whatever its remnants are credited with.
     [[nodiscard]] double mostCost(std::int64_t value) const;

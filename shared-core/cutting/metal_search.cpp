@@ -2,6 +2,7 @@
 
 #include "cutting/every_plan.h"
 #include "cutting/exact_strips.h"
+#include "cutting/level_counts.h"
 #include "cutting/level_order.h"
 #include "cutting/offcuts.h"
 #include "cutting/ruin.h"
@@ -173,6 +174,7 @@ void MetalSearch::byPatterns()
     if (!coil)
         byCorrection(plans);
     byOrder();
+    byLevelCounts();
     std::optional<NestedPatterns> wholes;
     if (!coil && instance_.kinds.size() <= fewKinds) {
         wholes.emplace(instance_, best_, start_, NestedPatterns::Effort{settings_.seed, 0, Columns::Whole},
@@ -208,6 +210,17 @@ void MetalSearch::byCorrection(int plans)
     for (int plan = 0; plan < plans && !over(0) && !listener_.proven(); ++plan)
         if (const auto found = search.next(gathers() ? anyCost : costOf(instance_, best_)))
             take(*found);
+}
+
+/// Better plans of small batches come easily; where none is proven least, mostly the bound falls short.
+void MetalSearch::byLevelCounts()
+{
+    if (!LevelCounts::takes(instance_) || listener_.proven())
+        return;
+    watch_.enter("number of levels");
+    LevelCounts search(instance_, best_, [this](std::int64_t ticks) { return over(ticks); });
+    if (const auto certificate = search.certificate())
+        listener_.certificate(*certificate);
 }
 
 void MetalSearch::byOrder()

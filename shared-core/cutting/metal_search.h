@@ -39,6 +39,7 @@ private:
     void byPatterns();
     void byCorrection(int plans);
     void byOrder();
+    void byLevelCounts();
     bool byRuin(const std::vector<double>& worths);
     [[nodiscard]] NestedPatterns::Listener listener();
 

@@ -1,10 +1,10 @@
 #include "cutting/nested_patterns.h"
 
 #include "cutting/fill_up.h"
+#include "cutting/pattern_certificate.h"
 #include "cutting/relaxation.h"
 
 #include <algorithm>
-#include <cmath>
 #include <random>
 #include <utility>
 
@@ -92,31 +92,9 @@ private:
 
     void certify()
     {
-        const std::vector<double>& worths = relaxation_.worths();
-        const double dearest = worths.empty() ? 0.0 : *std::ranges::max_element(worths);
-        if (dearest <= 0.0 || !listener_.certificate)
-            return;
-        // A little less, so that rounding makes no pattern worth more than it costs.
-        constexpr double safely = 1.0 - 1e-10;
-        // The checker counts whole sheets in whole costs, and refuses worths above 10^12.
-        std::int64_t unit = instance_.costScale;
-        double cost = 1.0;
-        for (const StockClass& row : instance_.stocks) {
-            cost = std::max(cost, static_cast<double>(row.coil ? 1 : row.cost));
-            unit = row.coil ? 1 : unit;
-        }
-        const double scale = std::max(
-            1.0, std::floor(std::min(1e7, 5e11 / std::max(dearest, cost) * static_cast<double>(unit))));
-        Certificate certificate;
-        certificate.method = Certificate::Method::Patterns;
-        certificate.patterns = instance_.patterns;
-        certificate.perCost = static_cast<std::int64_t>(scale);
-        certificate.blankValues.assign(instance_.problem->blanks().size(), 0);
-        for (std::size_t kind = 0; kind < worths.size(); ++kind)
-            for (const std::size_t blank : instance_.kinds[kind].blanks)
-                certificate.blankValues[blank] = static_cast<std::int64_t>(
-                    std::floor(worths[kind] * safely * scale / static_cast<double>(unit)));
-        done_ = listener_.certificate(certificate) || done_;
+        if (const auto certificate = patternCertificate(instance_, relaxation_.worths());
+            certificate && listener_.certificate)
+            done_ = listener_.certificate(*certificate) || done_;
     }
 
     void take(const Rounding& rounding)

@@ -93,6 +93,8 @@ enum class Proof { ProvenLeast, ProvenWithinOne, Gap };
 /// bounds the cost. By strips then sheets (exact class, one kind of sheet): the same twice, once in each
 /// girth for the number of strips, then over girths for the number of sheets. By area: what the blanks cover.
 /// By every plan: so few blanks that all plans can be tried, and none is worth less than `least`.
+/// By patterns of one coil, levels of some length may be worth something in themselves: how many there are at
+/// least is shown by a worth of the blanks that lie in no shorter one, rounded up to whole levels.
 struct Certificate {
     enum class Method { Area, Patterns, StripsThenSheets, EveryPlan };
     struct Girth {
@@ -102,12 +104,20 @@ struct Certificate {
         friend bool operator==(const Girth&, const Girth&) = default;
     };
 
+    struct LevelCount {
+        Length from;                           ///< counts the levels as long as this or longer
+        std::vector<std::int64_t> blankValues; ///< one for each blank; 0 for those that fit a shorter level
+        std::int64_t value = 0;                ///< worth of one such level in itself
+        friend bool operator==(const LevelCount&, const LevelCount&) = default;
+    };
+
     Method method = Method::Area;
     PatternClass patterns = PatternClass::NonExact; ///< the class no better plan exists in
     std::vector<std::int64_t> blankValues;          ///< one for each blank; empty for Area
     std::int64_t perCost = 1;
-    std::vector<Girth> girths; ///< StripsThenSheets only
-    std::int64_t least = 0;    ///< EveryPlan only
+    std::vector<Girth> girths;           ///< StripsThenSheets only
+    std::int64_t least = 0;              ///< EveryPlan only
+    std::vector<LevelCount> levelCounts; ///< Patterns of one coil only
 
     friend bool operator==(const Certificate&, const Certificate&) = default;
 };

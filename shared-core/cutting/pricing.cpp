@@ -75,8 +75,13 @@ void Pricing::findBound(const std::vector<double>& worths)
         const StockClass& row = instance_.stocks[index];
         if (!row.coil && row.available < 0)
             dearest = std::max(dearest, bestValues_[index] / static_cast<double>(row.cost));
+        const auto begins = [this](int along) {
+            return std::ranges::find(instance_.discounts, along, &LevelDiscount::along) !=
+                   instance_.discounts.end();
+        };
         for (int along = 1; row.coil && along <= row.along; ++along)
-            if (const double value = levels_[index]->best(along); value > levels_[index]->best(along - 1))
+            if (const double value = levels_[index]->best(along);
+                value > levels_[index]->best(along - 1) || begins(along))
                 dearest = std::max(dearest, value / static_cast<double>(instance_.costOf(row, along)));
     }
     double total = 0.0;

@@ -91,7 +91,7 @@ std::int64_t StripValues::mostOfSheet(std::int64_t width, std::int64_t along) co
     std::int64_t most = 0;
     for (std::size_t at = 0; at < widths_.size(); ++at) {
         if (widths_[at] == 0)
-            return std::numeric_limits<std::int64_t>::max();
+            return std::numeric_limits<std::int64_t>::max() / 2;
         most = std::max(most, ceilOf(values_[at][cell] * units, widths_[at]));
     }
     return most;

@@ -174,6 +174,14 @@ void describe(V& fields, T& girth)
     fields("value", girth.value);
 }
 
+template <class V, Like<cutting::Certificate::LevelCount> T>
+void describe(V& fields, T& count)
+{
+    fields("from_mm", count.from);
+    fields("blank_values", count.blankValues);
+    fields("value", count.value);
+}
+
 template <class V, Like<cutting::Certificate> T>
 void describe(V& fields, T& certificate)
 {
@@ -183,6 +191,7 @@ void describe(V& fields, T& certificate)
     fields("per_cost", certificate.perCost, std::int64_t{1});
     fields("girths", certificate.girths, {});
     fields("least", certificate.least, std::int64_t{0});
+    fields("level_counts", certificate.levelCounts, {});
 }
 
 template <class V, Like<cutting::Shortfall> T>

@@ -4,6 +4,7 @@
 #include "cutting/certificate_check.h"
 #include "cutting/checker.h"
 #include "cutting/first_fit.h"
+#include "cutting/level_counts.h"
 #include "cutting/nested_patterns.h"
 #include "cutting/solve.h"
 
@@ -229,6 +230,36 @@ std::optional<Problem> smallProblem(std::mt19937& random)
     return pieces <= most ? std::move(admission.problem) : std::nullopt;
 }
 
+/// One coil, few lengths, so that long blanks share levels.
+std::optional<Problem> smallCoil(std::mt19937& random)
+{
+    const auto upTo = [&random](int most) {
+        return static_cast<std::int64_t>(random() % static_cast<unsigned>(most));
+    };
+    const auto length = [](std::int64_t count) { return Length::millimetres(count); };
+    ShopRules rules;
+    rules.patterns = upTo(3) == 0 ? PatternClass::Exact : PatternClass::NonExact;
+    rules.kerf = length(upTo(3));
+    if (upTo(4) == 0)
+        rules.mostStrips = static_cast<int>(1 + upTo(3));
+    if (upTo(4) == 0)
+        rules.leastStripWidth = length(4);
+    ProblemBuilder builder;
+    builder.rules(rules);
+    builder.stock({"coil", StockKind::Coil, length(12 + upTo(10)), length(1'000), std::nullopt, std::nullopt,
+                   length(16 + upTo(4))});
+    const std::int64_t blanks = 2 + upTo(3);
+    for (std::int64_t index = 0; index < blanks; ++index)
+        builder.blank({std::to_string(index), length(3 + upTo(9)), length(upTo(2) == 0 ? 16 : 3 + upTo(13)),
+                       1 + upTo(3), upTo(4) == 0, 0, 0});
+    auto admission = builder.admit();
+    std::int64_t pieces = 0;
+    for (const Blank& blank : admission.problem ? admission.problem->blanks() : std::vector<Blank>())
+        pieces += blank.count;
+    constexpr std::int64_t most = 6;
+    return pieces <= most ? std::move(admission.problem) : std::nullopt;
+}
+
 } // namespace
 
 class CuttingEveryKindTest : public QObject {
@@ -238,6 +269,9 @@ private slots:
     void thePlanIsTheBestOfAll();
     void noBoundOfPatternsPassesIt_data() { addSeeds(1'023); }
     void noBoundOfPatternsPassesIt();
+    void noBoundOfLevelCountsPassesIt_data() { addSeeds(2'023); }
+    void noBoundOfLevelCountsPassesIt();
+    void countsOfOtherBlanksProveNothing();
 
 private:
     static void addSeeds(unsigned first);
@@ -326,6 +360,74 @@ void CuttingEveryKindTest::noBoundOfPatternsPassesIt()
     }
     qInfo("%d cases, the bound reached in %d", done, tight);
     QVERIFY(tight > 0);
+}
+
+/// A bound by the number of long levels lies above that of the relaxation and never above the least. Where
+/// worths of no blanks or of shorter ones are claimed to count levels, nothing is proven.
+void CuttingEveryKindTest::noBoundOfLevelCountsPassesIt()
+{
+    QFETCH(unsigned, seed);
+    constexpr int cases = 1'000;
+    std::mt19937 random(seed);
+    int done = 0, lifted = 0;
+    while (done < cases) {
+        const auto problem = smallCoil(random);
+        const auto least = problem ? Enumeration(*problem).least() : std::nullopt;
+        if (!least)
+            continue;
+        ++done;
+        const Instance instance = normalise(*problem);
+        if (!LevelCounts::takes(instance))
+            continue;
+        std::vector<std::int64_t> residual, used(instance.stocks.size(), 0);
+        for (const Kind& kind : instance.kinds)
+            residual.push_back(kind.demand);
+        const RawPlan first = firstFitPlan(instance, residual, used);
+        if (std::ranges::any_of(residual, [](std::int64_t left) { return left > 0; }))
+            continue;
+        const auto certificate =
+            LevelCounts(instance, first, [](std::int64_t) { return false; }).certificate();
+        if (!certificate)
+            continue;
+        ++lifted;
+        const std::int64_t bound = provenBound(*problem, *certificate);
+        QVERIFY2(bound > 0, ("case " + std::to_string(done)).c_str());
+        QVERIFY2(bound <= *least, ("case " + std::to_string(done) + ": " + std::to_string(bound) + " for " +
+                                   std::to_string(*least))
+                                      .c_str());
+        // Prices other than the best prove less, never more.
+        Certificate dearer = *certificate;
+        for (Certificate::LevelCount& count : dearer.levelCounts)
+            count.value += static_cast<std::int64_t>(random() % 1'000) * certificate->perCost * 10'000;
+        QVERIFY(provenBound(*problem, dearer) <= *least);
+    }
+    qInfo("%d cases, %d with a number of levels", done, lifted);
+    QVERIFY(lifted > 0);
+}
+
+void CuttingEveryKindTest::countsOfOtherBlanksProveNothing()
+{
+    const auto length = [](std::int64_t count) { return Length::millimetres(count); };
+    ProblemBuilder builder;
+    builder.stock(
+        {"coil", StockKind::Coil, length(10), length(1'000), std::nullopt, std::nullopt, length(10)});
+    builder.blank({"long", length(6), length(10), 3, false, 0, 0});
+    builder.blank({"turns", length(6), length(9), 1, true, 0, 0});
+    const auto problem = builder.build();
+    QVERIFY(problem.ok());
+    Certificate certificate;
+    certificate.method = Certificate::Method::Patterns;
+    certificate.perCost = 1'000;
+    certificate.blankValues = {1, 0};
+    certificate.levelCounts = {{length(10), {1, 0}, 10'000 * mm - 1}};
+    // Three long levels of 10 mm.
+    QCOMPARE(provenBound(*problem, certificate), 30 * mm);
+    certificate.levelCounts = {{length(9), {1, 1}, mm}};
+    QCOMPARE(provenBound(*problem, certificate), 0);
+    certificate.levelCounts = {{length(0), {1, 0}, mm}};
+    QCOMPARE(provenBound(*problem, certificate), 0);
+    certificate.levelCounts = {{length(10), {1}, mm}};
+    QCOMPARE(provenBound(*problem, certificate), 0);
 }
 
 QTEST_APPLESS_MAIN(CuttingEveryKindTest)
