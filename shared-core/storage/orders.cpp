@@ -106,16 +106,6 @@ std::vector<std::string> brokenLinks(const Database& database, const IncomingOrd
     return reasons;
 }
 
-/// True if a waiting plan held pieces of the order.
-bool takeBackPlans(const Database& database, const std::string& order)
-{
-    return database
-               .query("UPDATE plans SET state = 'replaced' WHERE state = 'planned' AND id IN"
-                      " (SELECT plan_id FROM plan_pieces WHERE order_id = ?)",
-                      {text(order)})
-               .changed() > 0;
-}
-
 /// What cancelling the order would make scrap, in words.
 std::vector<std::string> begunOf(const Database& database, const std::string& order)
 {
@@ -146,7 +136,7 @@ void withdrawAll(const Database& database, const std::string& order, const Stamp
     }
     log.save();
     database.run("UPDATE current_orders SET cancelled = 1 WHERE id = ?", {text(order)});
-    (void)takeBackPlans(database, order);
+    takeBackPlans(database, order);
 }
 
 /// Takes the revision that cancels the order, unless what is begun stands in its way.
@@ -290,7 +280,7 @@ bool holdOrder(const Database& database, const std::string& order, bool held)
 {
     return database.write([&] {
         if (held)
-            (void)takeBackPlans(database, order);
+            takeBackPlans(database, order);
         return database.query("UPDATE current_orders SET held = ? WHERE id = ?", {held ? 1 : 0, text(order)})
                    .changed() > 0;
     });

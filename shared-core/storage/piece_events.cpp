@@ -2,6 +2,7 @@
 
 #include "storage/piece_totals.h"
 #include "storage/rows.h"
+#include "storage/shop_state.h"
 
 #include <limits>
 
@@ -127,9 +128,7 @@ bool holdPiece(const Database& database, const std::string& order, const std::st
             database.run("DELETE FROM held_pieces WHERE order_id = ? AND mark = ?", piece);
             return true;
         }
-        database.run("UPDATE plans SET state = 'replaced' WHERE state = 'planned' AND id IN"
-                     " (SELECT plan_id FROM plan_pieces WHERE order_id = ? AND mark = ?)",
-                     piece);
+        takeBackPlans(database, order, mark);
         database.run("INSERT INTO held_pieces (order_id, mark) VALUES (?, ?) ON CONFLICT DO NOTHING", piece);
         return true;
     });

@@ -65,6 +65,21 @@ StoredPlan planAt(const Rows& rows)
     return {rows.text(0), {rows.text(1), rows.text(2), rows.text(3)}, rows.text(4)};
 }
 
+/// Waiting plans wait no longer, those alone that `which` picks. What is ticked of a plan goes with it: by
+/// then it must count as cut.
+bool takeBack(const Database& database, const QString& which, const QVariantList& values)
+{
+    if (database
+            .query(
+                "SELECT 1 FROM plans JOIN cut_ticks t ON t.plan_id = plans.id WHERE plans.state = 'planned'" +
+                    which,
+                values)
+            .next())
+        throw StorageFailure("sheets of a plan that is taken back were ticked as cut meanwhile; do it again");
+    return database.query("UPDATE plans SET state = 'replaced' WHERE state = 'planned'" + which, values)
+               .changed() > 0;
+}
+
 } // namespace
 
 std::optional<std::string> stockDocument(const Database& database)
@@ -100,9 +115,7 @@ void saveScheduleDocument(const Database& database, const std::string& document)
 void replacePlans(const Database& database, const std::vector<StoredPlan>& plans, const Stamp& stamp)
 {
     database.write([&] {
-        if (!tickedPatterns(database).empty())
-            throw StorageFailure("sheets were ticked as cut while this plan was made; plan again");
-        database.run("UPDATE plans SET state = 'replaced' WHERE state = 'planned'");
+        (void)takeBack(database, "", {});
         for (const StoredPlan& plan : plans)
             savePlan(database, plan, stamp);
     });
@@ -126,6 +139,13 @@ std::optional<StoredPlan> waitingPlan(const Database& database, const std::strin
     if (!rows.next())
         return std::nullopt;
     return planAt(rows);
+}
+
+bool takeBackPlans(const Database& database, const std::string& order, const std::optional<std::string>& mark)
+{
+    const QString pieces = " AND plans.id IN (SELECT plan_id FROM plan_pieces WHERE order_id = ?";
+    return mark ? takeBack(database, pieces + " AND mark = ?)", {text(order), text(*mark)})
+                : takeBack(database, pieces + ")", {text(order)});
 }
 
 bool markCut(const Database& database, const std::string& plan, const Stamp& stamp)

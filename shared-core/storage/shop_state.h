@@ -69,6 +69,12 @@ void replacePlans(const Database& database, const std::vector<StoredPlan>& plans
 /// The patterns that are ticked, of every plan that waits.
 [[nodiscard]] std::map<std::string, std::set<std::size_t>> tickedPatterns(const Database& database);
 
+/// Waiting plans that cut pieces of the order, or of that one mark of it, wait no longer. True if there was
+/// one. Call inside Database::write(). Throws StorageFailure if sheets of one are ticked as cut: they have to
+/// count as cut first.
+bool takeBackPlans(const Database& database, const std::string& order,
+                   const std::optional<std::string>& mark = std::nullopt);
+
 /// Which pieces of which orders a plan cuts, by order.
 [[nodiscard]] std::vector<PlannedPiece> piecesOfPlan(const Database& database, const std::string& plan);
 

@@ -1,7 +1,8 @@
-#include "acts/arrivals.h"
+#include "acts/holding.h"
 #include "command.h"
 #include "results.h"
 #include "storage/orders.h"
+#include "storage/shop_state.h"
 
 /// `order`: what a person says of one order.
 namespace lapwright::command {
@@ -17,9 +18,13 @@ Exit noSuchOrder(const std::string& order)
 Exit cancel(const QCommandLineParser& options, const storage::Database& database, const std::string& order,
             Results& results)
 {
-    const auto cancelled = storage::cancelOrder(database, order, stampOf(options), options.isSet("accept"));
-    if (!cancelled.ok())
+    if (!storage::currentRevision(database, order))
         return noSuchOrder(order);
+    const auto cancelled = acts::cancelOrder(database, order, stampOf(options), options.isSet("accept"));
+    if (!cancelled.ok()) {
+        tell(cancelled.errors());
+        return Exit::Blocked;
+    }
     const bool waits = cancelled->outcome == storage::Arrival::Outcome::Waits;
     results.add(waits ? "not cancelled" : "cancelled",
                 {{"order", order}, {"cancelled", !waits}, {"reasons", cancelled->reasons}});
@@ -37,7 +42,12 @@ Exit act(const QCommandLineParser& options, const storage::Database& database, R
     if (what == "cancel")
         return cancel(options, database, order, results);
     if (what == "hold" || what == "release") {
-        if (!storage::holdOrder(database, order, what == "hold"))
+        const auto done = acts::holdOrder(database, order, what == "hold", stampOf(options));
+        if (!done.ok()) {
+            tell(done.errors());
+            return Exit::Blocked;
+        }
+        if (!*done)
             return noSuchOrder(order);
         results.add(what == "hold" ? "held" : "released", {{"order", order}, {"held", what == "hold"}});
         return Exit::Done;

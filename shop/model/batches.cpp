@@ -2,6 +2,7 @@
 
 #include "acts/cut_words.h"
 #include "acts/fold_words.h"
+#include "acts/holding.h"
 #include "acts/planned_pieces.h"
 #include "acts/words.h"
 #include "schedule/batch.h"
@@ -197,7 +198,10 @@ void Batches::holdPiece(bool held)
         return;
     const std::string order = piece()->piece.order, mark = piece()->piece.piece.mark;
     shop().act([&] {
-        if (!storage::holdPiece(shop().database(), order, mark, held))
+        const auto done = acts::holdPiece(shop().database(), order, mark, held, shop().stamp());
+        if (!done.ok())
+            return shop().tellTrouble(done.errors());
+        if (!*done)
             return shop().tellTrouble(tr("%1 is not in its order any more").arg(shown(mark)));
         shop().tell((held ? tr("%1 is held; plan again") : tr("%1 is let in; plan again")).arg(shown(mark)));
     });
@@ -210,7 +214,10 @@ void Batches::holdOrder(bool held)
     const std::string order = piece()->piece.order;
     const QString name = shown(piece()->jobName);
     shop().act([&] {
-        if (!storage::holdOrder(shop().database(), order, held))
+        const auto done = acts::holdOrder(shop().database(), order, held, shop().stamp());
+        if (!done.ok())
+            return shop().tellTrouble(done.errors());
+        if (!*done)
             return shop().tellTrouble(tr("%1 is not here any more").arg(name));
         shop().tell(
             (held ? tr("%1 is held as a whole; plan again") : tr("%1 is let in; plan again")).arg(name));

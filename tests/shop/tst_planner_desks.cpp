@@ -93,6 +93,32 @@ private slots:
         QVERIFY(shop->trouble() && !desk->pieceHeld());
     }
 
+    void aTickedSheetStaysCutWhateverIsHeld()
+    {
+        for (const bool wholeOrder : {false, true}) {
+            const QTemporaryDir folder;
+            const auto shop = openWithStock(folder);
+            shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+            plan(*shop);
+            shop->cutting()->setActive(true);
+            shop->cutting()->tick();
+            QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+            QVERIFY(!storage::tickedPatterns(shop->database()).empty());
+            const auto cut = [&] {
+                return storage::shopCounts(shop->database()).of(schedule::PieceState::Cut);
+            };
+            QCOMPARE(cut(), 0);
+            shop->batches()->setActive(true);
+            if (wholeOrder)
+                shop->batches()->holdOrder(true);
+            else
+                shop->batches()->holdPiece(true);
+            QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+            QVERIFY(cut() > 0);
+            QVERIFY(storage::tickedPatterns(shop->database()).empty());
+        }
+    }
+
     void aTaskIsMovedByKeysAndPinnedThere()
     {
         const QTemporaryDir folder;
