@@ -1,5 +1,7 @@
 #include "cutting/plan.h"
 
+#include "measure/rounding.h"
+
 #include <algorithm>
 
 namespace lapwright::cutting {
@@ -9,6 +11,12 @@ Lying lyingIn(CutOrder order, const Blank& blank, bool turned)
     if ((order == CutOrder::StripsFirst) != turned)
         return {blank.girth, blank.length};
     return {blank.length, blank.girth};
+}
+
+double metalTaken(const Stock& stock, Length kerf, const Pattern& pattern)
+{
+    return inSquareMetres(stock.width,
+                          stock.kind == StockKind::Coil ? pattern.length + kerf : pattern.length);
 }
 
 bool Feasibility::cuttable() const

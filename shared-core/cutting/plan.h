@@ -53,6 +53,10 @@ struct Pattern {
     friend bool operator==(const Pattern&, const Pattern&) = default;
 };
 
+/// Square metres of metal that one sheet, remnant or level of the pattern takes from `stock`: a level takes
+/// the kerf of its crosscut along.
+[[nodiscard]] double metalTaken(const Stock& stock, Length kerf, const Pattern& pattern);
+
 /// An offcut worth keeping, with the data of its label.
 struct NewRemnant {
     std::string label;

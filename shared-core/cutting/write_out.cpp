@@ -212,11 +212,6 @@ std::string freshLabel(const Problem& problem, const std::string& label)
     return fresh;
 }
 
-double squareMetres(Length width, Length length)
-{
-    return inMetres(width) * inMetres(length);
-}
-
 /// Area of the kerfs, blanks, trims of one pattern; what is in no other part is scrap.
 void addWaste(const Problem& problem, const Pattern& pattern, Waste& waste)
 {
@@ -229,9 +224,9 @@ void addWaste(const Problem& problem, const Pattern& pattern, Waste& waste)
     const Length spanAcross = lengthsFirst ? partAlong : problem.usableWidth(pattern.stock);
     const Length spanAlong = lengthsFirst ? problem.usableWidth(pattern.stock) : partAlong;
 
-    const double whole = squareMetres(stock.width, coil ? pattern.length + kerf : pattern.length);
-    const double usable = squareMetres(spanAcross, spanAlong);
-    double kerfs = coil ? squareMetres(problem.usableWidth(pattern.stock), kerf) : 0.0;
+    const double whole = metalTaken(stock, kerf, pattern);
+    const double usable = inSquareMetres(spanAcross, spanAlong);
+    double kerfs = coil ? inSquareMetres(problem.usableWidth(pattern.stock), kerf) : 0.0;
     waste.stock += copies * whole;
     waste.edgeTrim += copies * (whole - usable - kerfs);
     Length end;
@@ -239,20 +234,20 @@ void addWaste(const Problem& problem, const Pattern& pattern, Waste& waste)
         end += strip.width;
         const Length slit = std::min(kerf, spanAcross - end);
         end += slit;
-        kerfs += squareMetres(slit, spanAlong);
+        kerfs += inSquareMetres(slit, spanAlong);
         Length used;
         for (const Crosscut& crosscut : strip.crosscuts) {
             const Lying lying = lyingIn(pattern.order, problem.blanks()[crosscut.blank], crosscut.turned);
             const double count = static_cast<double>(crosscut.count);
-            waste.blanks += copies * count * squareMetres(lying.across, lying.along);
-            waste.girthTrim += copies * count * squareMetres(strip.width - lying.across, lying.along);
+            waste.blanks += copies * count * inSquareMetres(lying.across, lying.along);
+            waste.girthTrim += copies * count * inSquareMetres(strip.width - lying.across, lying.along);
             used += (lying.along + kerf) * crosscut.count;
         }
         const Length cut = std::min(used, spanAlong);
         Length blanksAlong = used;
         for (const Crosscut& crosscut : strip.crosscuts)
             blanksAlong -= kerf * crosscut.count;
-        kerfs += squareMetres(strip.width, cut - blanksAlong);
+        kerfs += inSquareMetres(strip.width, cut - blanksAlong);
     }
     waste.kerf += copies * kerfs;
 }
@@ -326,7 +321,7 @@ void writeOut(const Instance& instance, const RawPlan& raw, Plan& plan)
         addWaste(problem, pattern, plan.waste);
         for (NewRemnant& remnant : remnantsOf(problem, pattern, index)) {
             plan.waste.remnants +=
-                squareMetres(remnant.width, remnant.length) * static_cast<double>(remnant.count);
+                inSquareMetres(remnant.width, remnant.length) * static_cast<double>(remnant.count);
             remnant.label = freshLabel(problem, remnant.label);
             plan.remnants.push_back(std::move(remnant));
         }

@@ -19,6 +19,10 @@ inline constexpr double kilogramsPerPound = 0.45359237;
 {
     return static_cast<double>(value.inNanometres()) / 1e9;
 }
+[[nodiscard]] constexpr double inSquareMetres(Length width, Length length)
+{
+    return inMetres(width) * inMetres(length);
+}
 [[nodiscard]] constexpr double inInches(Length value)
 {
     return static_cast<double>(value.inNanometres()) / 25'400'000.0;

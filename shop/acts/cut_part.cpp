@@ -1,18 +1,13 @@
 #include "acts/cut_part.h"
 
+#include "acts/planned_pieces.h"
 #include "measure/rounding.h"
-#include "schedule/batch.h"
 
 #include <algorithm>
 
 namespace lapwright::acts {
 
 namespace {
-
-double squareMetres(Length width, Length length)
-{
-    return inMillimetres(width) * inMillimetres(length) / 1e6;
-}
 
 /// Counts blanks by their index in the problem.
 class Tally {
@@ -29,18 +24,14 @@ public:
 
     [[nodiscard]] std::vector<storage::PlannedPiece> pieces() const
     {
-        std::vector<storage::PlannedPiece> pieces;
-        for (std::size_t blank = 0; blank < counts_.size(); ++blank)
-            if (const std::string& key = problem_.blanks[blank].key; counts_[blank] > 0)
-                pieces.push_back({schedule::orderOfBlank(key), schedule::markOfBlank(key), counts_[blank]});
-        return pieces;
+        return plannedPieces(problem_, counts_);
     }
 
     [[nodiscard]] double area() const
     {
         double sum = 0.0;
         for (std::size_t blank = 0; blank < counts_.size(); ++blank)
-            sum += squareMetres(problem_.blanks[blank].girth, problem_.blanks[blank].length) *
+            sum += inSquareMetres(problem_.blanks[blank].girth, problem_.blanks[blank].length) *
                    static_cast<double>(counts_[blank]);
         return sum;
     }
@@ -77,8 +68,9 @@ Portion portionOf(const documents::CutPlan& plan, const CutPart& part)
         if (spoiltStrip)
             spoilt.add(pattern.strips[*spoiltStrip], 1);
         addRemnants(plan.plan, index, sheets, spoiltStrip, portion.plan);
-        portion.stockArea += squareMetres(plan.problem.stocks[pattern.stock].width, pattern.length) *
-                             static_cast<double>(sheets);
+        portion.stockArea +=
+            cutting::metalTaken(plan.problem.stocks[pattern.stock], plan.problem.rules.kerf, pattern) *
+            static_cast<double>(sheets);
         portion.plan.patterns.push_back(std::move(pattern));
     };
     for (const std::size_t index : part.patterns)
@@ -90,7 +82,7 @@ Portion portionOf(const documents::CutPlan& plan, const CutPart& part)
     portion.blankArea = cut.area() - spoilt.area();
     for (const cutting::NewRemnant& remnant : portion.plan.remnants)
         portion.remnantArea +=
-            squareMetres(remnant.width, remnant.length) * static_cast<double>(remnant.count);
+            inSquareMetres(remnant.width, remnant.length) * static_cast<double>(remnant.count);
     return portion;
 }
 

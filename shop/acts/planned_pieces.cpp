@@ -4,6 +4,16 @@
 
 namespace lapwright::acts {
 
+std::vector<storage::PlannedPiece> plannedPieces(const documents::CutProblem& problem,
+                                                 const std::vector<std::int64_t>& counts)
+{
+    std::vector<storage::PlannedPiece> pieces;
+    for (std::size_t blank = 0; blank < counts.size(); ++blank)
+        if (const std::string& key = problem.blanks[blank].key; counts[blank] > 0)
+            pieces.push_back({schedule::orderOfBlank(key), schedule::markOfBlank(key), counts[blank]});
+    return pieces;
+}
+
 std::vector<storage::PlannedPiece> piecesCutBy(const documents::CutPlan& plan)
 {
     std::vector<std::int64_t> counts;
@@ -11,13 +21,7 @@ std::vector<storage::PlannedPiece> piecesCutBy(const documents::CutPlan& plan)
         counts.push_back(blank.count);
     for (const cutting::Shortfall& missing : plan.plan.notCut)
         counts[missing.blank] -= missing.count;
-    std::vector<storage::PlannedPiece> pieces;
-    for (std::size_t blank = 0; blank < counts.size(); ++blank) {
-        const std::string& key = plan.problem.blanks[blank].key;
-        if (counts[blank] > 0)
-            pieces.push_back({schedule::orderOfBlank(key), schedule::markOfBlank(key), counts[blank]});
-    }
-    return pieces;
+    return plannedPieces(plan.problem, counts);
 }
 
 } // namespace lapwright::acts
