@@ -37,8 +37,6 @@ Item {
     }
 
     Flickable {
-        id: flick
-
         anchors.fill: parent
         contentHeight: column.implicitHeight + 2 * Theme.space
         clip: true
@@ -50,8 +48,7 @@ Item {
 
             x: Theme.space
             y: Theme.space
-            // Laid out first in no room at all, labels would wrap by the letter, and the fields stay as far below them.
-            width: Math.max(480, Math.min(flick.width - 2 * Theme.space, 760))
+            width: Math.min(screen.width - 2 * Theme.space, 760)
             spacing: Theme.gap
 
             SectionHeader {
