@@ -50,6 +50,7 @@ Settings::Settings(const Tablet& tablet, QObject* parent) : QObject(parent), tab
 void Settings::reload()
 {
     values_ = {};
+    pairingCode_.clear();
     values_.folder = usualFolder();
     read(tablet_, "metric", values_.metric);
     read(tablet_, "fraction", values_.fraction);
@@ -118,9 +119,11 @@ void Settings::setTextScale(double scale)
 
 QString Settings::pairingCode()
 {
-    return guarded(*this, [&] {
-        return shown(documents::pairingCode(store::signingKey(tablet_.database()).publicKey()));
-    });
+    if (pairingCode_.isEmpty())
+        pairingCode_ = guarded(*this, [&] {
+            return shown(documents::pairingCode(store::signingKey(tablet_.database()).publicKey()));
+        });
+    return pairingCode_;
 }
 
 void Settings::setPerson(const QString& person)

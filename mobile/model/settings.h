@@ -95,6 +95,7 @@ private:
 
     const Tablet& tablet_;
     Values values_;
+    QString pairingCode_; ///< empty: not asked for since the last reload
 };
 
 } // namespace lapwright::field

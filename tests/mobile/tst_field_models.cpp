@@ -223,6 +223,10 @@ void FieldModels::whatIsSentIsSignedByThisTablet()
     QCOMPARE(QString::fromStdString(documents::pairingCode(*signature->key)), code);
     bench.restart();
     QCOMPARE(bench.app->settings()->pairingCode(), code);
+    FieldBench other;
+    QVERIFY(other.app->settings()->pairingCode() != code);
+    QVERIFY(other.app->restore(bench.app->backUp(bench.folder.path())));
+    QCOMPARE(other.app->settings()->pairingCode(), code);
 }
 
 void FieldModels::revisionsSayWhatChanged()
