@@ -1,8 +1,8 @@
 #include "app/self_test.h"
 
-#include "app/message_count.h"
 #include "app/seen_items.h"
 #include "documents/shop.h"
+#include "look/message_count.h"
 #include "model/sample_house.h"
 #include "storage/document_file.h"
 
@@ -95,7 +95,7 @@ public:
         app_.settings()->setGuideSeen(true);
         if (!app_.settings()->language().isEmpty()) {
             showSmallest();
-            return wrong_ + MessageCount::warnings();
+            return wrong_ + look::MessageCount::warnings();
         }
         for (const char* theme : {"sunlight", "light", "dark"}) {
             app_.settings()->setTheme(theme);
@@ -111,7 +111,7 @@ public:
         showAll("left-handed-large-text", sizes[0]);
         app_.settings()->setLeftHanded(false);
         app_.settings()->setTextScale(1.0);
-        return wrong_ + MessageCount::warnings();
+        return wrong_ + look::MessageCount::warnings();
     }
 
 private:

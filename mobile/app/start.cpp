@@ -1,8 +1,8 @@
 #include "app/start.h"
 
-#include "app/message_count.h"
 #include "app/self_test.h"
 #include "app/window.h"
+#include "look/message_count.h"
 #include "model/field_app.h"
 
 #include <QCommandLineParser>
@@ -78,7 +78,7 @@ int show(const QCommandLineParser& options, const Tablet& tablet)
 
 int run(int argc, char** argv)
 {
-    const MessageCount counting;
+    const look::MessageCount counting;
     QGuiApplication application(argc, argv);
     QGuiApplication::setApplicationName("lapwright-field");
     QGuiApplication::setOrganizationName("lapwright");

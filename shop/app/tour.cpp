@@ -30,19 +30,6 @@ struct Sight {
 constexpr std::array sights = {Sight{"1366", 1366, 768, 0, false}, Sight{"1920", 1920, 1080, 1, false},
                                Sight{"touch", 1280, 800, 3, true}};
 
-int& warnings()
-{
-    static int count = 0;
-    return count;
-}
-
-void listen(QtMsgType type, const QMessageLogContext&, const QString& message)
-{
-    if (type != QtDebugMsg && type != QtInfoMsg && !message.contains(QLatin1String("XDG_RUNTIME_DIR")))
-        ++warnings();
-    std::fprintf(stderr, "%s\n", qPrintable(message));
-}
-
 void letSettle()
 {
     QElapsedTimer timer;
@@ -53,16 +40,7 @@ void letSettle()
 
 } // namespace
 
-Tour::Tour(QString pictures) : pictures_(std::move(pictures))
-{
-    warnings() = 0;
-    qInstallMessageHandler(listen);
-}
-
-Tour::~Tour()
-{
-    qInstallMessageHandler(nullptr);
-}
+Tour::Tour(QString pictures) : pictures_(std::move(pictures)) {}
 
 bool Tour::walk(QObject& window) const
 {
@@ -72,19 +50,24 @@ bool Tour::walk(QObject& window) const
         return false;
     auto* choices = shop->property("preferences").value<QObject*>();
     const QVariant scheme = choices->property("scheme"), touch = choices->property("touch");
+    bool every = true;
     for (const Sight& sight : sights) {
         choices->setProperty("scheme", sight.scheme);
         choices->setProperty("touch", sight.touch);
         shown->resize(sight.width, sight.height);
-        look(*shown, sight.name);
+        every = visit(*shown, sight.name) && every;
     }
     choices->setProperty("scheme", scheme);
     choices->setProperty("touch", touch);
-    return warnings() == 0;
+    const QStringList warnings = look::MessageCount::warnings();
+    for (const QString& warning : warnings)
+        std::fprintf(stderr, "%s\n", qPrintable(warning));
+    return every && warnings.isEmpty();
 }
 
-void Tour::look(QQuickWindow& window, const char* sight) const
+bool Tour::visit(QQuickWindow& window, const char* sight) const
 {
+    bool every = true;
     const QVariantList places = window.property("places").toList();
     for (int place = 0; place < places.size(); ++place) {
         QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
@@ -94,8 +77,9 @@ void Tour::look(QQuickWindow& window, const char* sight) const
         const QString file =
             QDir(pictures_).filePath(QStringLiteral("%1-%2.png").arg(name, QLatin1String(sight)));
         if (image.isNull() || (!pictures_.isEmpty() && !image.save(file)))
-            ++warnings();
+            every = false;
     }
+    return every;
 }
 
 } // namespace lapwright::shop_app

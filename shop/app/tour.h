@@ -1,7 +1,8 @@
 #pragma once
 
+#include "message_count.h"
+
 #include <QString>
-#include <QStringList>
 
 class QObject;
 class QQuickWindow;
@@ -14,18 +15,15 @@ class Tour {
 public:
     /// `pictures` is the folder for the pictures; empty: none are kept.
     explicit Tour(QString pictures);
-    ~Tour();
-    Tour(const Tour&) = delete;
-    Tour& operator=(const Tour&) = delete;
-    Tour(Tour&&) = delete;
-    Tour& operator=(Tour&&) = delete;
 
     /// True if every screen showed and nothing warned; what did is written to standard error.
     [[nodiscard]] bool walk(QObject& window) const;
 
 private:
-    void look(QQuickWindow& window, const char* sight) const;
+    /// False if a screen does not show or its picture could not be kept.
+    [[nodiscard]] bool visit(QQuickWindow& window, const char* sight) const;
 
+    look::MessageCount counting_;
     QString pictures_;
 };
 

@@ -1,7 +1,7 @@
-#include "app/message_count.h"
 #include "app/seen_items.h"
 #include "app/window.h"
 #include "documents/shop.h"
+#include "look/message_count.h"
 #include "mobile/tablet_at.h"
 #include "schedule/label_text.h"
 #include "storage/document_file.h"
@@ -26,7 +26,7 @@ namespace {
 
 /// The field app on a window, worked by taps and keys on what a screen reader would name.
 struct Hand {
-    MessageCount counting;
+    look::MessageCount counting;
     QTemporaryDir folder;
     Tablet tablet = tabletAt(folder.filePath("tablet.db"));
     FieldApp app{tablet};
@@ -149,7 +149,7 @@ private slots:
 
 void FieldDay::cleanup()
 {
-    QCOMPARE(MessageCount::warnings(), QStringList());
+    QCOMPARE(look::MessageCount::warnings(), QStringList());
 }
 
 void FieldDay::theInstallersDay_data()

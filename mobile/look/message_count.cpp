@@ -1,10 +1,10 @@
-#include "app/message_count.h"
+#include "message_count.h"
 
 #include <QMutex>
 #include <QMutexLocker>
 #include <QtGlobal>
 
-namespace lapwright::field {
+namespace lapwright::look {
 
 namespace {
 
@@ -44,4 +44,4 @@ QStringList MessageCount::warnings()
     return heard;
 }
 
-} // namespace lapwright::field
+} // namespace lapwright::look

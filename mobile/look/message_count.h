@@ -3,7 +3,7 @@
 #include <QString>
 #include <QStringList>
 
-namespace lapwright::field {
+namespace lapwright::look {
 
 /// Every warning that Qt or QML says while this lives, passed on as well. QML errors leave the exit code at
 /// 0, so somebody has to count.
@@ -19,4 +19,4 @@ public:
     [[nodiscard]] static QStringList warnings();
 };
 
-} // namespace lapwright::field
+} // namespace lapwright::look
