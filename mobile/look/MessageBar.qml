@@ -11,6 +11,8 @@ Plate {
     property string undoText: qsTr("Undo")
     property bool undoable: false
     property bool trouble: false
+    /// False where it stands as long as what it says holds.
+    property bool closable: true
 
     signal undone
     signal closed
@@ -55,6 +57,8 @@ Plate {
         }
 
         IconButton {
+            objectName: "close"
+            visible: bar.closable
             sign: "close"
             text: qsTr("Close the message")
             inkColour: words.color

@@ -139,9 +139,10 @@ Window {
                 onLoaded: forceActiveFocus()
             }
 
-            LostBar {
-                visible: window.shop.lost !== ""
+            MessageBar {
                 text: window.shop.lost
+                trouble: true
+                closable: false
                 Layout.fillWidth: true
                 Layout.margins: Theme.gap
             }

@@ -224,6 +224,13 @@ Item {
             compare(spy.count, 1);
         }
 
+        function test_whatHoldsCannotBeClosed() {
+            const made = createTemporaryObject(message, stage, {text: "No answer", trouble: true});
+            verify(findChild(made, "close").visible);
+            made.closable = false;
+            verify(!findChild(made, "close").visible);
+        }
+
         function test_aClosedPanelKeepsWhatWasTyped() {
             const made = watched(createTemporaryObject(panel, stage), "closed");
             made.kept = "two bent";
