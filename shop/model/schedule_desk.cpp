@@ -64,6 +64,13 @@ std::size_t machineOf(const schedule::ScheduleRecord& record, const schedule::Re
     return static_cast<std::size_t>(found - record.machines.begin());
 }
 
+std::vector<schedule::NamedPin> pinsWithout(const schedule::ScheduleRecord& record, const std::string& task)
+{
+    std::vector<schedule::NamedPin> pins = record.pins;
+    std::erase_if(pins, [&task](const schedule::NamedPin& pin) { return pin.task == task; });
+    return pins;
+}
+
 } // namespace
 
 ScheduleDesk::ScheduleDesk(Shop& shop) : Desk(shop) {}
@@ -218,19 +225,12 @@ void ScheduleDesk::togglePin()
         return;
     if (!task->pinned)
         return pin(task->key, task->machine, task->start);
-    std::vector<schedule::NamedPin> pins = record_->pins;
-    pins.erase(std::remove_if(pins.begin(), pins.end(),
-                              [task](const schedule::NamedPin& pin) { return pin.task == task->key; }),
-               pins.end());
-    start(std::move(pins));
+    start(pinsWithout(*record_, task->key));
 }
 
 void ScheduleDesk::pin(const std::string& task, const std::string& machine, schedule::Moment start)
 {
-    std::vector<schedule::NamedPin> pins = record_->pins;
-    pins.erase(std::remove_if(pins.begin(), pins.end(),
-                              [&task](const schedule::NamedPin& pin) { return pin.task == task; }),
-               pins.end());
+    std::vector<schedule::NamedPin> pins = pinsWithout(*record_, task);
     pins.push_back({task, machine, start, std::nullopt});
     this->start(std::move(pins));
 }
@@ -247,7 +247,7 @@ std::optional<ScheduleDesk::Move> ScheduleDesk::placeOfCurrent() const
 
 void ScheduleDesk::setMove(std::optional<Move> move)
 {
-    if (!move && !move_)
+    if (move == move_)
         return;
     move_ = std::move(move);
     draw();

@@ -85,6 +85,7 @@ private:
         std::string task;
         std::size_t machine = 0;
         schedule::Moment start;
+        bool operator==(const Move&) const = default;
     };
 
     void showLateTasks();
