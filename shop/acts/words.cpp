@@ -1,5 +1,8 @@
 #include "acts/words.h"
 
+#include <QDateTime>
+#include <QString>
+
 namespace lapwright::acts {
 
 std::string describe(const rules::Finding& finding, const Style& style)
@@ -21,6 +24,13 @@ std::string describe(const rules::Finding& finding, const Style& style)
 std::string describe(const site::Material& material)
 {
     return material.gauge + " " + material.metal + ", " + material.colour;
+}
+
+std::string onTheWall(const std::string& utc)
+{
+    const QDateTime time = QDateTime::fromString(QString::fromStdString(utc), Qt::ISODate);
+    return time.isValid() ? time.toLocalTime().toString(QStringLiteral("yyyy-MM-dd HH:mm")).toStdString()
+                          : utc;
 }
 
 } // namespace lapwright::acts

@@ -83,10 +83,4 @@ void writePdf(TicketFolder& folder, const Paperwork& work, const std::string& ki
              print::layOut(sheet, work.printing.paper));
 }
 
-std::string onTheWall(const std::string& time)
-{
-    const QDateTime moment = QDateTime::fromString(QString::fromStdString(time), Qt::ISODate);
-    return moment.isValid() ? moment.toLocalTime().toString("yyyy-MM-ddTHH:mm").toStdString() : time;
-}
-
 } // namespace lapwright::command

@@ -38,7 +38,4 @@ void writePdf(TicketFolder& folder, const Paperwork& work, const std::string& ki
 void writePdf(TicketFolder& folder, const Paperwork& work, const std::string& kind, int number,
               const print::Sheet& sheet);
 
-/// A time of the database (ISO 8601, UTC) on this machine's wall clock, as the papers' own time is.
-[[nodiscard]] std::string onTheWall(const std::string& time);
-
 } // namespace lapwright::command

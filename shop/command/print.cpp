@@ -3,6 +3,7 @@
 #include "acts/open_pieces.h"
 #include "acts/scheduling.h"
 #include "acts/shop_stock.h"
+#include "acts/words.h"
 #include "command.h"
 #include "cut_tickets.h"
 #include "documents/schedule.h"
@@ -75,16 +76,6 @@ bool printOrders(const storage::Database& database, const acts::FoldPrograms& pr
     return folds.allFold() && allPriced;
 }
 
-/// Of the orders on the load, those that are still here.
-print::LoadedOrders ordersOn(const storage::Database& database, const schedule::Load& load)
-{
-    print::LoadedOrders orders;
-    for (const schedule::Bundle& bundle : load.bundles)
-        if (!orders.contains(bundle.order) && storage::derivedOrder(database, bundle.order))
-            orders[bundle.order] = print::loadedOrder(acts::keptOrder(database, bundle.order));
-    return orders;
-}
-
 void printLoads(const storage::Database& database, const Paperwork& work, TicketFolder& folder)
 {
     int number = 0;
@@ -97,8 +88,8 @@ void printLoads(const storage::Database& database, const Paperwork& work, Ticket
             text += line + "\n";
         folder.write("load", ++number, "txt", text);
         folder.write("load", number, "json", document);
-        const print::LoadedOrders orders = ordersOn(database, load->value);
-        load->value.madeAt = onTheWall(load->value.madeAt);
+        const print::LoadedOrders orders = print::loadedOrders(acts::keptOrdersOn(database, load->value));
+        load->value.madeAt = acts::onTheWall(load->value.madeAt);
         writePdf(folder, work, "load", number,
                  print::loadList(load->value, orders, work.printing, work.style));
         writePdf(folder, work, "check", number,

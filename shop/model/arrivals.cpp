@@ -148,7 +148,7 @@ void Arrivals::showOrders()
         row.id = rowOf(order.hash);
         row.title = shown(here ? here->order.jobName : order.order);
         row.detail = tr("revision %1 waits for a person").arg(order.revision);
-        row.trailing = localTime(order.receivedAt);
+        row.trailing = shown(acts::onTheWall(order.receivedAt));
         row.sign = QStringLiteral("hold");
         row.weight = static_cast<int>(rules::Weight::Blocks);
         rows.append(row);

@@ -1,10 +1,11 @@
 #include "cutting_desk.h"
 
+#include "acts/checked_plan.h"
 #include "acts/cut_words.h"
 #include "acts/making.h"
 #include "acts/words.h"
-#include "cutting/checker.h"
 #include "drawing/cut_map.h"
+#include "print/cut_ticket.h"
 #include "shop.h"
 #include "storage/shop_state.h"
 #include "strip_rows.h"
@@ -55,14 +56,10 @@ void CuttingDesk::reload()
 
 Result<CuttingDesk::Plan> CuttingDesk::read(const storage::StoredPlan& stored)
 {
-    auto cut = documents::readCutPlan(stored.document);
-    if (!cut.ok())
-        return cut.errors();
-    Plan plan{stored.id, stored.material, std::move(cut->value), std::nullopt, {}};
-    cutting::Admission admission = documents::admit(plan.cut.problem);
-    if (admission.problem && cutting::check(*admission.problem, plan.cut.plan).feasibility.cuttable())
-        plan.problem = std::move(admission.problem);
-    return plan;
+    auto checked = acts::readChecked(stored);
+    if (!checked.ok())
+        return checked.errors();
+    return Plan{stored.id, stored.material, std::move(checked->cut), std::move(checked->problem), {}};
 }
 
 void CuttingDesk::readPlans()
@@ -131,7 +128,7 @@ void CuttingDesk::showCurrent()
         const Plan& plan = plans_[at->plan];
         if (plan.problem) {
             drawing::CutMapPicture picture;
-            picture.style = fine(shop().style());
+            picture.style = print::fine(shop().style());
             // The list beside it has the room that the sheet does not need.
             picture.height = Length::millimetres(150);
             picture.names = plan.names;

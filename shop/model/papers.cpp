@@ -1,10 +1,9 @@
 #include "papers.h"
 
+#include "acts/checked_plan.h"
 #include "acts/cut_words.h"
 #include "acts/kept_order.h"
-#include "acts/shop_stock.h"
-#include "cutting/checker.h"
-#include "documents/cut.h"
+#include "acts/words.h"
 #include "documents/shop.h"
 #include "print/confirmation.h"
 #include "print/cut_ticket.h"
@@ -13,18 +12,16 @@
 #include "print/pdf.h"
 #include "print/piece_labels.h"
 #include "print/quality_sheet.h"
-#include "schedule/batch.h"
+#include "print/served_orders.h"
 #include "shop.h"
 #include "storage/document_file.h"
 #include "storage/shop_state.h"
-#include "strip_rows.h"
 #include "text.h"
 
 #include <QDateTime>
 #include <QDir>
 
 #include <map>
-#include <utility>
 
 namespace lapwright::model {
 
@@ -39,37 +36,6 @@ const print::LabelStock& labelStock(Preferences::Labels labels, const print::Pap
     return paper == print::a4Paper ? print::a4SheetOf14() : print::letterSheetOf10();
 }
 
-/// A to Z, AA to ZZ…
-std::string letterOf(std::size_t place)
-{
-    std::string letters;
-    for (std::size_t number = place + 1; number > 0; number = (number - 1) / 26)
-        letters.insert(letters.begin(), static_cast<char>('A' + (number - 1) % 26));
-    return letters;
-}
-
-/// What the cut ticket says of the orders it serves, and what each blank is called on it: "A E1.2".
-void nameOrders(const storage::Database& database, const documents::CutProblem& problem,
-                print::CutTicket& ticket)
-{
-    std::map<std::string, std::int64_t> blanks;
-    for (const cutting::Blank& blank : problem.blanks)
-        blanks[schedule::orderOfBlank(blank.key)] += blank.count;
-    std::map<std::string, std::string> letters;
-    for (const storage::OrderSummary& order : storage::unfinishedOrders(database))
-        if (const auto count = blanks.find(order.id); count != blanks.end()) {
-            letters[order.id] = letterOf(ticket.orders.size());
-            ticket.orders.push_back(
-                {letters[order.id], order.jobName, order.revision, order.wantedBy, count->second});
-        }
-    for (const cutting::Blank& blank : problem.blanks) {
-        const std::string mark = schedule::markOfBlank(blank.key);
-        const auto letter = letters.find(schedule::orderOfBlank(blank.key));
-        ticket.names.push_back(letter == letters.end() || letters.size() == 1 ? mark
-                                                                              : letter->second + " " + mark);
-    }
-}
-
 } // namespace
 
 Papers::Papers(Shop& shop) : QObject(&shop), shop_(shop) {}
@@ -82,19 +48,18 @@ print::Printing Papers::printing() const
             metric ? print::a4Paper : print::letterPaper};
 }
 
-Papers::Paper Papers::paperOf(const char* name, const print::Sheet& sheet) const
+Papers::Paper Papers::paperOf(const char* name, const print::Sheet& sheet, const print::Paper& paper)
 {
     return {name, sheet.title + (sheet.subject.empty() ? "" : ", " + sheet.subject),
-            print::layOut(sheet, printing().paper)};
+            print::layOut(sheet, paper)};
 }
 
-Papers::Paper Papers::labelsOf(const char* name, const char* title,
-                               const std::vector<print::Label>& labels) const
+Papers::Paper Papers::labelsOf(const char* name, const char* title, const std::vector<print::Label>& labels,
+                               const print::Paper& paper) const
 {
     return {name, title,
-            labels.empty()
-                ? std::vector<print::Page>()
-                : print::labelPages(labels, labelStock(shop_.preferences()->labels(), printing().paper))};
+            labels.empty() ? std::vector<print::Page>()
+                           : print::labelPages(labels, labelStock(shop_.preferences()->labels(), paper))};
 }
 
 void Papers::write(const QUrl& folder, const std::vector<Paper>& papers)
@@ -122,12 +87,14 @@ void Papers::printOrder(const QString& order, const QUrl& folder)
         std::map<std::string, drawing::Colour> colours;
         for (const pieces::OrderedProfile& profile : kept.profiles)
             colours[profile.material.colour] = shop_.colourOf(profile.material.colour);
-        write(
-            folder,
-            {paperOf("confirmation", print::confirmation(kept, std::nullopt, printing(), shop_.style())),
-             paperOf("quality-sheet", print::qualitySheet(kept, {}, colours, printing(), shop_.style(),
-                                                          shop_.preferences()->angles())),
-             labelsOf("piece-labels", "Piece labels", print::pieceLabels(kept, printing(), shop_.style()))});
+        const print::Printing now = printing();
+        const Style style = shop_.style();
+        write(folder,
+              {paperOf("confirmation", print::confirmation(kept, std::nullopt, now, style), now.paper),
+               paperOf("quality-sheet",
+                       print::qualitySheet(kept, {}, colours, now, style, shop_.preferences()->angles()),
+                       now.paper),
+               labelsOf("piece-labels", "Piece labels", print::pieceLabels(kept, now, style), now.paper)});
     });
 }
 
@@ -137,23 +104,26 @@ void Papers::printCut(const QString& sheet, const QUrl& folder)
         const auto stored = storage::waitingPlan(shop_.database(), sheet.section(u'#', 0, 0).toStdString());
         if (!stored)
             return shop_.tellTrouble(tr("This plan does not wait to be cut any more"));
-        const auto plan = documents::readCutPlan(stored->document);
-        if (!plan.ok())
-            return shop_.tellTrouble(plan.errors());
-        const cutting::Admission admission = documents::admit(plan->value.problem);
-        if (!admission.problem ||
-            !cutting::check(*admission.problem, plan->value.plan).feasibility.cuttable())
+        const auto checked = acts::readChecked(*stored);
+        if (!checked.ok())
+            return shop_.tellTrouble(checked.errors());
+        if (!checked->problem)
             return shop_.tellTrouble(tr("This plan does not pass its check; plan again"));
+        const documents::CutPlan& cut = checked->cut;
+        print::ServedOrders orders(cut.problem.blanks);
+        for (const storage::OrderSummary& order : storage::unfinishedOrders(shop_.database()))
+            orders.add(order.id, {{}, order.jobName, order.revision, order.wantedBy, 0});
+        const print::Printing now = printing();
         print::CutTicket ticket;
         ticket.material = stored->material;
-        ticket.style = fine(shop_.style());
-        ticket.summary = acts::summaryInWords(plan->value, ticket.style);
-        nameOrders(shop_.database(), plan->value.problem, ticket);
+        ticket.style = print::fine(shop_.style());
+        ticket.summary = acts::summaryInWords(cut, ticket.style);
+        ticket.orders = orders.all();
+        ticket.names = orders.names(cut.problem.blanks);
         write(folder,
-              {paperOf("cut-ticket",
-                       print::cutTicket(*admission.problem, plan->value.plan, ticket, printing())),
+              {paperOf("cut-ticket", print::cutTicket(*checked->problem, cut.plan, ticket, now), now.paper),
                labelsOf("remnant-labels", "Remnant labels",
-                        print::remnantLabels(plan->value.plan, stored->material, printing(), ticket.style))});
+                        print::remnantLabels(cut.plan, stored->material, now, ticket.style), now.paper)});
     });
 }
 
@@ -166,16 +136,15 @@ void Papers::printLoad(const QString& load, const QUrl& folder)
         auto read = documents::readLoad(*document);
         if (!read.ok())
             return shop_.tellTrouble(read.errors());
-        print::LoadedOrders orders;
-        for (const schedule::Bundle& bundle : read->value.bundles)
-            if (!orders.contains(bundle.order) && storage::derivedOrder(shop_.database(), bundle.order))
-                orders[bundle.order] = print::loadedOrder(acts::keptOrder(shop_.database(), bundle.order));
-        read->value.madeAt = localTime(read->value.madeAt).replace(u' ', u'T').toStdString();
+        const print::LoadedOrders orders =
+            print::loadedOrders(acts::keptOrdersOn(shop_.database(), read->value));
+        read->value.madeAt = acts::onTheWall(read->value.madeAt);
+        const print::Printing now = printing();
         const Style style = shop_.style();
-        write(folder, {paperOf("load-list", print::loadList(read->value, orders, printing(), style)),
-                       paperOf("check-sheet", print::checkSheet(read->value, orders, printing(), style)),
+        write(folder, {paperOf("load-list", print::loadList(read->value, orders, now, style), now.paper),
+                       paperOf("check-sheet", print::checkSheet(read->value, orders, now, style), now.paper),
                        labelsOf("bundle-labels", "Bundle labels",
-                                print::bundleLabels(read->value, orders, printing(), style))});
+                                print::bundleLabels(read->value, orders, now, style), now.paper)});
     });
 }
 

@@ -43,9 +43,10 @@ private:
     };
 
     [[nodiscard]] print::Printing printing() const;
-    [[nodiscard]] Paper paperOf(const char* name, const print::Sheet& sheet) const;
-    [[nodiscard]] Paper labelsOf(const char* name, const char* title,
-                                 const std::vector<print::Label>& labels) const;
+    [[nodiscard]] static Paper paperOf(const char* name, const print::Sheet& sheet,
+                                       const print::Paper& paper);
+    [[nodiscard]] Paper labelsOf(const char* name, const char* title, const std::vector<print::Label>& labels,
+                                 const print::Paper& paper) const;
     /// What cannot be written is told.
     void write(const QUrl& folder, const std::vector<Paper>& papers);
 

@@ -1,6 +1,7 @@
 #include "strip_rows.h"
 
 #include "cutting_desk.h"
+#include "print/cut_ticket.h"
 #include "text.h"
 
 #include <QStringList>
@@ -23,32 +24,25 @@ QString crosscutInWords(const cutting::Crosscut& crosscut, const cutting::Lying&
 
 } // namespace
 
-Style fine(Style style)
-{
-    style.inchDenominator = 64;
-    style.tenthsOfMillimetre = 1;
-    return style;
-}
-
 QList<Row> stripRows(const documents::CutPlan& plan, std::size_t pattern,
                      const std::vector<std::string>& names, const Style& style)
 {
+    const Style finely = print::fine(style);
     QList<Row> rows;
     const cutting::CutOrder order = plan.plan.patterns[pattern].order;
     for (const cutting::Strip& strip : plan.plan.patterns[pattern].strips) {
         Row row;
         row.id = QString::number(rows.size());
-        row.title =
-            CuttingDesk::tr("%1   %2").arg(rows.size() + 1).arg(shown(write(strip.width, fine(style))));
+        row.title = CuttingDesk::tr("%1   %2").arg(rows.size() + 1).arg(shown(write(strip.width, finely)));
         QStringList blanks;
         for (const cutting::Crosscut& crosscut : strip.crosscuts) {
             const cutting::Lying lying =
                 cutting::lyingIn(order, plan.problem.blanks[crosscut.blank], crosscut.turned);
-            blanks.append(crosscutInWords(crosscut, lying, strip.width, names[crosscut.blank], fine(style)));
+            blanks.append(crosscutInWords(crosscut, lying, strip.width, names[crosscut.blank], finely));
         }
         row.detail = blanks.join(QStringLiteral("; "));
         if (strip.rest > Length())
-            row.trailing = CuttingDesk::tr("left %1").arg(shown(write(strip.rest, fine(style))));
+            row.trailing = CuttingDesk::tr("left %1").arg(shown(write(strip.rest, finely)));
         rows.append(row);
     }
     return rows;

@@ -12,9 +12,6 @@
 
 namespace lapwright::model {
 
-/// How finely measures of a cut are shown: blanks are rounded up to the cut step.
-[[nodiscard]] Style fine(Style style);
-
 /// The strips of one pattern of the plan, in the order they are cut: what each is set to, how far along it
 /// each blank is cut off, what a narrower blank is trimmed to, what is left at the end. `names` is what each
 /// blank of the problem is called.

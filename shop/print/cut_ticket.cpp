@@ -196,6 +196,13 @@ private:
 
 } // namespace
 
+Style fine(Style style)
+{
+    style.inchDenominator = 64;
+    style.tenthsOfMillimetre = 1;
+    return style;
+}
+
 Sheet cutTicket(const cutting::Problem& problem, const cutting::Plan& plan, const CutTicket& ticket,
                 const Printing& printing)
 {

@@ -4,23 +4,14 @@
 #include "cutting/problem.h"
 #include "measure/writing.h"
 #include "print/paper.h"
+#include "print/served_orders.h"
 #include "print/sheet.h"
 #include "site/job.h"
 
-#include <cstdint>
 #include <string>
 #include <vector>
 
 namespace lapwright::print {
-
-/// An order that a cut plan serves, and the letter its marks bear on the maps.
-struct ServedOrder {
-    std::string letter;
-    std::string job;
-    std::int64_t revision = 0;
-    std::string wantedBy;
-    std::int64_t blanks = 0;
-};
 
 /// What a cut ticket says beside the plan.
 struct CutTicket {
@@ -33,6 +24,9 @@ struct CutTicket {
     std::string summary;
     Style style;
 };
+
+/// Blanks are rounded up to the cut step, so what is set on the shear or slitter is shown as finely.
+[[nodiscard]] Style fine(Style style);
 
 /// The ticket that goes to the shear or slitter: stock used and the bound, which order each letter serves,
 /// remnants to label, what the stock did not suffice for; then every pattern as a map with its strips to

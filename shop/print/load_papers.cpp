@@ -11,7 +11,6 @@ namespace lapwright::print {
 
 namespace {
 
-/// Everything of a load added up.
 const LoadedOrder& orderOf(const LoadedOrders& orders, const std::string& id)
 {
     static const LoadedOrder unknown;
@@ -83,11 +82,15 @@ std::string bandOf(const schedule::Bundle& bundle)
 
 } // namespace
 
-LoadedOrder loadedOrder(const pieces::Order& order)
+LoadedOrders loadedOrders(const std::vector<pieces::Order>& orders)
 {
-    LoadedOrder loaded{order.revision, {}};
-    for (const pieces::OrderedProfile& profile : order.profiles)
-        loaded.profiles[profile.id] = {profile.profile, profile.thickness};
+    LoadedOrders loaded;
+    for (const pieces::Order& order : orders) {
+        LoadedOrder& known = loaded[order.id];
+        known.revision = order.revision;
+        for (const pieces::OrderedProfile& profile : order.profiles)
+            known.profiles[profile.id] = {profile.profile, profile.thickness};
+    }
     return loaded;
 }
 

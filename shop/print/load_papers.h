@@ -28,7 +28,7 @@ struct LoadedOrder {
 };
 using LoadedOrders = std::map<std::string, LoadedOrder>; ///< by the order's id
 
-[[nodiscard]] LoadedOrder loadedOrder(const pieces::Order& order);
+[[nodiscard]] LoadedOrders loadedOrders(const std::vector<pieces::Order>& orders);
 
 /// For whoever loads the truck: every bundle to tick with its weight, its longest piece, the marks in it and
 /// whether it takes two people.
