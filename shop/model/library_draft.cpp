@@ -1,6 +1,5 @@
 #include "library_draft.h"
 
-#include "acts/scheduling.h"
 #include "acts/shop_library.h"
 #include "documents/machine.h"
 #include "documents/rules.h"
@@ -12,38 +11,12 @@
 #include "storage/shop_state.h"
 #include "text.h"
 
-#include <QStringList>
-
-#include <utility>
-
 namespace lapwright::model {
 
 namespace {
 
 /// Milliseconds without a key before what is written is judged: half a number is no mistake.
 constexpr int pauseOfTyping = 300;
-
-storage::LibraryKind libraryKind(LibraryDraft::Kind kind)
-{
-    switch (kind) {
-    case LibraryDraft::Kind::Trim:
-        return storage::LibraryKind::Trims;
-    case LibraryDraft::Kind::Rules:
-        return storage::LibraryKind::RuleSets;
-    case LibraryDraft::Kind::Machine:
-    case LibraryDraft::Kind::Floor:
-        break;
-    }
-    return storage::LibraryKind::Machines;
-}
-
-QString inWords(const std::vector<Error>& errors)
-{
-    QStringList lines;
-    for (const Error& error : errors)
-        lines.append(shown(error.sentence()));
-    return lines.join(u'\n');
-}
 
 /// The picture of a document, if it has one.
 template <class Document, class Draw>
@@ -55,6 +28,21 @@ Result<drawing::DisplayList> drawnFrom(const Result<Document>& document, const D
 }
 
 } // namespace
+
+std::optional<storage::LibraryKind> libraryKind(LibraryDraft::Kind kind)
+{
+    switch (kind) {
+    case LibraryDraft::Kind::Machine:
+        return storage::LibraryKind::Machines;
+    case LibraryDraft::Kind::Trim:
+        return storage::LibraryKind::Trims;
+    case LibraryDraft::Kind::Rules:
+        return storage::LibraryKind::RuleSets;
+    case LibraryDraft::Kind::Floor:
+        break;
+    }
+    return std::nullopt;
+}
 
 LibraryDraft::LibraryDraft(Shop& shop) : QObject(&shop), shop_(shop)
 {
@@ -87,7 +75,7 @@ void LibraryDraft::setText(const QString& text)
 void LibraryDraft::judge()
 {
     const auto made = drawn();
-    trouble_ = made.ok() ? QString() : inWords(made.errors());
+    trouble_ = made.ok() ? QString() : shown(made.errors());
     if (made.ok())
         picture_ = made->shapes.empty() ? look::Picture() : look::Picture(*made);
     emit judged();
@@ -120,17 +108,17 @@ Result<drawing::DisplayList> LibraryDraft::drawn() const
 Result<bool> LibraryDraft::save() const
 {
     const std::string text = text_.toStdString();
-    if (kind_ == Kind::Floor) {
-        const auto floor = documents::readFloor(text);
-        if (!floor.ok())
-            return floor.errors();
-        shop_.database().write(
-            [&] { storage::saveFloorDocument(shop_.database(), documents::writeFloor(*floor)); });
+    if (const auto library = libraryKind(kind_)) {
+        const auto added = acts::addToLibrary(*library, text, shop_.libraryFolders());
+        if (!added.ok())
+            return added.errors();
         return true;
     }
-    const auto added = acts::addToLibrary(libraryKind(kind_), text, shop_.libraryFolders());
-    if (!added.ok())
-        return added.errors();
+    const auto floor = documents::readFloor(text);
+    if (!floor.ok())
+        return floor.errors();
+    shop_.database().write(
+        [&] { storage::saveFloorDocument(shop_.database(), documents::writeFloor(*floor)); });
     return true;
 }
 

@@ -3,13 +3,14 @@
 #include "drawing/display_list.h"
 #include "measure/result.h"
 #include "picture.h"
+#include "storage/library.h"
 
 #include <QObject>
 #include <QString>
 #include <QTimer>
 #include <QtQml/qqmlregistration.h>
 
-#include <string>
+#include <optional>
 
 namespace lapwright::model {
 
@@ -70,5 +71,8 @@ private:
     look::Picture picture_;
     QTimer pause_; ///< between the last key and the judgement
 };
+
+/// Where the shop's library keeps documents of that kind; nothing for the floor, which the database keeps.
+[[nodiscard]] std::optional<storage::LibraryKind> libraryKind(LibraryDraft::Kind kind);
 
 } // namespace lapwright::model

@@ -170,17 +170,8 @@ void ReferenceShelf::show()
 
 Result<std::string> ReferenceShelf::document() const
 {
-    const std::string id = current().toStdString();
-    switch (kind_) {
-    case Kind::Machine:
-        return acts::libraryDocument(storage::LibraryKind::Machines, id, shop().libraryFolders());
-    case Kind::Trim:
-        return acts::libraryDocument(storage::LibraryKind::Trims, id, shop().libraryFolders());
-    case Kind::Rules:
-        return acts::libraryDocument(storage::LibraryKind::RuleSets, id, shop().libraryFolders());
-    case Kind::Floor:
-        break;
-    }
+    if (const auto library = libraryKind(kind_))
+        return acts::libraryDocument(*library, current().toStdString(), shop().libraryFolders());
     const auto floor = acts::floorInUse(shop().database(), shop().libraryFolders());
     if (!floor.ok())
         return floor.errors();

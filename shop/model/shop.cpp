@@ -187,10 +187,7 @@ void Shop::tellTrouble(const QString& message)
 
 void Shop::tellTrouble(const std::vector<Error>& errors)
 {
-    QStringList lines;
-    for (const Error& error : errors)
-        lines.append(shown(error.sentence()));
-    tellTrouble(lines.join(u'\n'));
+    tellTrouble(shown(errors));
 }
 
 bool Shop::act(const std::function<void()>& work)
