@@ -6,6 +6,7 @@
 #include "acts/words.h"
 #include "drawing/cut_map.h"
 #include "print/cut_ticket.h"
+#include "schedule/batch.h"
 #include "shop.h"
 #include "storage/shop_state.h"
 #include "strip_rows.h"
@@ -27,11 +28,10 @@ std::vector<std::string> namesOf(const documents::CutProblem& problem,
     std::vector<std::string> names;
     std::set<std::string> orders;
     for (const cutting::Blank& blank : problem.blanks)
-        orders.insert(blank.key.substr(0, blank.key.find('/')));
+        orders.insert(schedule::orderOfBlank(blank.key));
     for (const cutting::Blank& blank : problem.blanks) {
-        const std::size_t slash = blank.key.find('/');
-        const auto job = jobs.find(blank.key.substr(0, slash));
-        const std::string mark = blank.key.substr(slash + 1);
+        const auto job = jobs.find(schedule::orderOfBlank(blank.key));
+        const std::string mark = schedule::markOfBlank(blank.key);
         names.push_back(job == jobs.end() || orders.size() == 1
                             ? mark
                             : job->second.substr(0, job->second.find(' ')) + " " + mark);

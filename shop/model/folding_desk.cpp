@@ -23,9 +23,9 @@ using schedule::PieceState;
 /// Time between two pictures of a step in motion, milliseconds.
 constexpr int frameEvery = 50;
 
-QString lotId(const storage::PieceInState& piece)
+QString lotId(const std::string& order, const std::string& profile)
 {
-    return shown(piece.order + "/" + piece.piece.profile);
+    return shown(order + "/" + profile);
 }
 
 } // namespace
@@ -55,7 +55,7 @@ void FoldingDesk::reload()
     std::map<QString, std::int64_t> waiting;
     std::set<std::string> orders;
     for (const storage::PieceInState& piece : cut_) {
-        waiting[lotId(piece)] += piece.count;
+        waiting[lotId(piece.order, piece.piece.profile)] += piece.count;
         orders.insert(piece.order);
     }
     QList<Row> rows;
@@ -63,7 +63,7 @@ void FoldingDesk::reload()
         if (orders.count(order.id) == 0)
             continue;
         for (const pieces::OrderedProfile& profile : profilesOf(order)) {
-            const auto lot = waiting.find(shown(order.id + "/" + profile.id));
+            const auto lot = waiting.find(lotId(order.id, profile.id));
             if (lot == waiting.end())
                 continue;
             Row row;
@@ -113,7 +113,7 @@ void FoldingDesk::showLot()
 {
     QList<Row> rows;
     for (const storage::PieceInState& piece : cut_) {
-        if (lotId(piece) != current_)
+        if (lotId(piece.order, piece.piece.profile) != current_)
             continue;
         Row row;
         row.id = row.title = shown(piece.piece.mark);

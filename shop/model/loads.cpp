@@ -24,10 +24,10 @@ constexpr std::int64_t mostShown = 200;
 Row rowOf(const storage::PieceInState& piece, const Shop& shop)
 {
     Row row;
-    row.id = shown(piece.order + "/" + piece.piece.mark);
+    row.id = shown(schedule::blankKey(piece.order, piece.piece.mark));
     row.title = shown(piece.piece.mark);
     row.detail = shop.describe(site::Material{piece.piece.metal, piece.piece.gauge, piece.piece.colour});
-    row.trailing = shown(lapwright::counted(piece.count, "piece"));
+    row.trailing = counted(piece.count, "piece");
     row.trailingDetail = shown(write(piece.piece.length, shop.style()));
     return row;
 }

@@ -79,7 +79,7 @@ void OrderPreview::show(pieces::Order order, const rules::Findings& told)
         Row row{shown(profile.id),
                 shown(profile.id + "  " + profile.profile.name),
                 shop_.describe(profile.material),
-                shown(lapwright::counted(piecesFrom(order_, at), "piece")),
+                counted(piecesFrom(order_, at), "piece"),
                 tr("girth %1").arg(shown(write(profile.girth, style))),
                 {},
                 shop_.swatchOf(profile.material.colour),
@@ -95,7 +95,7 @@ void OrderPreview::show(pieces::Order order, const rules::Findings& told)
             shown(profile.profile.name) +
             (piece.hand == pieces::Hand::None ? QString() : QStringLiteral(", ") + handOf(piece.hand));
         row.trailing = shown(write(piece.length, style));
-        row.trailingDetail = shown(lapwright::counted(piece.count, "piece"));
+        row.trailingDetail = counted(piece.count, "piece");
         pieces.append(row);
     }
     rules::Findings all = told;
