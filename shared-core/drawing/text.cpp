@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cmath>
+#include <string_view>
 
 namespace lapwright::drawing {
 
@@ -27,16 +28,29 @@ constexpr std::array<int, 95> boldAdvances = {
     1024, 1382, 1466, 1214, 1466, 1389, 891,  1466, 1458, 702,  702,  1362, 702,  2134, 1458, 1407,
     1466, 1466, 1010, 1219, 979,  1458, 1335, 1892, 1321, 1335, 1192, 1458, 748,  1458, 1716};
 
+/// U+00C0 to U+00FF: a letter with an accent is as wide as the letter; a space where there is none.
+constexpr std::string_view withoutAccents =
+    "AAAAAA CEEEEIIII NOOOOO  UUUUY  aaaaaa ceeeeiiii nooooo  uuuuy y";
+
 int advance(char32_t character, bool bold)
 {
+    if (character >= 0xC0 && character <= 0xFF && withoutAccents[character - 0xC0] != ' ')
+        character = static_cast<unsigned char>(withoutAccents[character - 0xC0]);
     if (character >= 0x20 && character < 0x7F)
         return (bold ? boldAdvances : regularAdvances)[character - 0x20];
     switch (character) {
-    case 0xA0:   // no-break space
-    case 0x2019: // apostrophe
+    case 0xA0: // no-break space
         return bold ? 713 : 651;
+    case 0xA1: // inverted exclamation mark
+        return bold ? 934 : 821;
+    case 0xB7:   // middle dot
+    case 0x2019: // apostrophe
+        return bold ? 778 : 651;
+    case 0xBF: // inverted question mark
+        return bold ? 1188 : 1087;
+    case 0xD7: // multiplication sign
+        return 1716;
     case 0xB0: // degree
-    case 0xB7: // middle dot
     case 0x2013:
         return 1024;
     default:

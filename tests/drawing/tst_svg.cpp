@@ -130,6 +130,9 @@ private slots:
         QCOMPARE(widthInEm("0", true), 1425.0 / 2048.0);
         QCOMPARE(textWidth("0", 4.0), 4.0 * 1303.0 / 2048.0);
         QCOMPARE(widthInEm(""), 0.0);
+        // A letter with an accent has the advance of the letter: "ñ" 1298, "Á" 1401; "×" 1716.
+        QCOMPARE(widthInEm("\xC3\xB1\xC3\x81"), (1298.0 + 1401.0) / 2048.0);
+        QCOMPARE(widthInEm("\xC3\x97"), 1716.0 / 2048.0);
     }
 
     void wrappingLosesNoWord()
