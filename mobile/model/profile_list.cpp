@@ -79,6 +79,9 @@ void ProfileList::show(const pieces::Order& order, const pieces::Catalogue& cata
         wish.colourName = profile.material.colour;
         wish.girth = profile.girth;
         wish.style = style;
+        wish.framed = false;
+        wish.width = Length::millimetres(96);
+        wish.height = Length::millimetres(72);
         const auto metal = catalogue.metals.find(profile.material.metal);
         const auto trim = catalogue.trims.find(profile.profile.trim);
         wish.metal = spoken(metal == catalogue.metals.end() ? profile.material.metal : metal->second.name) +

@@ -27,7 +27,7 @@ QString limitsOf(Length least, Length most, const Style& style)
 void TrimModel::setPage(double widthMillimetres, double heightMillimetres)
 {
     // A section with its labels needs so much paper; a smaller view shows it smaller.
-    constexpr double leastWidth = 150.0, leastHeight = 115.0, most = 1000.0;
+    constexpr double leastWidth = 84.0, leastHeight = 52.0, most = 1000.0;
     const double wide = std::clamp(widthMillimetres, 1.0, most),
                  high = std::clamp(heightMillimetres, 1.0, most);
     const double larger = std::max({1.0, leastWidth / wide, leastHeight / high});
@@ -73,6 +73,7 @@ void TrimModel::showSection()
         wish.colourName = profile->material.colour;
         wish.girth = profile->girth;
         wish.style = style;
+        wish.framed = false;
         wish.width = pageWidth_;
         wish.height = pageHeight_;
         section_ = look::Picture(spoken(drawing::profilePicture(profile->profile, wish)));

@@ -48,7 +48,8 @@ public:
         : step_(step), section_(section), picture_(picture), before_(millimetres(section.before.middle)),
           after_(millimetres(section.after.middle)), page_{0.0, 0.0, inMillimetres(picture.width),
                                                            inMillimetres(picture.height)},
-          view_{margin, margin + headHeight, page_.right - margin - panelWidth - 4.0,
+          view_{margin, picture.framed ? margin + headHeight : 2.0,
+                page_.right - margin - (picture.framed ? panelWidth + 4.0 : 0.0),
                 page_.bottom - margin - gaugeRoom - 4.0},
           placement_(view_)
     {
@@ -61,11 +62,14 @@ public:
         drawMachine();
         drawSheet();
         drawGauge();
-        head();
+        if (picture_.framed)
+            head();
         nameParts();
-        addStepPanel(step_, picture_, section_.machine.gauge.has_value(),
-                     {page_.right - margin - panelWidth, margin + 15.0, page_.right - margin, page_.bottom},
-                     shapes_);
+        if (picture_.framed)
+            addStepPanel(
+                step_, picture_, section_.machine.gauge.has_value(),
+                {page_.right - margin - panelWidth, margin + 15.0, page_.right - margin, page_.bottom},
+                shapes_);
         foot();
         DisplayList list;
         list.width = picture_.width;
@@ -132,7 +136,8 @@ private:
                            inMillimetres(section_.machine.fingerHeight)});
         const Rectangle reach = bounds(all).grown(6.0);
         const Rectangle room = view_.grown(-5.0);
-        scale_ = usualScale(reach.width(), reach.height(), room);
+        scale_ = picture_.framed ? usualScale(reach.width(), reach.height(), room)
+                                 : std::min(room.width() / reach.width(), room.height() / reach.height());
         origin_ = room.centre() - scale_ * Point{reach.centre().x, -reach.centre().y};
     }
 
@@ -317,9 +322,10 @@ private:
     {
         std::string note = "Operator to the right. Dashed: as laid in. Sheet drawn thicker than it is";
         note += break_.to > break_.from ? ", a flat part behind left out." : ".";
+        if (picture_.framed)
+            note += " Scale " + scaleName(scale_) + ".";
         double base = page_.bottom - 5.4;
-        for (const std::string& part :
-             wrapped(note + " Scale " + scaleName(scale_) + ".", 2.3, view_.width())) {
+        for (const std::string& part : wrapped(note, 2.3, view_.width())) {
             shapes_.emplace_back(words(Role::Note, part, {margin, base}, 2.3));
             base += 2.9;
         }

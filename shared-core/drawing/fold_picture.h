@@ -20,6 +20,8 @@ struct FoldStepPicture {
     AngleShown angles = AngleShown::Fold;
     Colour colour;
     std::string colourName;
+    /// With the words of the step beside it. A screen that has them in larger letters leaves them out.
+    bool framed = true;
     Length width = Length::millimetres(210);
     Length height = Length::millimetres(130);
 };

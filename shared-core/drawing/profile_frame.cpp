@@ -14,6 +14,7 @@ constexpr double margin = 4.0;
 constexpr double labelSize = 3.0;
 constexpr double headHeight = 13.0;
 constexpr double footHeight = 14.0;
+constexpr double bareFoot = 3.0;
 
 std::string factsOf(const ProfilePicture& picture)
 {
@@ -63,6 +64,14 @@ void addHead(const ProfileFrame& frame, std::vector<Shape>& onto)
     onto.emplace_back(line(Role::Note, {margin, below}, {frame.page.right - margin, below}, 0.2));
 }
 
+std::string missingIn(const ProfileFrame& frame)
+{
+    std::string note;
+    for (const std::string& missing : frame.leftOut)
+        note += " No room for: " + missing + ".";
+    return note;
+}
+
 std::string noteOf(const ProfileFrame& frame)
 {
     std::string note = frame.picture.angles == AngleShown::Fold
@@ -72,9 +81,7 @@ std::string noteOf(const ProfileFrame& frame)
         note += " Metal drawn thicker than it is.";
     if (frame.drawnLonger)
         note += " Shortest parts drawn larger.";
-    for (const std::string& missing : frame.leftOut)
-        note += " No room for: " + missing + ".";
-    return note;
+    return note + missingIn(frame);
 }
 
 void addFoot(const ProfileFrame& frame, std::vector<Shape>& onto)
@@ -95,15 +102,27 @@ void addFoot(const ProfileFrame& frame, std::vector<Shape>& onto)
     }
 }
 
+void addMissing(const ProfileFrame& frame, std::vector<Shape>& onto)
+{
+    if (!frame.leftOut.empty())
+        onto.emplace_back(words(Role::Note,
+                                shortened(missingIn(frame).substr(1), 2.3, frame.page.width() - 2.0),
+                                {1.0, frame.page.bottom - 1.0}, 2.3));
+}
+
 } // namespace
 
-Rectangle fieldOf(const Rectangle& page)
+Rectangle fieldOf(const Rectangle& page, bool framed)
 {
+    if (!framed)
+        return {1.0, 1.0, page.right - 1.0, page.bottom - 1.0 - bareFoot};
     return {margin, margin + headHeight, page.right - margin, page.bottom - margin - footHeight};
 }
 
 void addProfileFrame(const ProfileFrame& frame, std::vector<Shape>& onto)
 {
+    if (!frame.picture.framed)
+        return addMissing(frame, onto);
     addHead(frame, onto);
     addFoot(frame, onto);
 }

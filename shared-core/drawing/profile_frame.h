@@ -20,8 +20,9 @@ struct ProfileFrame {
 };
 
 /// The part of the page that is left for the section and its labels.
-[[nodiscard]] Rectangle fieldOf(const Rectangle& page);
+[[nodiscard]] Rectangle fieldOf(const Rectangle& page, bool framed);
 
+/// Nothing but the notes that have to be said where the picture is not framed.
 void addProfileFrame(const ProfileFrame& frame, std::vector<Shape>& onto);
 
 } // namespace lapwright::drawing

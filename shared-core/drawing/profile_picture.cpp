@@ -18,7 +18,7 @@ namespace {
 
 constexpr double labelSize = 3.0;
 /// Room around the section for its dimensions.
-constexpr double apron = 14.0;
+constexpr double widestApron = 14.0;
 
 const char* hemName(trim::HemKind kind)
 {
@@ -35,10 +35,10 @@ const char* hemName(trim::HemKind kind)
 
 class Painter {
 public:
-    Painter(const trim::Profile& profile, const ProfilePicture& picture)
+    Painter(const trim::Profile& profile, const ProfilePicture& picture, double apron = widestApron)
         : profile_(profile),
           picture_(picture), page_{0.0, 0.0, inMillimetres(picture.width), inMillimetres(picture.height)},
-          field_(fieldOf(page_)), placement_(field_)
+          field_(fieldOf(page_, picture.framed)), apron_(apron), placement_(field_)
     {
     }
 
@@ -64,6 +64,8 @@ public:
         return list;
     }
 
+    [[nodiscard]] bool hasAllLabels() const { return leftOut_.empty(); }
+
 private:
     [[nodiscard]] Point onPage(Point section) const { return {section.x + shift_.x, shift_.y - section.y}; }
     [[nodiscard]] std::vector<Point> onPage(const std::vector<Point>& section) const
@@ -87,14 +89,16 @@ private:
 
     void layOut()
     {
-        const Rectangle room = field_.grown(-apron);
+        const Rectangle room = field_.grown(-apron_);
         SectionStyle bare = styleAt(1.0);
         bare.leastThickness = 0.0;
         bare.bandWidth = 0.0;
         bare.hemGap = 0.0;
         const Rectangle real = bounds(drawSection(profile_, bare).sheet);
-        scale_ = picture_.scale.value_or(
-            usualScale(std::max(real.width(), 1.0), std::max(real.height(), 1.0), room));
+        const double wide = std::max(real.width(), 1.0), high = std::max(real.height(), 1.0);
+        scale_ =
+            picture_.scale.value_or(picture_.framed ? usualScale(wide, high, room)
+                                                    : std::min(room.width() / wide, room.height() / high));
         section_ = drawSection(profile_, styleAt(scale_));
         std::vector<Point> all = section_.sheet;
         all.insert(all.end(), section_.colour.begin(), section_.colour.end());
@@ -374,6 +378,7 @@ private:
     const ProfilePicture& picture_;
     Rectangle page_;
     Rectangle field_;
+    double apron_;
     Placement placement_;
     double scale_ = 1.0;
     Point shift_;
@@ -388,6 +393,13 @@ private:
 
 DisplayList profilePicture(const trim::Profile& profile, const ProfilePicture& picture)
 {
+    if (!picture.framed)
+        for (const double apron : {6.0, 8.0, 11.0}) {
+            Painter painter(profile, picture, apron);
+            DisplayList list = painter.paint();
+            if (painter.hasAllLabels())
+                return list;
+        }
     return Painter(profile, picture).paint();
 }
 

@@ -24,9 +24,12 @@ struct ProfilePicture {
     std::optional<Length> girth;
     Style style;
     AngleShown angles = AngleShown::Fold;
+    /// With title, facts, scale and notes around the section. A screen that says them beside the picture
+    /// leaves them out: then the section is as large as its labels leave room for.
+    bool framed = true;
     Length width = Length::millimetres(150);
     Length height = Length::millimetres(115);
-    /// Paper per metal; the largest usual scale that fits if not given.
+    /// Paper per metal; the largest that fits if not given, one that is usual on paper where framed.
     std::optional<double> scale;
 };
 

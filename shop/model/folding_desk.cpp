@@ -412,6 +412,9 @@ void FoldingDesk::draw()
         picture.style = shop().style();
         picture.colour = shop().colourOf(profile.material.colour);
         picture.colourName = profile.material.colour;
+        picture.framed = false;
+        picture.width = Length::millimetres(200);
+        picture.height = Length::millimetres(92);
         fold::StepPicture section = lot_->pictures->step(step_);
         if (moving())
             section.after = lot_->pictures->sectionAt(motionAt_).sheet;

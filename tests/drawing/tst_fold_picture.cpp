@@ -62,6 +62,14 @@ int checkSteps(const trim::Profile& profile, const fold::Machine& machine, const
             faults += "no angle; ";
         if (texts.find("keep hands clear") == std::string::npos && texts.find("hands") == std::string::npos)
             faults += "no caution; ";
+        picture.framed = false;
+        picture.width = Length::millimetres(200);
+        picture.height = Length::millimetres(92);
+        const DisplayList bare = foldStepPicture(step, pictures->step(i), picture);
+        keepPicture(bare, QString("fold-bare-%1-%2").arg(name).arg(i + 1));
+        faults += report(faultsOf(bare));
+        if (textsOf(bare).find("hands") != std::string::npos)
+            faults += "words of the step in a bare picture; ";
         if (!faults.isEmpty()) {
             qWarning("%s step %zu: %s", qPrintable(name), i + 1, qPrintable(faults));
             good = false;

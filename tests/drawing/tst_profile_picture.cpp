@@ -82,6 +82,14 @@ double lengthOf(const Segment& segment)
     return norm(segment.to - segment.from);
 }
 
+Rectangle sheetOn(const DisplayList& list)
+{
+    for (const Shape& shape : list.shapes)
+        if (const auto* path = std::get_if<Path>(&shape); path && path->role == Role::Sheet && path->closed)
+            return bounds(path->points);
+    return {};
+}
+
 /// The path of a random profile stays away from itself: a section that crosses itself cannot be folded.
 bool crossesItself(const Section& section)
 {
@@ -136,6 +144,27 @@ private slots:
             QVERIFY(texts.find("colour\ncolour") == std::string::npos &&
                     texts.find("colour: Slate blue") != std::string::npos);
             QVERIFY(texts.find("No room") == std::string::npos);
+        }
+    }
+
+    void withoutItsFrameTheSectionIsLarger()
+    {
+        for (const trim::Profile& profile : {dripEdge(0.0), dripEdge(26.565), coping(), valley()}) {
+            ProfilePicture picture = pictureOf(slateBlue, "Slate blue");
+            picture.width = Length::millimetres(110);
+            picture.height = Length::millimetres(80);
+            const Rectangle framed = sheetOn(profilePicture(profile, picture));
+            picture.framed = false;
+            const DisplayList list = profilePicture(profile, picture);
+            keepPicture(list, "bare-" + QString::fromStdString(profile.name));
+            QCOMPARE(report(faultsOf(list)), QString());
+            const Rectangle bare = sheetOn(list);
+            QVERIFY(std::max(bare.width() / framed.width(), bare.height() / framed.height()) > 1.2);
+            const std::string texts = textsOf(list);
+            for (const trim::Leg& leg : profile.legs)
+                QVERIFY2(texts.find(write(leg.length, picture.style)) != std::string::npos, leg.name.c_str());
+            for (const char* framing : {"Slate blue", "scale", "Outside lengths", "No room"})
+                QVERIFY2(texts.find(framing) == std::string::npos, framing);
         }
     }
 
@@ -241,6 +270,8 @@ private slots:
                 keepPicture(list, "random-fault");
             QVERIFY2(faults.isEmpty(), qPrintable(QString::number(drawn) + ": " + faults));
             leftOut += textsOf(list).find("No room") != std::string::npos ? 1 : 0;
+            picture.framed = false;
+            QCOMPARE(report(faultsOf(profilePicture(profile, picture))), QString());
             ++drawn;
         }
         qInfo("%d profiles drawn, %d that cross themselves passed over, %d with a label left out", drawn,
