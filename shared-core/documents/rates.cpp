@@ -21,7 +21,7 @@ struct Minutes {
 struct LabourMinutes {
     Minutes perOrder, perProfile, perPiece, perBend;
 
-    friend bool operator==(const LabourMinutes&, const LabourMinutes&) = default;
+    bool operator==(const LabourMinutes&) const = default;
 };
 
 } // namespace
