@@ -22,6 +22,12 @@ QString limitsOf(Length least, Length most, const Style& style)
     return TrimModel::tr("%1 to %2").arg(shown(write(least, style)), shown(write(most, style)));
 }
 
+/// Whether the leg is as long as what was measured, nothing added.
+bool isMeasure(const trim::LengthExpression& length)
+{
+    return length.constant == Length() && length.terms.size() == 1 && length.terms.front().first == 1.0;
+}
+
 } // namespace
 
 void TrimModel::setPage(double widthMillimetres, double heightMillimetres)
@@ -100,6 +106,8 @@ void TrimModel::showSizes(const site::TrimChoice& choice, const pieces::OrderedP
     for (std::size_t i = 0; i < trim.legs.size(); ++i) {
         const trim::LegTemplate& leg = trim.legs[i];
         const bool byHand = choice.legs.count(leg.name) > 0;
+        if (isMeasure(leg.length) && !byHand)
+            continue; // the measure stands above, under a name that says what to measure
         const bool made = profile != nullptr && i < profile->profile.legs.size();
         const Length value = made     ? profile->profile.legs[i].length
                              : byHand ? choice.legs.at(leg.name)

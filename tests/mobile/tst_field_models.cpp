@@ -269,6 +269,11 @@ void FieldModels::trimForAllRunsAndOne()
     bench.house();
     TrimModel& trim = *bench.app->trim();
     QCOMPARE(trim.bare(), 0);
+    QStringList sizes;
+    for (int row = 0; row < trim.sizes()->rowCount(); ++row)
+        sizes.append(trim.sizes()->index(row).data(TrimSizes::LabelRole).toString());
+    QCOMPARE(sizes, QStringList({"Height of the face", "Deck flange", "Kick",
+                                 "Lap of one piece over the next"})); // the face once
     trim.setTrim("fascia-cover");
     QVERIFY(trim.toggle());
     for (const site::Run& run : bench.editor().job().chains[0].runs)
