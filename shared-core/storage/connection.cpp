@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QSqlDriver>
 #include <QSqlError>
+#include <QThread>
 #include <QUuid>
 
 #include <utility>
@@ -20,6 +21,18 @@ constexpr const char* writersLock = "7126021400";
 /// What stations call to each other on.
 constexpr const char* channel = "lapwright_wrote";
 
+/// The last so many transactions that wrote can be asked for.
+constexpr std::int64_t tokens = 4'096;
+
+QString tokenKey(std::int64_t transaction)
+{
+    return QString("write/%1").arg(transaction % tokens);
+}
+
+/// How often, and how far apart in milliseconds, a server that is only just starting is asked again.
+constexpr int openings = 20;
+constexpr unsigned long openingApart = 500;
+
 std::string describe(const QSqlError& error)
 {
     // A connection that is gone says nothing at all.
@@ -27,47 +40,89 @@ std::string describe(const QSqlError& error)
     return words.isEmpty() ? "no answer" : words.toStdString();
 }
 
+/// The server ended the connection (SQLSTATE class 08, 57P0x, 25P03), or the error did not come from it.
+bool isLost(const QSqlError& error)
+{
+    const QString code = error.nativeErrorCode();
+    return code.isEmpty() || code.startsWith("08") || code.startsWith("57P0") || code == "25P03";
+}
+
+/// A server that is not up yet, rather than one that does not let us in; in the words of libpq, which has no
+/// number for it.
+bool isStarting(const QString& error)
+{
+    for (const char* words : {"Connection refused", "starting up", "shutting down", "in recovery mode",
+                              "closed the connection unexpectedly", "Connection reset"})
+        if (error.contains(words))
+            return true;
+    return false;
+}
+
 } // namespace
+
+Connection::Connection(QString name, std::string address)
+    : name_(std::move(name)), address_(std::move(address)),
+      backend_(namesServer(address_) ? Backend::Postgres : Backend::Sqlite)
+{
+}
 
 Connection::~Connection()
 {
-    idle_.clear();
     QSqlDatabase::database(name_, false).close();
     QSqlDatabase::removeDatabase(name_);
 }
 
-Result<std::unique_ptr<Connection>> Connection::open(const std::string& address, bool mayMake)
+Result<std::unique_ptr<Connection>> Connection::open(const std::string& address, bool mayMake, bool mayWait)
 {
     const bool isServer = namesServer(address);
     if (!isServer && !mayMake && !QFileInfo::exists(QString::fromStdString(address)))
         return Error{address, "no such file", "the shop's database; `lapwright receive` makes a new one"};
-    auto connection = std::make_unique<Connection>(QUuid::createUuid().toString(QUuid::WithoutBraces),
-                                                   isServer ? Backend::Postgres : Backend::Sqlite);
-    QSqlDatabase database = QSqlDatabase::addDatabase(isServer ? "QPSQL" : "QSQLITE", connection->name_);
-    if (isServer) {
-        const auto parts = readAddress(address);
-        if (!parts.ok())
+    if (isServer)
+        if (const auto parts = readAddress(address); !parts.ok())
             return parts.errors();
-        apply(*parts, database);
-    } else {
-        database.setDatabaseName(QString::fromStdString(address));
+    auto connection =
+        std::make_unique<Connection>(QUuid::createUuid().toString(QUuid::WithoutBraces), address);
+    for (int left = isServer && mayWait ? openings : 0;; --left) {
+        try {
+            connection->reopen();
+            return connection;
+        } catch (const ConnectionLost& lost) {
+            if (left == 0 || !(connection->wasOpen_ || isStarting(lost.what())))
+                return Error{address, lost.what(),
+                             isServer ? "a PostgreSQL server that answers"
+                                      : "a database file that can be opened"};
+        } catch (const StorageFailure& failure) {
+            return Error{address, failure.what(), "a Lapwright database"};
+        }
+        QThread::msleep(openingApart);
     }
-    if (!database.open())
-        return Error{address, describe(database.lastError()),
-                     isServer ? "a PostgreSQL server that answers" : "a database file that can be opened"};
-    try {
-        connection->secure();
-    } catch (const StorageFailure& failure) {
-        return Error{address, failure.what(), "a Lapwright database"};
-    }
-    return connection;
+}
+
+void Connection::add()
+{
+    QSqlDatabase database =
+        QSqlDatabase::addDatabase(backend_ == Backend::Postgres ? "QPSQL" : "QSQLITE", name_);
+    if (backend_ == Backend::Postgres)
+        apply(readAddress(address_).value(), database);
+    else
+        database.setDatabaseName(QString::fromStdString(address_));
+}
+
+void Connection::fail(const QSqlError& error)
+{
+    lost_ = backend_ == Backend::Postgres && isLost(error);
+    if (lost_)
+        throw ConnectionLost(describe(error));
+    throw StorageFailure(describe(error));
 }
 
 void Connection::secure()
 {
     if (backend_ == Backend::Postgres) {
+        // A station that is cut off in the middle of a write lets go before those that wait for it give up.
         for (const char* setting :
-             {"SET lock_timeout = '30s'", "SET synchronous_commit = on", "SET client_min_messages = warning"})
+             {"SET lock_timeout = '30s'", "SET idle_in_transaction_session_timeout = '20s'",
+              "SET synchronous_commit = on", "SET client_min_messages = error"})
             (void)query(setting, {});
         return;
     }
@@ -85,16 +140,16 @@ bool Connection::listen(std::function<void()> told)
 {
     if (backend_ == Backend::Sqlite)
         return false;
-    QObject::connect(QSqlDatabase::database(name_, false).driver(), &QSqlDriver::notification,
-                     [told = std::move(told)] { told(); });
-    listening_ = true;
+    told_ = std::move(told);
     subscribe();
     return true;
 }
 
 void Connection::subscribe()
 {
-    if (!QSqlDatabase::database(name_, false).driver()->subscribeToNotification(channel))
+    QSqlDriver* driver = QSqlDatabase::database(name_, false).driver();
+    QObject::connect(driver, &QSqlDriver::notification, [this] { told_(); });
+    if (!driver->subscribeToNotification(channel))
         throw StorageFailure("the server does not tell what other stations do");
 }
 
@@ -106,13 +161,18 @@ void Connection::tellOthers()
 
 void Connection::reopen()
 {
+    lost_ = inTransaction_ = false;
+    // With the driver gone, what it had prepared is let go of without asking a server that is not there.
+    QSqlDatabase::database(name_, false).close();
+    QSqlDatabase::removeDatabase(name_);
     idle_.clear();
+    add();
     QSqlDatabase database = QSqlDatabase::database(name_, false);
-    database.close();
     if (!database.open())
-        throw StorageFailure(describe(database.lastError()));
+        throw ConnectionLost(describe(database.lastError()));
+    wasOpen_ = true;
     secure();
-    if (listening_)
+    if (told_)
         subscribe();
 }
 
@@ -124,7 +184,7 @@ QSqlQuery Connection::prepared(const QString& statement)
     // PostgreSQL's driver gives up the rows of a forward-only query when the next one begins.
     query.setForwardOnly(backend_ == Backend::Sqlite);
     if (!query.prepare(statement))
-        throw StorageFailure(describe(query.lastError()));
+        fail(query.lastError());
     return query;
 }
 
@@ -134,23 +194,25 @@ Rows Connection::query(const QString& statement, const QVariantList& values)
         QSqlQuery plain(QSqlDatabase::database(name_, false));
         plain.setForwardOnly(backend_ == Backend::Sqlite);
         if (!plain.exec(statement))
-            throw StorageFailure(describe(plain.lastError()));
+            fail(plain.lastError());
         return Rows(*this, QString(), std::move(plain));
     }
     QSqlQuery query = prepared(statement);
     for (int index = 0; index < values.size(); ++index)
         query.bindValue(index, values[index]);
     if (!query.exec()) {
-        const std::string why = describe(query.lastError());
+        const QSqlError why = query.lastError();
         // Kept: a server in a failed transaction would not let go of it.
         takeBack(statement, std::move(query));
-        throw StorageFailure(why);
+        fail(why);
     }
     return Rows(*this, statement, std::move(query));
 }
 
 void Connection::takeBack(const QString& statement, QSqlQuery query)
 {
+    if (query.driver() == nullptr)
+        return; // of a connection that was lost since
     query.finish();
     if (!statement.isEmpty())
         idle_.insert_or_assign(statement, std::move(query));
@@ -158,18 +220,94 @@ void Connection::takeBack(const QString& statement, QSqlQuery query)
 
 void Connection::begin()
 {
+    committing_ = false;
+    transaction_ = 0;
     if (backend_ == Backend::Sqlite) {
         (void)query("BEGIN IMMEDIATE", {});
+        inTransaction_ = true;
         return;
     }
     (void)query("BEGIN", {});
-    (void)query(QString("SELECT pg_advisory_xact_lock(") + writersLock + ")", {});
+    inTransaction_ = true;
+    Rows number = query(QString("SELECT txid_current(), pg_advisory_xact_lock(") + writersLock + ")", {});
+    if (number.next())
+        transaction_ = number.number(0);
 }
 
 void Connection::beginReading()
 {
-    (void)query(backend_ == Backend::Sqlite ? "BEGIN" : "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY",
-                {});
+    if (backend_ == Backend::Sqlite) {
+        (void)query("BEGIN", {});
+        inTransaction_ = true;
+        return;
+    }
+    (void)query("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY", {});
+    inTransaction_ = true;
+    // Nobody waits for one who reads.
+    (void)query("SET LOCAL idle_in_transaction_session_timeout = 0", {});
+}
+
+void Connection::commit()
+{
+    if (transaction_ != 0) {
+        // A server that crashes may give the number of a transaction it lost to another one: the token tells
+        // them apart.
+        token_ = QUuid::createUuid().toString(QUuid::WithoutBraces);
+        (void)query("INSERT INTO settings (key, value) VALUES (?, ?)"
+                    " ON CONFLICT (key) DO UPDATE SET value = excluded.value",
+                    {tokenKey(transaction_), token_});
+        committing_ = true;
+    }
+    (void)query("COMMIT", {});
+    inTransaction_ = false;
+}
+
+void Connection::rollBack()
+{
+    inTransaction_ = false;
+    if (lost_)
+        return;
+    try {
+        (void)query("ROLLBACK", {});
+    } catch (const StorageFailure&) {
+        // The database has rolled back by itself already (disk full, input/output error, server gone); the
+        // failure that led here is on its way to the caller.
+        return;
+    }
+}
+
+void Connection::waitForTheEnd()
+{
+    const auto goesOn = [this] {
+        Rows rows = query("SELECT txid_status(?)", {qint64(transaction_)});
+        return rows.next() && rows.text(0) == "in progress";
+    };
+    try {
+        // Its old connection ends within the server's patience.
+        while (goesOn())
+            QThread::msleep(100);
+    } catch (const ConnectionLost&) {
+        throw;
+    } catch (const StorageFailure&) {
+        return; // no such number: the server crashed and does not know it any more
+    }
+}
+
+bool Connection::hadCommitted()
+{
+    if (!committing_)
+        return false;
+    waitForTheEnd();
+    Rows rows = query("SELECT (SELECT value FROM settings WHERE key = ?),"
+                      " txid_snapshot_xmax(txid_current_snapshot())",
+                      {tokenKey(transaction_)});
+    if (rows.next() && rows.text(0) == token_.toStdString())
+        return true;
+    if (rows.number(1) - transaction_ >= tokens)
+        throw StorageFailure(
+            "the server was gone while it committed, and too much was written since to say whether "
+            "this counts: look, and do it again if it does not");
+    return false;
 }
 
 std::vector<std::string> Connection::faults()

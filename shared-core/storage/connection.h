@@ -4,10 +4,12 @@
 #include "storage/result_rows.h"
 
 #include <QSqlDatabase>
+#include <QSqlError>
 #include <QSqlQuery>
 #include <QString>
 #include <QVariantList>
 
+#include <cstdint>
 #include <functional>
 #include <memory>
 #include <string>
@@ -22,7 +24,7 @@ enum class Backend { Sqlite, Postgres };
 /// An open connection with the statements it has prepared.
 class Connection {
 public:
-    Connection(QString name, Backend backend) : name_(std::move(name)), backend_(backend) {}
+    Connection(QString name, std::string address);
     Connection(const Connection&) = delete;
     Connection& operator=(const Connection&) = delete;
     Connection(Connection&&) = delete;
@@ -30,10 +32,11 @@ public:
     ~Connection();
 
     /// Opens it. Errors: as Database::open().
-    [[nodiscard]] static Result<std::unique_ptr<Connection>> open(const std::string& address, bool mayMake);
+    [[nodiscard]] static Result<std::unique_ptr<Connection>> open(const std::string& address, bool mayMake,
+                                                                  bool mayWait);
 
     [[nodiscard]] Backend backend() const { return backend_; }
-    /// Throws StorageFailure if the database refuses.
+    /// Throws StorageFailure if the database refuses, ConnectionLost if it is gone.
     [[nodiscard]] Rows query(const QString& statement, const QVariantList& values);
     /// Takes a prepared statement back to use it again.
     void takeBack(const QString& statement, QSqlQuery query);
@@ -49,6 +52,12 @@ public:
     void begin();
     /// Begins one that sees a single state of the data.
     void beginReading();
+    void commit();
+    /// Undoes the open transaction, also where it is gone with its connection.
+    void rollBack();
+    [[nodiscard]] bool inTransaction() const { return inTransaction_; }
+    /// After commit() found the connection lost, and reopen(): whether the server had committed all the same.
+    [[nodiscard]] bool hadCommitted();
     [[nodiscard]] int schemaVersion();
     /// As Database::engineFaults().
     [[nodiscard]] std::vector<std::string> faults();
@@ -58,12 +67,24 @@ public:
 
 private:
     [[nodiscard]] QSqlQuery prepared(const QString& statement);
+    /// What went wrong, as the exception to throw.
+    [[noreturn]] void fail(const QSqlError& error);
+    void add();
     void secure();
     void subscribe();
+    /// Until the server has either committed the last transaction or given it up.
+    void waitForTheEnd();
 
     QString name_;
+    std::string address_;
     Backend backend_;
-    bool listening_ = false;
+    std::function<void()> told_;
+    bool wasOpen_ = false;
+    bool lost_ = false; ///< until reopen()
+    bool inTransaction_ = false;
+    bool committing_ = false;      ///< the last transaction was to be committed
+    std::int64_t transaction_ = 0; ///< the server's number of the last one that wrote; 0 on SQLite
+    QString token_;                ///< under which it left its word
     std::unordered_map<QString, QSqlQuery> idle_;
 };
 

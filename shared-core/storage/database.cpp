@@ -3,6 +3,10 @@
 #include "storage/connection.h"
 #include "storage/migrations.h"
 
+#include <QDeadlineTimer>
+#include <QThread>
+
+#include <algorithm>
 #include <utility>
 
 namespace lapwright::storage {
@@ -11,17 +15,40 @@ namespace {
 
 constexpr const char* nextVersion = "UPDATE data_version SET version = version + 1";
 
+/// How long a server that is lost is waited for, and how far apart it is tried; milliseconds.
+constexpr int patience = 60'000;
+constexpr unsigned long firstPause = 20, longestPause = 1'000;
+
+/// The open transaction; undone at the end unless it was committed.
+class Open {
+public:
+    explicit Open(Connection& connection) : connection_(connection) {}
+    Open(const Open&) = delete;
+    Open& operator=(const Open&) = delete;
+    Open(Open&&) = delete;
+    Open& operator=(Open&&) = delete;
+    ~Open()
+    {
+        if (connection_.inTransaction())
+            connection_.rollBack();
+    }
+
+private:
+    Connection& connection_;
+};
+
 } // namespace
 
-Result<Database> Database::open(const std::string& address, WhenMissing whenMissing)
+Result<Database> Database::open(const std::string& address, WhenMissing whenMissing, WhenLost whenLost)
 {
     const bool mayMake = whenMissing == WhenMissing::Make;
-    auto connection = Connection::open(address, mayMake);
+    auto connection = Connection::open(address, mayMake, whenLost == WhenLost::Wait);
     if (!connection.ok())
         return connection.errors();
-    Database database(*std::move(connection));
+    Database database(*std::move(connection), whenLost);
     try {
-        const int version = database.connection_->schemaVersion();
+        int version = 0;
+        database.persist([&] { version = database.connection_->schemaVersion(); });
         if (version > schemaVersion)
             return Error{address, "a database of schema " + std::to_string(version),
                          "schema " + std::to_string(schemaVersion) +
@@ -29,7 +56,8 @@ Result<Database> Database::open(const std::string& address, WhenMissing whenMiss
         if (version == 0 && !mayMake)
             return Error{address, "a database with nothing in it",
                          "the shop's database; `lapwright receive` makes a new one"};
-        database.migrate();
+        if (version < schemaVersion)
+            database.migrate();
         database.migrated_ = true;
     } catch (const StorageFailure& failure) {
         return Error{address, failure.what(), "a Lapwright database"};
@@ -39,19 +67,21 @@ Result<Database> Database::open(const std::string& address, WhenMissing whenMiss
 
 void Database::migrate() const
 {
-    while (connection_->schemaVersion() < schemaVersion) {
-        Transaction transaction(*this);
-        const int version = connection_->schemaVersion();
-        if (version < schemaVersion) {
+    for (int version = 0; version < schemaVersion;)
+        writeAll([&] {
+            version = connection_->schemaVersion(); // another station may be first
+            if (version >= schemaVersion)
+                return;
             for (const QString& statement : migration(version))
                 run(connection_->inItsWords(statement));
-            connection_->setSchemaVersion(version + 1);
-        }
-        transaction.commit();
-    }
+            connection_->setSchemaVersion(++version);
+        });
 }
 
-Database::Database(std::unique_ptr<Connection> connection) : connection_(std::move(connection)) {}
+Database::Database(std::unique_ptr<Connection> connection, WhenLost whenLost)
+    : connection_(std::move(connection)), whenLost_(whenLost)
+{
+}
 Database::Database(Database&& other) noexcept = default;
 Database& Database::operator=(Database&& other) noexcept = default;
 Database::~Database() = default;
@@ -63,7 +93,11 @@ void Database::run(const QString& statement, const QVariantList& values) const
 
 Rows Database::query(const QString& statement, const QVariantList& values) const
 {
-    return connection_->query(statement, values);
+    if (connection_->inTransaction())
+        return connection_->query(statement, values);
+    std::optional<Rows> rows;
+    persist([&] { rows.emplace(connection_->query(statement, values)); });
+    return *std::move(rows);
 }
 
 bool Database::isOnServer() const
@@ -92,47 +126,54 @@ std::vector<std::string> Database::engineFaults() const
     return connection_->faults();
 }
 
-Database::SteadyReading::SteadyReading(const Database& database) : database_(database)
+void Database::persist(const std::function<void()>& attempt) const
 {
-    database_.connection_->beginReading();
-}
-
-Database::SteadyReading::~SteadyReading()
-{
-    try {
-        database_.run("ROLLBACK");
-    } catch (const StorageFailure&) {
-        // The connection is gone, and its transaction with it.
-        return;
+    QDeadlineTimer deadline(QDeadlineTimer::Forever);
+    bool lost = false;
+    for (unsigned long pause = firstPause;; pause = std::min(2 * pause, longestPause)) {
+        try {
+            if (lost)
+                connection_->reopen();
+            lost = false;
+            return attempt();
+        } catch (const ConnectionLost&) {
+            if (whenLost_ == WhenLost::Tell)
+                throw;
+            if (deadline.isForever())
+                deadline.setRemainingTime(patience);
+            if (deadline.hasExpired())
+                throw;
+            lost = true;
+        }
+        QThread::msleep(pause);
     }
 }
 
-Database::Transaction::Transaction(const Database& database) : database_(database)
+void Database::writeAll(const std::function<void()>& work) const
 {
-    database_.connection_->begin();
+    bool begun = false;
+    persist([&] {
+        if (begun && connection_->hadCommitted())
+            return;
+        begun = true;
+        const Open transaction(*connection_);
+        connection_->begin();
+        work();
+        if (migrated_) {
+            run(nextVersion);
+            connection_->tellOthers();
+        }
+        connection_->commit();
+    });
 }
 
-Database::Transaction::~Transaction()
+void Database::readAll(const std::function<void()>& work) const
 {
-    if (!open_)
-        return;
-    try {
-        database_.run("ROLLBACK");
-    } catch (const StorageFailure&) {
-        // The database has rolled back by itself already (disk full, input/output error); the failure that
-        // led here is on its way to the caller.
-        open_ = false;
-    }
-}
-
-void Database::Transaction::commit()
-{
-    if (database_.migrated_) {
-        database_.run(nextVersion);
-        database_.connection_->tellOthers();
-    }
-    database_.run("COMMIT");
-    open_ = false;
+    persist([&] {
+        const Open reading(*connection_);
+        connection_->beginReading();
+        work();
+    });
 }
 
 } // namespace lapwright::storage

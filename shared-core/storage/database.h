@@ -9,8 +9,10 @@
 #include <cstdint>
 #include <functional>
 #include <memory>
+#include <optional>
 #include <stdexcept>
 #include <string>
+#include <type_traits>
 #include <vector>
 
 namespace lapwright::storage {
@@ -22,8 +24,18 @@ public:
     using std::runtime_error::runtime_error;
 };
 
+/// The server is gone, or the connection to it.
+class ConnectionLost : public StorageFailure {
+public:
+    using StorageFailure::StorageFailure;
+};
+
 /// What to do about a database that is not there.
 enum class WhenMissing { Make, Refuse };
+
+/// What to do about a server that is gone: tell at once, as a screen must that stays alive meanwhile, or wait
+/// for it and do again what it had not done.
+enum class WhenLost { Tell, Wait };
 
 /// One connection to the shop's database, opened, migrated and safe: every commit on the disk before it
 /// returns, foreign keys enforced, one writer at a time. One Database belongs to one thread.
@@ -31,10 +43,13 @@ class Database {
 public:
     /// Opens the SQLite file at a path, or for many stations the PostgreSQL database at an address,
     /// "postgresql://user@host:port/database?sslmode=verify-full&sslrootcert=…", and brings it to the newest
-    /// schema. A password comes from PGPASSWORD or the password file, never from the address. Errors: it
-    /// cannot be opened or is not there, is no database of this program, or a newer program made it.
+    /// schema. A password comes from PGPASSWORD or the password file, never from the address. With
+    /// WhenLost::Wait a server that is starting is given ten seconds, and one that is lost later a minute.
+    /// Errors: it cannot be opened or is not there, is no database of this program, or a newer program made
+    /// it.
     [[nodiscard]] static Result<Database> open(const std::string& address,
-                                               WhenMissing whenMissing = WhenMissing::Make);
+                                               WhenMissing whenMissing = WhenMissing::Make,
+                                               WhenLost whenLost = WhenLost::Tell);
 
     Database(Database&& other) noexcept;
     Database& operator=(Database&& other) noexcept;
@@ -66,65 +81,46 @@ public:
     void reconnect() const;
 
     /// Runs `work` in one write transaction, taken at once so that two stations never deadlock: all of it is
-    /// on the disk when this returns, or none of it if `work` throws.
+    /// on the disk when this returns, or none of it if `work` throws. Where the connection is lost and this
+    /// waits for it, `work` runs again if the server had not committed: it changes nothing but the database.
     template <class Work>
     auto write(Work&& work) const
     {
-        Transaction transaction(*this);
-        if constexpr (std::is_void_v<decltype(work())>) {
-            work();
-            transaction.commit();
-        } else {
-            auto result = work();
-            transaction.commit();
-            return result;
-        }
+        return resultOf(work, [this](const std::function<void()>& all) { writeAll(all); });
     }
 
     /// Runs `work`, which only reads, on one state of the data, whatever other stations write meanwhile.
     template <class Work>
     auto readSteadily(Work&& work) const
     {
-        const SteadyReading reading(*this);
-        return work();
+        return resultOf(work, [this](const std::function<void()>& all) { readAll(all); });
     }
 
 private:
-    explicit Database(std::unique_ptr<Connection> connection);
+    Database(std::unique_ptr<Connection> connection, WhenLost whenLost);
 
+    /// What `work` gave when `around` ran it last.
+    template <class Work, class Around>
+    static auto resultOf(Work& work, const Around& around)
+    {
+        if constexpr (std::is_void_v<decltype(work())>) {
+            around([&work] { work(); });
+        } else {
+            std::optional<decltype(work())> result;
+            around([&work, &result] { result.emplace(work()); });
+            return *std::move(result);
+        }
+    }
+
+    void writeAll(const std::function<void()>& work) const;
+    void readAll(const std::function<void()>& work) const;
+    /// Runs `attempt`, and again after each connection that is lost and comes back, where this waits.
+    void persist(const std::function<void()>& attempt) const;
     /// Runs the migrations that are missing.
     void migrate() const;
 
-    class SteadyReading {
-    public:
-        explicit SteadyReading(const Database& database);
-        SteadyReading(const SteadyReading&) = delete;
-        SteadyReading& operator=(const SteadyReading&) = delete;
-        SteadyReading(SteadyReading&&) = delete;
-        SteadyReading& operator=(SteadyReading&&) = delete;
-        ~SteadyReading();
-
-    private:
-        const Database& database_;
-    };
-
-    class Transaction {
-    public:
-        explicit Transaction(const Database& database);
-        Transaction(const Transaction&) = delete;
-        Transaction& operator=(const Transaction&) = delete;
-        Transaction(Transaction&&) = delete;
-        Transaction& operator=(Transaction&&) = delete;
-        ~Transaction();
-        /// Moves the data version on, and commits.
-        void commit();
-
-    private:
-        const Database& database_;
-        bool open_ = true;
-    };
-
     std::unique_ptr<Connection> connection_;
+    WhenLost whenLost_;
     bool migrated_ = false; ///< the table of the data version is there
 };
 

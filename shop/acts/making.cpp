@@ -163,8 +163,8 @@ std::vector<Error> settleTicks(const storage::Database& database, const std::opt
 
 Moved fold(const storage::Database& database, const Which& which, const storage::Stamp& stamp)
 {
-    Moved moved;
-    database.write([&] {
+    return database.write([&] {
+        Moved moved;
         for (const storage::PieceInState& piece : storage::piecesIn(database, PieceState::Cut)) {
             if ((!which.mark.empty() && piece.piece.mark != which.mark) ||
                 (!which.order.empty() && piece.order != which.order))
@@ -176,8 +176,8 @@ Moved fold(const storage::Database& database, const Which& which, const storage:
             else
                 moved.errors.insert(moved.errors.end(), done.errors().begin(), done.errors().end());
         }
+        return moved;
     });
-    return moved;
 }
 
 Result<bool> foldSome(const storage::Database& database, const Which& which, std::int64_t count,

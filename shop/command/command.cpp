@@ -52,7 +52,7 @@ Exit inShop(const QCommandLineParser& options, const std::function<Exit(const st
         tell("lapwright: found no --db, expected --db with the shop's database");
         return Exit::BadInput;
     }
-    const auto database = storage::Database::open(text(options, "db"), whenMissing);
+    const auto database = storage::Database::open(text(options, "db"), whenMissing, storage::WhenLost::Wait);
     if (!database.ok()) {
         tell(database.errors());
         return Exit::CouldNot;

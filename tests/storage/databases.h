@@ -58,6 +58,13 @@ public:
         QSqlDatabase::removeDatabase("maintenance");
         return addressOf(name, "owner").toStdString();
     }
+    /// Ends it as a crash does, and starts it again.
+    [[nodiscard]] bool restart()
+    {
+        process_.write("again\n");
+        return process_.waitForReadyRead(60'000) && process_.readLine().trimmed().toInt() == port_;
+    }
+    [[nodiscard]] int port() const { return port_; }
     [[nodiscard]] QString addressOf(const QString& name, const QString& user) const
     {
         return QString("postgresql://%1@127.0.0.1:%2/%3?sslmode=prefer").arg(user).arg(port_).arg(name);

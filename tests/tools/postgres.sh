@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # A PostgreSQL server of its own on loopback, for as long as standard input stays open: prints its port when it answers,
-# and leaves nothing behind. The superuser is "owner"; the password is that in PGPASSWORD. PostgreSQL refuses to run as
+# and leaves nothing behind. A line on standard input ends it as a crash does and starts it again; then the port is
+# printed again. The superuser is "owner"; the password is that in PGPASSWORD. PostgreSQL refuses to run as
 # root, so root hands over to the user that Debian's package made for it.
 # Usage: PGPASSWORD=… postgres.sh [SETTING=VALUE...]
 set -euo pipefail
@@ -33,4 +34,8 @@ for attempt in 1 2 3 4 5; do
 done
 [ -n "$started" ] || { cat "$folder/log" >&2; exit 3; }
 echo "$port"
-cat >/dev/null
+while read -r _; do
+    "${as_server[@]}" "$programs/pg_ctl" -D "$folder/data" -m immediate -w stop >/dev/null 2>&1
+    "${as_server[@]}" "$programs/pg_ctl" -D "$folder/data" -o "-p $port" -l "$folder/log" -w start >/dev/null 2>&1
+    echo "$port"
+done
