@@ -6,6 +6,11 @@
 #include <QFileInfo>
 #include <QTemporaryDir>
 
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <filesystem>
+#include <system_error>
 #include <vector>
 
 namespace lapwright::storage {
@@ -53,6 +58,34 @@ private:
     const Database& database_;
 };
 
+/// Throws StorageFailure where the other database is not whole.
+void refuseDamaged(const Database& database)
+{
+    Rows faults = database.query("PRAGMA kept.integrity_check");
+    while (faults.next())
+        if (faults.text(0) != "ok")
+            throw StorageFailure("the copy is damaged: " + faults.text(0));
+}
+
+/// A file for its owner alone: a copy holds names, addresses and the key that the shop signs with.
+bool makeForOwner(const QString& path)
+{
+    QFile::remove(path);
+    QFile file(path);
+    return file.open(QIODevice::WriteOnly | QIODevice::NewOnly, QFile::ReadOwner | QFile::WriteOwner);
+}
+
+/// On the disk before it takes the place of the copy before it.
+bool flush(const QString& path)
+{
+    const QByteArray name = QFile::encodeName(path);
+    const int file = ::open(name.constData(), O_RDONLY | O_CLOEXEC);
+    if (file < 0)
+        return false;
+    const bool flushed = ::fsync(file) == 0;
+    return ::close(file) == 0 && flushed;
+}
+
 void copyTables(const Database& database)
 {
     const std::vector<QString> tables = tablesOf(database);
@@ -75,16 +108,24 @@ Result<bool> backUp(const Database& database, const std::string& path)
     if (database.isOnServer())
         return onServer();
     const QString place = QString::fromStdString(path), scratch = place + ".part";
-    QFile::remove(scratch);
+    const Error unwritable{path, "a place that cannot be written", "a file name"};
+    if (!makeForOwner(scratch))
+        return unwritable;
     try {
         database.run("VACUUM INTO ?", {scratch});
+        const Attached attached(database, scratch);
+        refuseDamaged(database);
     } catch (const StorageFailure& failure) {
-        return Error{path, failure.what(), "a place that can be written"};
+        QFile::remove(scratch);
+        return Error{path, failure.what(), "a whole database, and a place that can be written"};
     }
-    // Renaming does not replace; the copy is whole by now.
-    QFile::remove(place);
-    if (!QFile::rename(scratch, place))
-        return Error{path, "a place that cannot be written", "a file name"};
+    if (!flush(scratch))
+        return unwritable;
+    std::error_code failed;
+    std::filesystem::rename(QFile::encodeName(scratch).toStdString(), QFile::encodeName(place).toStdString(),
+                            failed);
+    if (failed)
+        return unwritable;
     return true;
 }
 
@@ -101,6 +142,7 @@ Result<bool> restore(const Database& database, const std::string& path)
         return Error{path, opened.errors().front().found, "a copy that this program wrote"};
     try {
         const Attached attached(database, copy);
+        refuseDamaged(database);
         copyTables(database);
     } catch (const StorageFailure& failure) {
         return Error{path, failure.what(), "a copy that this program wrote"};

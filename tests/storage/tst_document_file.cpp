@@ -6,7 +6,11 @@
 #include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
+#include <QThread>
 #include <QtTest>
+
+#include <atomic>
+#include <memory>
 
 using namespace lapwright;
 using namespace lapwright::storage;
@@ -59,6 +63,23 @@ private slots:
         const auto endless = readDocument("/dev/zero");
         QVERIFY(!endless.ok());
         QCOMPARE(endless.errors().front().found, std::string("more than 256 MiB"));
+    }
+    void aFileReplacedWhileItIsReadIsReadWhole()
+    {
+        const std::string older(3'000'000, 'o'), newer(2'000'000, 'n');
+        QVERIFY(writeDocument(path("replaced.json"), older).ok());
+        std::atomic<int> replaced = 0;
+        const std::unique_ptr<QThread> writer(QThread::create([&] {
+            for (; replaced < 30; ++replaced)
+                (void)writeDocument(path("replaced.json"), replaced % 2 == 0 ? newer : older);
+        }));
+        writer->start();
+        int read = 0;
+        for (; replaced < 30 || read < 10; ++read) {
+            const auto text = readDocument(path("replaced.json"));
+            QVERIFY(text.ok() && (*text == older || *text == newer));
+        }
+        QVERIFY(writer->wait());
     }
     void aPlaceThatCannotBeWrittenIsNamed()
     {
