@@ -16,21 +16,12 @@ namespace lapwright::acts {
 
 namespace {
 
-bool isLaterThanWhatCounts(const storage::Database& database, const storage::IncomingOrder& coming)
+/// What the revision that comes changes of `revision`, the one that counts.
+RevisionNews newsOf(const storage::Database& database, std::int64_t revision,
+                    const storage::IncomingOrder& coming, const pieces::Order& order)
 {
-    const auto revision = storage::currentRevision(database, coming.id);
-    return revision && *revision < coming.revision;
-}
-
-/// What the revision that comes changes, where it is later than the one that counts.
-std::optional<RevisionNews> newsOf(const storage::Database& database, const storage::IncomingOrder& coming,
-                                   const pieces::Order& order)
-{
-    if (!isLaterThanWhatCounts(database, coming))
-        return std::nullopt;
-    return RevisionNews{*storage::currentRevision(database, coming.id),
-                        storage::markChanges(database, coming),
-                        documents::compareRevisions(keptOrder(database, coming.id), order)};
+    return {revision, storage::markChanges(database, coming),
+            documents::compareRevisions(keptOrder(database, coming.id), order)};
 }
 
 std::vector<std::string> inWords(const std::vector<site::AlikeRuns>& alike)
@@ -84,11 +75,14 @@ Result<Arrived> receiveOrder(const storage::Database& database, const pieces::Ca
     storage::IncomingOrder coming = incoming(*order, parcel->order, derived.order);
     if (*doubt)
         coming.doubts.push_back(**doubt);
-    if ((coming.doubts.empty() || accept) && isLaterThanWhatCounts(database, coming))
+    const auto revision = storage::currentRevision(database, coming.id);
+    const bool isLater = revision && *revision < coming.revision;
+    if (isLater && (coming.doubts.empty() || accept))
         // Sheets of it that are ticked count as cut before it is asked what the revision changes.
         if (auto errors = settleTicks(database, arrived.order, stamp); !errors.empty())
             return errors;
-    arrived.news = newsOf(database, coming, derived.order);
+    if (isLater)
+        arrived.news = newsOf(database, *revision, coming, derived.order);
     arrived.arrival = storage::receiveOrder(database, coming, stamp, accept);
     if (arrived.arrival->outcome == storage::Arrival::Outcome::Taken)
         arrived.sameHouse = sameHouse(database, derived.order);

@@ -1,3 +1,4 @@
+#include "acts/catalogue.h"
 #include "acts/words.h"
 #include "command.h"
 #include "results.h"
@@ -76,8 +77,10 @@ std::vector<Need> needs(const QCommandLineParser& options)
 {
     QTemporaryFile scratch;
     return {
-        {"trims, metals, rules and machines", storage::loadCatalogue(libraryFolders(options)).ok(), true,
+        {"trims, metals and rules", storage::loadCatalogue(libraryFolders(options)).ok(), true,
          "no order can be derived"},
+        {"machines", acts::loadMachines(libraryFolders(options)).ok(), true,
+         "nothing can be planned or folded"},
         {"SQLite driver of Qt", QSqlDatabase::isDriverAvailable("QSQLITE"), true, "no shop can be kept"},
         {"PostgreSQL driver of Qt", QSqlDatabase::isDriverAvailable("QPSQL"), false,
          "no database for several stations (Debian: libqt6sql6-psql)"},
