@@ -5,7 +5,6 @@
 #include <map>
 #include <set>
 #include <tuple>
-#include <unordered_map>
 
 namespace lapwright::documents {
 namespace {
@@ -68,7 +67,7 @@ private:
     template <class Marked, class Both>
     void compareMarks(const std::vector<Marked>& first, const std::vector<Marked>& second, const Both& both)
     {
-        std::unordered_map<std::string_view, const Marked*> before;
+        std::map<std::string_view, const Marked*> before;
         for (const Marked& one : first)
             before.emplace(one.mark, &one);
         for (const Marked& one : second) {

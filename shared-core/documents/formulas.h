@@ -5,8 +5,8 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <map>
 #include <string>
-#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -75,7 +75,7 @@ private:
 
     Json known_ = Json::array();
     std::vector<Formula> formulas_;
-    std::unordered_map<std::string, std::size_t> places_;
+    std::map<std::string, std::size_t> places_;
     std::string key_;
 };
 

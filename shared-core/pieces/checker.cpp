@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <map>
 #include <optional>
 #include <string_view>
 #include <unordered_map>
@@ -320,8 +321,8 @@ private:
     const Order& order;
     const Catalogue& catalogue;
     rules::Findings findings;
-    std::unordered_map<std::string_view, const site::Run*> runs;
-    std::unordered_map<std::string_view, CutRun> cutRuns;
+    std::map<std::string_view, const site::Run*> runs;
+    std::map<std::string_view, CutRun> cutRuns;
     Length limit;
 };
 

@@ -12,7 +12,6 @@
 #include <map>
 #include <optional>
 #include <string>
-#include <unordered_map>
 #include <vector>
 
 namespace lapwright::pieces {
@@ -66,9 +65,9 @@ private:
     site::Material material_;
     SheetOfMetal sheet_;
     std::deque<MadeTrim> made_;
-    std::unordered_map<std::string, std::size_t> madeByInput_;
+    std::map<std::string, std::size_t> madeByInput_;
     std::vector<OrderedProfile> profiles_;
-    std::unordered_map<std::string, std::size_t> profileByShape_;
+    std::map<std::string, std::size_t> profileByShape_;
 };
 
 } // namespace lapwright::pieces

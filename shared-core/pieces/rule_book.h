@@ -4,10 +4,10 @@
 #include "pieces/takeoff.h"
 #include "rules/rule_set.h"
 
+#include <map>
 #include <optional>
+#include <set>
 #include <string>
-#include <unordered_map>
-#include <unordered_set>
 #include <vector>
 
 namespace lapwright::pieces {
@@ -35,10 +35,10 @@ private:
     std::vector<const rules::RuleSet*> sets_;
     /// Each clause about movement joints as a set of its own, reduced to that demand.
     std::vector<rules::RuleSet> jointClauses_;
-    std::unordered_set<std::string> mentioned_;
+    std::set<std::string> mentioned_;
     /// What was found for the same facts before: the runs of a job repeat themselves.
-    std::unordered_map<std::string, rules::Findings> found_;
-    std::unordered_map<std::string, std::optional<JointInterval>> intervals_;
+    std::map<std::string, rules::Findings> found_;
+    std::map<std::string, std::optional<JointInterval>> intervals_;
 };
 
 } // namespace lapwright::pieces

@@ -16,8 +16,8 @@
 #include <algorithm>
 #include <iterator>
 #include <optional>
+#include <set>
 #include <unordered_map>
-#include <unordered_set>
 #include <utility>
 
 namespace lapwright::pieces {
@@ -356,8 +356,8 @@ private:
     SheetOfMetal material;
     const PieceLimit commonLimit = pieceLimitOf(job.limits);
     Order order;
-    std::unordered_set<std::string> blockedPlaces;
-    std::unordered_set<std::string> runIds;
+    std::set<std::string> blockedPlaces;
+    std::set<std::string> runIds;
     std::size_t choices = 0;
     /// Of the chain in hand.
     std::optional<std::size_t> obstacleRun;

@@ -8,8 +8,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <string_view>
-#include <unordered_set>
 #include <utility>
 
 namespace lapwright::site {
@@ -111,7 +111,7 @@ void checkUnknownPlan(const Chain& chain, Findings& findings)
 
 void checkIds(const Job& job, Findings& findings)
 {
-    std::unordered_set<std::string_view> chains, runs;
+    std::set<std::string_view> chains, runs;
     for (const Chain& chain : job.chains) {
         if (chain.id.empty())
             blocks(findings, "site.job.id-missing", chainPlace(chain), {"a chain has no id", {}},

@@ -37,6 +37,9 @@ for path in files:
         if quoted and quoted[1] not in allowed:
             problems.append(f"{place}: {folder} must not include {quoted[1]}")
         angled = re.match(r"#include <([^>]+)>", line)
+        if re.search(r"unordered_(map|set)<std::string", line):
+            # Whoever writes a document chooses its names, and could choose names that all hash alike.
+            problems.append(f"{place}: texts of documents are looked up in order, not by hash")
         if angled and folder != "storage":
             header = angled[1]
             if header.startswith("Q"):
