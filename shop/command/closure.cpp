@@ -128,7 +128,7 @@ Exit run(const QCommandLineParser& options)
             printReport(chain, report, style);
     }
     if (options.isSet("json"))
-        print(all.dump(2));
+        printDocument(all.dump(2));
     else if (open > 0)
         print(std::to_string(open) + (open == 1 ? " open chain has" : " open chains have") +
               " nothing to close");

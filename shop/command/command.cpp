@@ -1,6 +1,7 @@
 #include "command.h"
 
 #include "acts/words.h"
+#include "drawing/text.h"
 
 #include <QDateTime>
 
@@ -8,6 +9,24 @@
 #include <cstdio>
 
 namespace lapwright::command {
+
+namespace {
+
+/// A name in a document must not move the cursor of a terminal, or turn the words around it.
+std::string harmless(const std::string& lines)
+{
+    std::string clean;
+    for (std::size_t at = 0; at < lines.size();) {
+        const std::size_t end = std::min(lines.find('\n', at), lines.size());
+        clean += drawing::harmless(lines.substr(at, end - at));
+        if (end < lines.size())
+            clean += '\n';
+        at = end + 1;
+    }
+    return clean;
+}
+
+} // namespace
 
 const std::vector<Subcommand>& subcommands()
 {
@@ -101,14 +120,19 @@ std::vector<std::string> libraryFolders(const QCommandLineParser& options)
 
 void print(const std::string& line)
 {
-    std::fprintf(stdout, "%s\n", line.c_str());
+    std::fprintf(stdout, "%s\n", harmless(line).c_str());
+}
+
+void printDocument(const std::string& text)
+{
+    std::fprintf(stdout, "%s\n", text.c_str());
 }
 
 void tell(const std::string& line)
 {
     // What was said on standard output comes before it where both go to one place.
     std::fflush(stdout);
-    std::fprintf(stderr, "%s\n", line.c_str());
+    std::fprintf(stderr, "%s\n", harmless(line).c_str());
 }
 
 void tell(const std::vector<Error>& errors)

@@ -72,7 +72,10 @@ struct Subcommand {
 [[nodiscard]] std::vector<std::string> libraryFolders(const QCommandLineParser& options);
 
 /// Results go to standard output, everything else to standard error.
+/// Lines for a person; control characters and marks that reorder text become spaces.
 void print(const std::string& line);
+/// A document or table, as it is.
+void printDocument(const std::string& text);
 void tell(const std::string& line);
 /// Each error on a line of its own, to standard error.
 void tell(const std::vector<Error>& errors);

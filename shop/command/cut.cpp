@@ -69,7 +69,7 @@ void show(const QCommandLineParser& options, const cutting::Problem& problem, co
     const Style style = styleOf(options);
     const documents::CutPlan document{documents::writtenDown(problem), plan};
     if (options.isSet("json")) {
-        print(documents::writeCutPlan({document, {}}));
+        printDocument(documents::writeCutPlan({document, {}}));
         return;
     }
     for (const std::string& line : acts::patternsInWords(document, acts::keysOf(document.problem), style))

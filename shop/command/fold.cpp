@@ -180,7 +180,7 @@ Exit show(const QCommandLineParser& options, const Unfolded& piece, const fold::
     std::vector<std::string> lines = acts::inWords(answer.outcome, style, angles);
     lines.insert(lines.end(), answer.others.begin(), answer.others.end());
     if (options.isSet("json"))
-        print(asJson(answer.outcome, lines).dump(2));
+        printDocument(asJson(answer.outcome, lines).dump(2));
     else
         for (const std::string& line : lines)
             print(line);

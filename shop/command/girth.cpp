@@ -53,7 +53,7 @@ Exit girth(const QCommandLineParser& options)
             lines.push_back({{"position_mm", inMillimetres(line.position)},
                              {"turn_degrees", line.turn.inDegrees()},
                              {"deduction_mm", inMillimetres(line.deduction)}});
-        print(nlohmann::json{{"girth_mm", inMillimetres(flat.girth)}, {"lines", lines}}.dump(2));
+        printDocument(nlohmann::json{{"girth_mm", inMillimetres(flat.girth)}, {"lines", lines}}.dump(2));
         return Exit::Done;
     }
     std::fputs(pieces::writeDerivation(flat.derivation, style).c_str(), stdout);

@@ -30,12 +30,12 @@ void printCsv(const std::vector<std::string>& columns, const Table& table)
     std::string line;
     for (const std::string& column : columns)
         line += (line.empty() ? "" : ",") + column;
-    print(line + "\r");
+    printDocument(line + "\r");
     for (const auto& row : table) {
         line.clear();
         for (const std::string& column : columns)
             line += (column == columns.front() ? "" : ",") + cell(row.at(column));
-        print(line + "\r");
+        printDocument(line + "\r");
     }
 }
 
@@ -116,7 +116,7 @@ Exit run(const QCommandLineParser& options)
                             : what == "lateness" ? lateness(database, now().substr(0, 10))
                                                  : remakes(database);
         if (options.isSet("json"))
-            print(nlohmann::ordered_json(table).dump(2));
+            printDocument(nlohmann::ordered_json(table).dump(2));
         else
             printCsv(known->second, table);
         return Exit::Done;

@@ -21,7 +21,7 @@ void Results::nothing(const std::string& line) const
 void Results::finish() const
 {
     if (asJson_)
-        print(values_.dump(2));
+        printDocument(values_.dump(2));
 }
 
 } // namespace lapwright::command

@@ -141,7 +141,7 @@ Exit run(const QCommandLineParser& options)
         }
     }
     if (path != "-" && options.isSet("json"))
-        print(text);
+        printDocument(text);
     else if (path != "-")
         printSummary(document->value, style);
     return rules::anyBlocks(findings) ? Exit::Blocked : Exit::Done;

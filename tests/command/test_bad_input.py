@@ -69,6 +69,19 @@ class BadInput(Program):
             name = self.written("bad.json", change)
             self.refused("takeoff", name, "-o", "order.json", says=["bad.json", *says])
 
+    def test_a_name_does_not_steer_the_terminal(self):
+        # Clear the screen, C1's own opening of such a sequence, a right-to-left override, a carriage return.
+        name = "Alder \x1b[2J\x9b1m\u202egnirts\rHouse"
+        job = self.written("bad.json", lambda job: (job.update(name=name), job["chains"][0].update(name=name)))
+        self.run_program("takeoff", job, "-o", "order.json")
+        for said in (self.run_program("takeoff", job), self.run_program("closure", job),
+                     self.shop("receive", "order.json"), self.shop("status")):
+            self.assertIn("Alder", said.stdout)
+            for steering in "\x1b\x9b\u202e\r":
+                self.assertNotIn(steering, said.stdout + said.stderr)
+        kept = json.loads(self.run_program("takeoff", job, "--json").stdout)
+        self.assertEqual(kept["job"]["name"], name, "the document says what it said")
+
     def test_breaches_of_the_schema(self):
         place = "bad.json/chains/0/runs/0"
         for change, *says in [
