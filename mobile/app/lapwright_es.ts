@@ -698,6 +698,55 @@
     </message>
 </context>
 <context>
+    <name>Language</name>
+    <message>
+        <source>English</source>
+        <translation>Español</translation>
+    </message>
+</context>
+<context>
+    <name>LoadTrust</name>
+    <message>
+        <source>A shop signed this load list. If the shop shows the same code, %1, trust it: load lists of anybody else are questioned from then on.</source>
+        <translation>Un taller firmó esta lista de carga. Si el taller muestra el mismo código, %1, confíe en él: desde entonces se cuestionan las listas de carga de cualquier otro.</translation>
+    </message>
+    <message>
+        <source>A shop that this tablet does not trust signed this load list. Its code is %1: compare it with the one your shop shows.</source>
+        <translation>Firmó esta lista de carga un taller en el que esta tableta no confía. Su código es %1: compárelo con el que muestra su taller.</translation>
+    </message>
+    <message>
+        <source>This load list is signed with a key that this tablet trusts no longer, %1.</source>
+        <translation>Esta lista de carga está firmada con una clave en la que esta tableta ya no confía, %1.</translation>
+    </message>
+    <message>
+        <source>What stands in this load list as its signature is none.</source>
+        <translation>Lo que esta lista de carga trae como firma no es una firma.</translation>
+    </message>
+    <message>
+        <source>This load list was changed after the shop signed it.</source>
+        <translation>Esta lista de carga se cambió después de que el taller la firmó.</translation>
+    </message>
+    <message>
+        <source>No shop signed this load list.</source>
+        <translation>Ningún taller firmó esta lista de carga.</translation>
+    </message>
+</context>
+<context>
+    <name>LoadTrustBar</name>
+    <message>
+        <source>Same code: trust this shop</source>
+        <translation>Mismo código: confiar en este taller</translation>
+    </message>
+    <message>
+        <source>Count it all the same</source>
+        <translation>Contarla de todos modos</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Ahora no</translation>
+    </message>
+</context>
+<context>
     <name>Main</name>
     <message>
         <source>Lapwright</source>
@@ -1404,6 +1453,14 @@
     <message>
         <source>Restore a backup</source>
         <translation>Restaurar un respaldo</translation>
+    </message>
+    <message>
+        <source>Load lists of the shop %1 are trusted.</source>
+        <translation>Se confía en las listas de carga del taller %1.</translation>
+    </message>
+    <message>
+        <source>Trust no longer</source>
+        <translation>Ya no confiar</translation>
     </message>
 </context>
 <context>
@@ -4523,6 +4580,14 @@
         <source>Nothing is counted yet.</source>
         <translation>Todavía no se ha contado nada.</translation>
     </message>
+    <message>
+        <source>Another list of this load is here already, and that one counts. Ask the shop.</source>
+        <translation>Ya hay aquí otra lista de esta carga, y esa es la que vale. Pregunte al taller.</translation>
+    </message>
+    <message>
+        <source>Say first whether this load list counts.</source>
+        <translation>Diga primero si esta lista de carga vale.</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::field::FieldApp</name>
@@ -5061,13 +5126,6 @@
     <message>
         <source>%1 of %2 set</source>
         <translation>%1 de %2 puesto</translation>
-    </message>
-</context>
-<context>
-    <name>Language</name>
-    <message>
-        <source>English</source>
-        <translation>Español</translation>
     </message>
 </context>
 </TS>

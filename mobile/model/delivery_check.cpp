@@ -175,6 +175,7 @@ void DeliveryCheck::reload()
     shown_.clear();
     endResetModel();
     undoWords_.clear();
+    trust_ = {};
     putDown();
     emit changed();
     refresh();
@@ -205,6 +206,7 @@ void DeliveryCheck::readLoad(const std::string& text)
             rows_.push_back({bundle, piece, {}, {}});
     endResetModel();
     putDown();
+    readTrust(text);
     readEvents();
 }
 
@@ -270,7 +272,7 @@ bool DeliveryCheck::keep(const std::vector<schedule::ReceiptEvent>& events)
 
 bool DeliveryCheck::count(Found found, int pieces, const QString& note)
 {
-    if (!inHand_ || pieces < 1)
+    if (!inHand_ || pieces < 1 || !mayCount())
         return false;
     const Row& row = rows_[*inHand_];
     if (pieces > row.left()) {
@@ -282,6 +284,8 @@ bool DeliveryCheck::count(Found found, int pieces, const QString& note)
 
 bool DeliveryCheck::countBundle(const QString& label)
 {
+    if (!mayCount())
+        return false;
     std::vector<schedule::ReceiptEvent> events;
     for (const Row& row : rows_)
         if (load_.bundles[row.bundle].label == kept(label) && row.left() > 0)

@@ -3,6 +3,7 @@
 #include "documents/shop.h"
 #include "look/picture.h"
 #include "model/choice_list.h"
+#include "model/load_trust.h"
 #include "model/plan_model.h"
 #include "model/settings.h"
 #include "model/tablet.h"
@@ -41,6 +42,12 @@ class DeliveryCheck : public QAbstractListModel {
     /// A piece is in hand, to be counted; it stays there however the list is filtered.
     Q_PROPERTY(bool inHand READ hasInHand NOTIFY placeChanged FINAL)
     Q_PROPERTY(QString undoWords READ undoWords NOTIFY changed FINAL)
+    /// What is to be said of the load list's signature; empty where it is good or a person took the list.
+    Q_PROPERTY(QString trustWords READ trustWords NOTIFY changed FINAL)
+    /// Nothing is counted until a person says that the list counts.
+    Q_PROPERTY(bool questioned READ isQuestioned NOTIFY changed FINAL)
+    /// The one who signed it may be trusted, once its code is compared.
+    Q_PROPERTY(bool signerKnown READ isSignerKnown NOTIFY changed FINAL)
 
 public:
     enum class Found { Received, Short, Damaged, Wrong };
@@ -83,12 +90,19 @@ public:
     [[nodiscard]] bool hasInHand() const { return inHand_.has_value(); }
     [[nodiscard]] QString placeWords() const { return placeWords_; }
     [[nodiscard]] QString undoWords() const { return undoWords_; }
+    [[nodiscard]] QString trustWords() const { return trust_.words; }
+    [[nodiscard]] bool isQuestioned() const { return trust_.standing == LoadTrust::Standing::Doubtful; }
+    [[nodiscard]] bool isSignerKnown() const { return !trust_.key.empty(); }
 
     Q_INVOKABLE void refresh();
     /// Begins anew: another file was put in the tablet's place.
     void reload();
     /// Takes a load list in and shows it; the same one again just shows it.
     Q_INVOKABLE bool openFile(const QString& path);
+    /// The shop that signed the list is trusted from now on: a person compared its code.
+    Q_INVOKABLE bool trustSigner();
+    /// This list counts, whatever is to be said of its signature.
+    Q_INVOKABLE bool acceptList();
     /// Takes the events of another tablet's receipt of a load that is here.
     Q_INVOKABLE bool mergeFile(const QString& path);
     /// Takes the piece of a row in hand and shows where it goes; puts it down for −1.
@@ -123,6 +137,9 @@ private:
         [[nodiscard]] std::int64_t left() const { return piece.count - counted(); }
     };
     bool keep(const std::vector<schedule::ReceiptEvent>& events);
+    /// False, and said, as long as the list is questioned.
+    bool mayCount();
+    void readTrust(const std::string& text);
     void putDown();
     void showInHand();
     void showPlace(const Row& row);
@@ -146,6 +163,7 @@ private:
     PlanModel plan_;
     QString placeWords_;
     QString undoWords_;
+    LoadTrust trust_;
 };
 
 } // namespace lapwright::field

@@ -6,6 +6,7 @@
 #include "model/words.h"
 #include "storage/document_file.h"
 #include "store/deliveries.h"
+#include "store/shops.h"
 #include "store/signing_key.h"
 
 #include <QDir>
@@ -26,10 +27,53 @@ bool DeliveryCheck::openFile(const QString& path)
         return false;
     }
     return guarded(*this, [&] {
-        store::keepLoad(tablet_.database(), read->value,
-                        documents::writeLoad(*read, documents::Layout::Canonical), tablet_.now());
+        const store::Connection& database = tablet_.database();
+        if (!store::keepLoad(database, read->value, *text, tablet_.now())) {
+            const auto here = documents::readLoad(store::loadText(database, read->value.id).value_or(""));
+            if (!here.ok() || !(here->value == read->value)) {
+                emit failed(
+                    tr("Another list of this load is here already, and that one counts. Ask the shop."));
+                return false;
+            }
+            if (trustIn(database, *text).standing == LoadTrust::Standing::Good)
+                store::replaceLoadText(database, read->value.id, *text);
+        }
         setLoad(field::shown(read->value.id));
+        return true;
     });
+}
+
+void DeliveryCheck::readTrust(const std::string& text)
+{
+    trust_ =
+        store::isAccepted(tablet_.database(), load_.id) ? LoadTrust() : trustIn(tablet_.database(), text);
+}
+
+bool DeliveryCheck::trustSigner()
+{
+    return guarded(*this, [&] {
+        if (trust_.key.empty())
+            return false;
+        store::trustShop(tablet_.database(), trust_.key, tablet_.now());
+        settings_.reload();
+        setLoad(load());
+        return true;
+    });
+}
+
+bool DeliveryCheck::acceptList()
+{
+    return guarded(*this, [&] {
+        store::acceptLoad(tablet_.database(), load_.id, tablet_.now());
+        setLoad(load());
+    });
+}
+
+bool DeliveryCheck::mayCount()
+{
+    if (isQuestioned())
+        emit failed(tr("Say first whether this load list counts."));
+    return !isQuestioned();
 }
 
 bool DeliveryCheck::mergeFile(const QString& path)

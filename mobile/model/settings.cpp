@@ -3,6 +3,7 @@
 #include "model/guarded.h"
 #include "model/words.h"
 #include "store/settings.h"
+#include "store/shops.h"
 #include "store/signing_key.h"
 
 #include <QDir>
@@ -28,6 +29,12 @@ QString usualFolder()
 {
     const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
     return documents.isEmpty() ? QDir::homePath() : documents;
+}
+
+QString codeOf(const store::KnownShop& shop)
+{
+    const auto key = documents::readPublicKey(shop.key);
+    return key.ok() ? shown(documents::pairingCode(*key)) : QString();
 }
 
 /// As its translation calls itself, which is shorter than what the locale says: "español de España".
@@ -124,6 +131,28 @@ QString Settings::pairingCode()
             return shown(documents::pairingCode(store::signingKey(tablet_.database()).publicKey()));
         });
     return pairingCode_;
+}
+
+QStringList Settings::trustedShops()
+{
+    return guarded(*this, [&] {
+        QStringList codes;
+        for (const store::KnownShop& shop : store::knownShops(tablet_.database()))
+            if (shop.refusedAt.empty())
+                codes << codeOf(shop);
+        return codes;
+    });
+}
+
+bool Settings::refuseShop(const QString& code)
+{
+    const bool done = guarded(*this, [&] {
+        for (const store::KnownShop& shop : store::knownShops(tablet_.database()))
+            if (codeOf(shop) == code)
+                store::refuseShop(tablet_.database(), shop.key, tablet_.now());
+    });
+    emit changed();
+    return done;
 }
 
 void Settings::setPerson(const QString& person)

@@ -29,6 +29,8 @@ class Settings : public QObject {
     Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY changed FINAL)
     /// What the shop pairs this tablet by: "K7QD-2M4X-9TPR".
     Q_PROPERTY(QString pairingCode READ pairingCode NOTIFY changed FINAL)
+    /// Codes of the shops whose load lists are taken without asking.
+    Q_PROPERTY(QStringList trustedShops READ trustedShops NOTIFY changed FINAL)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed FINAL)
     /// Codes of the languages the program speaks: "en"; first the empty one, which follows the tablet.
     Q_PROPERTY(QStringList languages READ languages CONSTANT FINAL)
@@ -48,6 +50,7 @@ public:
     [[nodiscard]] double textScale() const { return values_.textScale; }
     [[nodiscard]] QString person() const { return values_.person; }
     [[nodiscard]] QString pairingCode();
+    [[nodiscard]] QStringList trustedShops();
     [[nodiscard]] QString language() const { return values_.language; }
     [[nodiscard]] QStringList languages() const;
     [[nodiscard]] QStringList languageNames() const;
@@ -64,6 +67,8 @@ public:
     void setLanguage(const QString& language);
     void setGuideSeen(bool seen);
     void setFolder(const QString& folder);
+    /// What the shop of this code signs is questioned from now on.
+    Q_INVOKABLE bool refuseShop(const QString& code);
 
     /// Reads what is kept once more: another file was put in the tablet's place.
     void reload();

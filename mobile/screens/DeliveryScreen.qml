@@ -48,6 +48,11 @@ Item {
             Layout.fillWidth: true
             Layout.fillHeight: true
 
+            LoadTrustBar {
+                delivery: screen.delivery
+                Layout.fillWidth: true
+            }
+
             RowLayout {
                 spacing: Theme.wide
                 Layout.fillWidth: true

@@ -73,6 +73,29 @@ Item {
                 Layout.fillWidth: true
             }
 
+            Repeater {
+                model: screen.settings.trustedShops
+
+                RowLayout {
+                    id: shop
+
+                    required property string modelData
+
+                    spacing: Theme.gap
+                    Layout.fillWidth: true
+
+                    Words {
+                        text: qsTr("Load lists of the shop %1 are trusted.").arg(shop.modelData)
+                        Layout.fillWidth: true
+                    }
+
+                    ActionButton {
+                        text: qsTr("Trust no longer")
+                        onClicked: screen.settings.refuseShop(shop.modelData)
+                    }
+                }
+            }
+
             SectionHeader {
                 text: qsTr("Units")
                 Layout.fillWidth: true

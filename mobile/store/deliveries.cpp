@@ -30,6 +30,21 @@ std::optional<std::string> loadText(const Connection& connection, const std::str
     return raw(query.value(0));
 }
 
+void replaceLoadText(const Connection& connection, const std::string& id, const std::string& document)
+{
+    connection.run("UPDATE loads SET document = ? WHERE id = ?", {bytes(document), text(id)});
+}
+
+void acceptLoad(const Connection& connection, const std::string& id, const std::string& at)
+{
+    connection.run("UPDATE loads SET accepted_at = ? WHERE id = ?", {text(at), text(id)});
+}
+
+bool isAccepted(const Connection& connection, const std::string& id)
+{
+    return connection.query("SELECT 1 FROM loads WHERE id = ? AND accepted_at <> ''", {text(id)}).next();
+}
+
 std::vector<schedule::ReceiptEvent> eventsOf(const Connection& connection, const std::string& load)
 {
     QSqlQuery query =

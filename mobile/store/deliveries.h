@@ -21,11 +21,16 @@ struct LoadLine {
 
 /// Newest first.
 [[nodiscard]] std::vector<LoadLine> loads(const Connection& connection);
-/// Keeps a load list by its canonical text. False if it is here already, whatever its text: a load does not
-/// change once it is made.
+/// Keeps a load list word for word, as it was signed. False if it is here already, whatever its text: a load
+/// does not change once it is made.
 bool keepLoad(const Connection& connection, const schedule::Load& load, const std::string& document,
               const std::string& at);
 [[nodiscard]] std::optional<std::string> loadText(const Connection& connection, const std::string& id);
+/// The same load list under a better signature, in place of the text that is kept.
+void replaceLoadText(const Connection& connection, const std::string& id, const std::string& document);
+/// A person said that this load counts, whatever its signature.
+void acceptLoad(const Connection& connection, const std::string& id, const std::string& at);
+[[nodiscard]] bool isAccepted(const Connection& connection, const std::string& id);
 
 /// Events that stand, in the order they were made.
 [[nodiscard]] std::vector<schedule::ReceiptEvent> eventsOf(const Connection& connection,

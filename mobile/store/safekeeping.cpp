@@ -11,7 +11,8 @@ namespace lapwright::store {
 namespace {
 
 /// Parents before children, as foreign keys want it.
-const QStringList tables = {"settings", "jobs", "job_documents", "acts", "orders", "loads", "receipt_events"};
+const QStringList tables = {"settings", "jobs",  "job_documents",  "acts",
+                            "orders",   "loads", "receipt_events", "shops"};
 
 /// A database of another program may count its schemas as we do.
 void refuseForeign(const Connection& connection)

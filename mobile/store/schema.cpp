@@ -35,12 +35,23 @@ QStringList first()
     };
 }
 
+/// Whose load lists are taken without asking, and which others a person took knowingly.
+QStringList second()
+{
+    return {
+        "CREATE TABLE shops (key TEXT PRIMARY KEY, trusted_at TEXT NOT NULL, refused_at TEXT NOT NULL) WITHOUT ROWID",
+        "ALTER TABLE loads ADD COLUMN accepted_at TEXT NOT NULL DEFAULT ''",
+    };
+}
+
 } // namespace
 
 QStringList schemaAfter(int from)
 {
     if (from == 0)
         return first();
+    if (from == 1)
+        return second();
     return {};
 }
 

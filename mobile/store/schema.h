@@ -9,6 +9,6 @@ namespace lapwright::store {
 [[nodiscard]] QStringList schemaAfter(int from);
 
 /// The version that this program reads and writes.
-inline constexpr int newestSchema = 1;
+inline constexpr int newestSchema = 2;
 
 } // namespace lapwright::store

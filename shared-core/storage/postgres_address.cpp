@@ -53,7 +53,8 @@ Result<PostgresAddress> readAddress(const std::string& address)
     if (address.find("connect_timeout") == std::string::npos)
         options.append("connect_timeout=10");
     // A cable that is pulled says nothing: the connection is given up after half a minute without an answer.
-    options.append({"keepalives_idle=10", "keepalives_interval=5", "keepalives_count=3", "tcp_user_timeout=25000"});
+    options.append(
+        {"keepalives_idle=10", "keepalives_interval=5", "keepalives_count=3", "tcp_user_timeout=25000"});
     read.options = options.join(';');
     return read;
 }

@@ -3,7 +3,9 @@
 #include "acts/identity.h"
 #include "acts/kept_order.h"
 #include "documents/shop.h"
+#include "documents/signature.h"
 #include "storage/piece_events.h"
+#include "storage/shop_key.h"
 #include "storage/shop_state.h"
 
 #include <algorithm>
@@ -72,7 +74,9 @@ std::optional<schedule::Load> makeLoad(const storage::Database& database, const 
         schedule::Load load{newUuid(), truck, stamp.at, schedule::bundle(readyPieces(database), {})};
         if (load.bundles.empty())
             return std::nullopt;
-        if (!storage::saveLoad(database, load.id, documents::writeLoad({load, {}}), stamp,
+        const auto document =
+            documents::signDocument(documents::writeLoad({load, {}}), storage::shopKey(database));
+        if (!storage::saveLoad(database, load.id, document.value(), stamp,
                                {load.truck, schedule::totalsOf(load)}))
             throw storage::StorageFailure("a new load has an identity that is taken");
         for (const schedule::Bundle& bundle : load.bundles)

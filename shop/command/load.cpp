@@ -1,8 +1,8 @@
 #include "acts/load_words.h"
 #include "acts/loading.h"
 #include "command.h"
-#include "documents/shop.h"
 #include "storage/document_file.h"
+#include "storage/shop_state.h"
 
 namespace lapwright::command {
 
@@ -15,7 +15,7 @@ Exit makeLoad(const QCommandLineParser& options, const storage::Database& databa
         print("nothing is folded and waiting to be loaded");
         return Exit::Done;
     }
-    const std::string document = documents::writeLoad({*load, {}});
+    const std::string document = storage::loadDocument(database, load->id).value();
     const std::string path = text(options, "output");
     if (!path.empty()) {
         const auto written = storage::writeDocument(path, document);
@@ -28,7 +28,7 @@ Exit makeLoad(const QCommandLineParser& options, const storage::Database& databa
     if (path == "-")
         return Exit::Done;
     if (options.isSet("json"))
-        print(document);
+        printDocument(document);
     else
         for (const std::string& line : acts::loadInWords(*load, styleOf(options)))
             print(line);

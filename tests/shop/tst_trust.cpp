@@ -1,15 +1,19 @@
 // Guards: once a tablet is paired, an order or receipt counts without asking only if a paired tablet signed
 // exactly it; whatever else comes waits for a person with the reason, and taking it twice or after pairing
-// ends as if it had come well.
+// ends as if it had come well. What the shop loads is signed with a key of its own.
 #include "acts/arrivals.h"
 #include "acts/identity.h"
+#include "acts/loading.h"
 #include "acts/receipts.h"
 #include "acts/trust.h"
 #include "documents/shipped_orders.h"
 #include "documents/shop.h"
 #include "documents/signature.h"
 #include "source_directory.h"
+#include "storage/health.h"
 #include "storage/lists.h"
+#include "storage/piece_events.h"
+#include "storage/shop_key.h"
 #include "storage/shop_state.h"
 #include "storage/tablets.h"
 
@@ -160,6 +164,47 @@ private slots:
             !acts::takeReceipt(shop.database, documents::signDocument(text, keyOf(1)).value(), stamp, false)
                  ->doubt.has_value());
         QVERIFY(!acts::takeReceipt(shop.database, text, stamp, true)->doubt.has_value());
+    }
+    void theShopSignsItsLoadsWithOneKey()
+    {
+        const ShopOfADay shop;
+        const auto ownKey = [&shop] {
+            return shop.database.write([&] { return storage::shopKey(shop.database).publicKey(); });
+        };
+        const documents::PublicKey first = ownKey();
+        QVERIFY(ownKey() == first);
+        QCOMPARE(shop.take(shop.order()).outcome, Outcome::Taken);
+        makeSomething(shop);
+        const auto load = acts::makeLoad(shop.database, "truck", stamp);
+        QVERIFY(load);
+        const std::string text = storage::loadDocument(shop.database, load->id).value();
+        QVERIFY(documents::readLoad(text)->value == *load);
+        const auto signature = documents::checkSignature(text);
+        QVERIFY(signature->holds && *signature->key == first);
+        shop.database.write([&] { storage::renewShopKey(shop.database); });
+        QVERIFY(!(ownKey() == first));
+        QVERIFY(storage::examine(shop.database).sound());
+    }
+
+private:
+    /// Some pieces are cut and folded.
+    static void makeSomething(const ShopOfADay& shop)
+    {
+        const auto ordered = storage::piecesIn(shop.database, schedule::PieceState::Ordered);
+        shop.database.write([&] {
+            for (const schedule::PieceState state :
+                 {schedule::PieceState::Cut, schedule::PieceState::Folded}) {
+                const storage::PieceInState& piece = ordered.front();
+                QVERIFY(storage::logEvent(shop.database,
+                                          {acts::newUuid(),
+                                           piece.order,
+                                           piece.piece.mark,
+                                           {schedule::PieceEvent::Kind::Advance, state, piece.count},
+                                           ""},
+                                          stamp)
+                            .ok());
+            }
+        });
     }
 };
 
