@@ -28,6 +28,12 @@ inline std::string ofCase(const char* file)
     return read(QString::fromStdString(sourceDirectory() + "/tests/documents/cases/") + file);
 }
 
+/// Documents as version 0.1.0 wrote them.
+inline std::string released()
+{
+    return sourceDirectory() + "/tests/documents/released/0.1.0";
+}
+
 inline std::vector<Text> ofFolder(const char* folder)
 {
     std::vector<Text> all;

@@ -74,7 +74,10 @@ std::vector<Case> cases()
             {&kinds::load, texts::ofCase("first.load.json"), errorsOf<readLoad>},
             {&kinds::receipt, texts::ofCase("first.receipt.json"), errorsOf<readReceipt>},
             {&kinds::rates, texts::ofCase("shop.rates.json"), errorsOf<readRates>},
-            {&kinds::cutProblem, texts::ofCase("two-girths.cut-problem.json"), errorsOf<readCutProblem>}};
+            {&kinds::cutProblem, texts::ofCase("two-girths.cut-problem.json"), errorsOf<readCutProblem>},
+            {&kinds::cutPlan,
+             texts::read(QString::fromStdString(texts::released() + "/two-girths.cut-plan.json")),
+             errorsOf<readCutPlan>}};
 }
 
 std::string firstError(std::string_view text, const Limits& limits = {})
@@ -378,6 +381,25 @@ private slots:
         }
         qInfo("damaged texts refused: %zu", refused);
         QVERIFY(refused > 200);
+    }
+    void aNewerVersionOfAnyKindIsRefusedWithTheProgramThatReadsIt()
+    {
+        std::set<std::string_view> kinds;
+        for (const Case& sound : cases()) {
+            Json document = Json::parse(sound.text);
+            document["version"] = sound.kind->version + 1;
+            document["program"] = "7.2.1";
+            document["id"] = Json::array({"what only that program understands"});
+            const auto errors = sound.errors(document.dump());
+            QCOMPARE(errors.size(), std::size_t{1});
+            QCOMPARE(errors.front().place, std::string("/version"));
+            QVERIFY(errors.front().expected.find("Lapwright 7.2.1 or later") != std::string::npos);
+            document.erase("program");
+            QVERIFY(sound.errors(document.dump()).front().expected.find("a later version") !=
+                    std::string::npos);
+            kinds.insert(sound.kind->format);
+        }
+        QCOMPARE(kinds.size(), embeddedSchemaCount() - 1); // all but the definitions that they share
     }
     // The schema check is our own because a general validator is too slow for a house of 100 000 runs; here
     // the two must agree.

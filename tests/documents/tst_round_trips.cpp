@@ -70,6 +70,9 @@ private slots:
             {"two-girths.cut-problem.json", through<readCutProblem, writeCutProblem>}};
         for (const auto& [file, roundTrip] : files)
             check({file, texts::ofCase(file)}, roundTrip);
+        const char* plan = "two-girths.cut-plan.json";
+        check({plan, texts::read(QString::fromStdString(texts::released() + "/" + plan))},
+              through<readCutPlan, writeCutPlan>);
     }
 };
 
