@@ -14,6 +14,7 @@ namespace lapwright::store {
 namespace {
 
 /// Primary result codes of SQLite that a person can do something about (sqlite.org/rescode.html).
+constexpr int busy = 5;
 constexpr int readOnly = 8;
 constexpr int diskIo = 10;
 constexpr int corrupt = 11;
@@ -24,6 +25,8 @@ constexpr int noDatabase = 26;
 std::string describe(const QSqlError& error)
 {
     switch (error.nativeErrorCode().toInt() & 0xff) {
+    case busy:
+        return "another program keeps this file to itself: nothing of this entry was kept; try again";
     case full:
         return "there is no room left on this tablet: nothing of this entry was kept, everything before it was";
     case readOnly:

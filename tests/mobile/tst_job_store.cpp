@@ -1,10 +1,14 @@
 #include "documents/job.h"
 #include "site/editing.h"
+#include "source_directory.h"
+#include "store/deliveries.h"
 #include "store/jobs.h"
 #include "store/orders.h"
 #include "store/safekeeping.h"
+#include "store/shops.h"
 
 #include <QFile>
+#include <QSqlDatabase>
 #include <QTemporaryDir>
 #include <QtTest>
 
@@ -93,6 +97,9 @@ private slots:
     void noDatabaseIsSaidSo();
     void aReadOnlyFolderKeepsTheData();
     void aFullDiskKeepsTheData();
+    void aFileThatAnotherProgramKeepsIsSaidAndLosesNothing();
+    void aClockSetBackAYearLosesNothing();
+    void aTabletOfVersionOneOpens();
     void aBackupBringsEverythingBack();
     void aDamagedBackupChangesNothing();
     void whatIsNoBackupChangesNothing();
@@ -273,6 +280,75 @@ void JobStore::aFullDiskKeepsTheData()
     desk.job.name = "room again";
     desk.act("room again");
     QVERIFY(desk.connection.damage().isEmpty());
+}
+
+void JobStore::aFileThatAnotherProgramKeepsIsSaidAndLosesNothing()
+{
+    Desk desk;
+    desk.act("before");
+    const std::string before = desk.kept.document;
+    const Connection other = *Connection::open(desk.path);
+    desk.connection.run("PRAGMA busy_timeout = 50");
+    other.run("BEGIN IMMEDIATE");
+    std::string said;
+    try {
+        desk.act("while it is kept");
+    } catch (const StoreFailure& failure) {
+        said = failure.what();
+    }
+    QVERIFY2(said.find("another program") != std::string::npos, said.c_str());
+    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, before);
+    other.run("ROLLBACK");
+    desk.act("afterwards");
+    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, desk.kept.document);
+    QVERIFY(desk.connection.damage().isEmpty());
+}
+
+void JobStore::aClockSetBackAYearLosesNothing()
+{
+    Desk desk;
+    desk.act("by the right clock");
+    const std::string first = desk.kept.document;
+    desk.job.name = "a year ago";
+    desk.kept = commitAct(desk.connection, desk.job, desk.kept, textOf(desk.job),
+                          {"head.name", "name", "2025-11-25T10:00:00.000Z"});
+    const std::string second = desk.kept.document;
+    QCOMPARE(documentFromJournal(desk.connection, desk.job.id), second);
+    QVERIFY(desk.step(Way::Undo));
+    QCOMPARE(desk.kept.document, first);
+    QVERIFY(desk.step(Way::Redo));
+    QCOMPARE(desk.kept.document, second);
+    QCOMPARE(countJobs(desk.connection, {}), 1);
+    QCOMPARE(jobPage(desk.connection, {}, std::nullopt, 10).size(), 1U);
+}
+
+void JobStore::aTabletOfVersionOneOpens()
+{
+    const QTemporaryDir folder;
+    const QString path = folder.filePath("tablet.db");
+    QFile script(QString::fromStdString(sourceDirectory() + "/tests/mobile/cases/version-1.sql"));
+    QVERIFY(script.open(QIODevice::ReadOnly));
+    {
+        QSqlDatabase old = QSqlDatabase::addDatabase("QSQLITE", "old");
+        old.setDatabaseName(path);
+        QVERIFY(old.open());
+        for (const QString& statement : QString::fromUtf8(script.readAll()).split(";\n", Qt::SkipEmptyParts))
+            QVERIFY2(old.exec(statement).isActive(), qPrintable(statement));
+    }
+    QSqlDatabase::removeDatabase("old");
+    const auto connection = Connection::open(path);
+    QVERIFY2(connection.ok(), connection.ok() ? "" : connection.errors().front().sentence().c_str());
+    const std::vector<JobLine> jobs = jobPage(*connection, {}, std::nullopt, 10);
+    QCOMPARE(jobs.size(), 1U);
+    const auto kept = keptJob(*connection, jobs.front().id);
+    QVERIFY(documents::readJob(kept->document).ok());
+    QCOMPARE(documentFromJournal(*connection, jobs.front().id), kept->document);
+    QVERIFY(undoState(*connection, jobs.front().id).undo.has_value());
+    QCOMPARE(loads(*connection).size(), 1U);
+    QVERIFY(!isAccepted(*connection, loads(*connection).front().id));
+    QVERIFY(!eventsOf(*connection, loads(*connection).front().id).empty());
+    QVERIFY(knownShops(*connection).empty());
+    QVERIFY2(QFile::exists(path + ".schema-1"), "a copy is kept before the file is changed");
 }
 
 void JobStore::aBackupBringsEverythingBack()
