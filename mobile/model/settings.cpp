@@ -2,14 +2,13 @@
 
 #include "model/guarded.h"
 #include "model/words.h"
+#include "speech/language.h"
 #include "store/settings.h"
 #include "store/shops.h"
 #include "store/signing_key.h"
 
 #include <QDir>
-#include <QLocale>
 #include <QStandardPaths>
-#include <QTranslator>
 #include <QVariant>
 
 #include <algorithm>
@@ -35,16 +34,6 @@ QString codeOf(const store::KnownShop& shop)
 {
     const auto key = documents::readPublicKey(shop.key);
     return key.ok() ? shown(documents::pairingCode(*key)) : QString();
-}
-
-/// As its translation calls itself, which is shorter than what the locale says: "español de España".
-QString ownNameOf(const QString& code)
-{
-    QTranslator language;
-    if (!language.load(QString(languageFolder) + "/lapwright_" + code + ".qm"))
-        return code;
-    const QString name = language.translate("Language", "English");
-    return name.isEmpty() ? capital(QLocale(code).nativeLanguageName()) : name;
 }
 
 } // namespace
@@ -168,17 +157,14 @@ void Settings::setLanguage(const QString& language)
 
 QStringList Settings::languages() const
 {
-    QStringList codes{QString()};
-    for (const QString& name : QDir(languageFolder).entryList({"lapwright_*.qm"}, QDir::Files, QDir::Name))
-        codes << name.section('_', 1).chopped(3);
-    return codes;
+    return QStringList{QString()} + lapwright::languages();
 }
 
 QStringList Settings::languageNames() const
 {
     QStringList names;
     for (const QString& code : languages())
-        names << (code.isEmpty() ? tr("As the tablet") : ownNameOf(code));
+        names << (code.isEmpty() ? tr("As the tablet") : capital(ownNameOf(code)));
     return names;
 }
 

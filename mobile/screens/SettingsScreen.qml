@@ -191,6 +191,10 @@ Item {
                 wrapMode: Text.WrapAnywhere
                 Layout.fillWidth: true
             }
+
+            AboutPart {
+                Layout.fillWidth: true
+            }
         }
     }
 }
