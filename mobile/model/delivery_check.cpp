@@ -364,7 +364,8 @@ void DeliveryCheck::showPlace(const Row& row)
     for (const site::Chain& chain : job->value.chains)
         for (std::size_t run = 0; run < chain.runs.size(); ++run)
             if (chain.runs[run].id == row.piece.run)
-                plan_.show(chain, site::closureReport(chain, job->value.tolerance), run, settings_.style(),
+                plan_.show(std::make_shared<const site::Chain>(chain),
+                           site::closureReport(chain, job->value.tolerance), run, settings_.style(),
                            {{row.piece.run, row.piece.mark}});
 }
 

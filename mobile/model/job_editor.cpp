@@ -1,6 +1,7 @@
 #include "model/job_editor.h"
 
 #include "model/guarded.h"
+#include "model/read_back.h"
 #include "model/words.h"
 
 #include <utility>
@@ -45,6 +46,7 @@ void JobEditor::sayAnew()
 {
     chainKinds_.show(kindsOfChain());
     entry_.showChoices();
+    plan_.clear();
     refresh();
 }
 
@@ -95,7 +97,8 @@ bool JobEditor::openJob(const QString& id)
         }
         chain_ = read->value.chains.empty() ? -1 : 0;
         run_ = -1;
-        const bool taken = take(*std::move(read), *std::move(found));
+        store::UndoState undo = store::undoState(tablet_.database(), read->value.id);
+        const bool taken = take(*std::move(read), *std::move(found), std::move(undo));
         entry_.forget();
         beginRun();
         return taken;
@@ -104,7 +107,7 @@ bool JobEditor::openJob(const QString& id)
 
 void JobEditor::closeJob()
 {
-    document_ = {};
+    document_ = std::make_shared<documents::JobDocument>();
     kept_ = {};
     undo_ = {};
     chain_ = run_ = -1;
@@ -162,29 +165,29 @@ bool JobEditor::act(const char* kind, const QString& words, const std::function<
 bool JobEditor::actOnDocument(const char* kind, const QString& words,
                               const std::function<void(documents::JobDocument&)>& change)
 {
-    documents::JobDocument changed = document_;
+    documents::JobDocument changed = document();
     change(changed);
-    if (changed == document_)
+    if (changed == document())
         return true;
     std::string text = documents::writeJob(changed, documents::Layout::Canonical);
     // Nothing is kept that would not open again, whatever let it in.
-    if (const auto read = documents::readJob(text); !read.ok()) {
-        emit failed(tr("Not kept, because the job could not be opened again: %1")
-                        .arg(shown(read.errors().front().sentence())));
+    if (const auto wrong = whatDoesNotRead(document(), changed, text)) {
+        emit failed(
+            tr("Not kept, because the job could not be opened again: %1").arg(shown(wrong->sentence())));
         return false;
     }
     return guarded(*this, [&] {
         store::KeptJob now = store::commitAct(tablet_.database(), changed.value, kept_, std::move(text),
                                               {kind, kept(words), tablet_.now()});
-        return take(std::move(changed), std::move(now));
+        return take(std::move(changed), std::move(now), {kept(words), std::nullopt});
     });
 }
 
-bool JobEditor::take(documents::JobDocument document, store::KeptJob kept)
+bool JobEditor::take(documents::JobDocument document, store::KeptJob kept, store::UndoState undo)
 {
-    document_ = std::move(document);
+    document_ = std::make_shared<const documents::JobDocument>(std::move(document));
     kept_ = std::move(kept);
-    undo_ = store::undoState(tablet_.database(), document_.value.id);
+    undo_ = std::move(undo);
     if (chain_ >= static_cast<int>(job().chains.size()))
         chain_ = static_cast<int>(job().chains.size()) - 1;
     if (currentRun() == nullptr)
@@ -208,7 +211,8 @@ bool JobEditor::step(store::Way way)
         }
         store::KeptJob now =
             store::commitStep(tablet_.database(), read->value, kept_, *next, way, tablet_.now());
-        const bool taken = take(*std::move(read), std::move(now));
+        store::UndoState undo = store::undoState(tablet_.database(), job().id);
+        const bool taken = take(*std::move(read), std::move(now), std::move(undo));
         setRun(run_);
         return taken;
     });

@@ -14,6 +14,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <functional>
+#include <memory>
 #include <optional>
 
 namespace lapwright::field {
@@ -65,7 +66,7 @@ public:
 
     JobEditor(const Tablet& tablet, const Settings& settings, QObject* parent = nullptr);
 
-    [[nodiscard]] bool isOpen() const { return !document_.value.id.empty(); }
+    [[nodiscard]] bool isOpen() const { return !job().id.empty(); }
     [[nodiscard]] QString jobId() const;
     [[nodiscard]] QString name() const;
     [[nodiscard]] QString undoWords() const;
@@ -94,8 +95,8 @@ public:
     [[nodiscard]] Closure closure() const;
     [[nodiscard]] QString closureWords() const;
     [[nodiscard]] ChoiceList* suspects() { return &suspects_; }
-    [[nodiscard]] const documents::JobDocument& document() const { return document_; }
-    [[nodiscard]] const site::Job& job() const { return document_.value; }
+    [[nodiscard]] const documents::JobDocument& document() const { return *document_; }
+    [[nodiscard]] const site::Job& job() const { return document_->value; }
 
     /// A new job with the material, limits and rule sets of the one changed last; it is open then.
     Q_INVOKABLE bool newJob(const QString& name);
@@ -141,18 +142,21 @@ signals:
 private:
     bool step(store::Way way);
     [[nodiscard]] QString freeChainName(const QString& wanted) const;
-    bool take(documents::JobDocument document, store::KeptJob kept);
+    bool take(documents::JobDocument document, store::KeptJob kept, store::UndoState undo);
     void refresh();
     void showSuspects(const site::Chain* chain);
     void refreshPlan();
     [[nodiscard]] const site::Chain* currentChain() const;
+    /// The same, for a list that goes on showing it after the next act.
+    [[nodiscard]] std::shared_ptr<const site::Chain> heldChain() const;
     [[nodiscard]] const site::Run* currentRun() const;
     void beginRun();
     [[nodiscard]] site::Job freshJob() const;
 
     const Tablet& tablet_;
     const Settings& settings_;
-    documents::JobDocument document_;
+    /// Never changed: each act puts another in its place, and lists hold on to the one they show.
+    std::shared_ptr<const documents::JobDocument> document_ = std::make_shared<documents::JobDocument>();
     store::KeptJob kept_;
     store::UndoState undo_;
     int chain_ = -1;

@@ -39,6 +39,11 @@ const site::Chain* JobEditor::currentChain() const
     return there ? &job().chains[static_cast<std::size_t>(chain_)] : nullptr;
 }
 
+std::shared_ptr<const site::Chain> JobEditor::heldChain() const
+{
+    return {document_, currentChain()};
+}
+
 const site::Run* JobEditor::currentRun() const
 {
     const site::Chain* chain = currentChain();
@@ -157,7 +162,7 @@ void JobEditor::refresh()
     chains_.show(std::move(chains));
     const site::Chain* chain = currentChain();
     report_ = chain == nullptr ? site::ClosureReport() : site::closureReport(*chain, job().tolerance);
-    runs_.show(chain == nullptr ? site::Chain() : *chain, settings_.style());
+    runs_.show(heldChain(), settings_.style());
     showSuspects(chain);
     refreshPlan();
     emit jobChanged();
@@ -193,11 +198,11 @@ void JobEditor::refreshPlan()
             measures.push_back({QString::number(i), shown(write(run->lengths[i].value, settings_.style())),
                                 shown(run->lengths[i].entered), i == run->counts});
     measures_.show(std::move(measures));
-    const site::Chain* chain = currentChain();
-    if (chain == nullptr)
+    if (currentChain() == nullptr)
         plan_.clear();
     else
-        plan_.show(*chain, report_, run_ < 0 ? std::nullopt : std::optional(static_cast<std::size_t>(run_)),
+        plan_.show(heldChain(), report_,
+                   run_ < 0 ? std::nullopt : std::optional(static_cast<std::size_t>(run_)),
                    settings_.style());
 }
 

@@ -1,6 +1,7 @@
 #include "model/plan_model.h"
 
 #include "measure/rounding.h"
+#include "model/words.h"
 #include "speech/spoken.h"
 
 #include <algorithm>
@@ -34,11 +35,13 @@ int PlanModel::runAt(QPointF page, double zoom) const
     return run ? static_cast<int>(*run) : -1;
 }
 
-void PlanModel::show(const site::Chain& chain, const site::ClosureReport& report,
+void PlanModel::show(std::shared_ptr<const site::Chain> chain, const site::ClosureReport& report,
                      std::optional<std::size_t> chosen, const Style& style,
                      std::map<std::string, std::string> marks)
 {
-    chain_ = chain;
+    if (chain == chain_ && chosen == wish_.chosen && sameStyle(style, wish_.style) && marks == wish_.marks)
+        return;
+    chain_ = std::move(chain);
     report_ = report;
     wish_.chosen = chosen;
     wish_.style = style;
@@ -48,12 +51,12 @@ void PlanModel::show(const site::Chain& chain, const site::ClosureReport& report
 
 void PlanModel::clear()
 {
-    show({}, {}, std::nullopt, wish_.style);
+    show(nullptr, {}, std::nullopt, wish_.style);
 }
 
 void PlanModel::draw()
 {
-    sketch_ = drawing::planSketch(chain_, report_, wish_);
+    sketch_ = chain_ ? drawing::planSketch(*chain_, report_, wish_) : drawing::PlanSketch();
     picture_ = sketch_.runs.empty() ? look::Picture() : look::Picture(spoken(sketch_.list));
     emit changed();
 }

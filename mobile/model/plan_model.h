@@ -8,6 +8,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 
@@ -31,8 +32,10 @@ public:
     /// zoom.
     Q_INVOKABLE [[nodiscard]] int runAt(QPointF page, double zoom) const;
 
-    void show(const site::Chain& chain, const site::ClosureReport& report, std::optional<std::size_t> chosen,
-              const Style& style, std::map<std::string, std::string> marks = {});
+    /// The chain is held on to, and must not change; `report` is of it.
+    void show(std::shared_ptr<const site::Chain> chain, const site::ClosureReport& report,
+              std::optional<std::size_t> chosen, const Style& style,
+              std::map<std::string, std::string> marks = {});
     void clear();
 
 signals:
@@ -41,7 +44,7 @@ signals:
 private:
     void draw();
 
-    site::Chain chain_;
+    std::shared_ptr<const site::Chain> chain_;
     site::ClosureReport report_;
     drawing::SketchWish wish_;
     drawing::PlanSketch sketch_;

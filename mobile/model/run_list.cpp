@@ -6,7 +6,22 @@
 #include "site/editing.h"
 #include "site/run_length.h"
 
+#include <utility>
+
 namespace lapwright::field {
+
+namespace {
+
+/// A chain whose runs have gone before others come in their place.
+std::shared_ptr<const site::Chain> without(const site::Chain& chain, const RowChanges& changes)
+{
+    auto rest = std::make_shared<site::Chain>(chain);
+    rest->runs.erase(rest->runs.begin() + changes.first,
+                     rest->runs.begin() + changes.first + changes.removed);
+    return rest;
+}
+
+} // namespace
 
 QString cornerInWords(const site::Corner& corner)
 {
@@ -28,7 +43,7 @@ QVariant RunList::data(const QModelIndex& index, int role) const
     if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid))
         return {};
     const auto row = static_cast<std::size_t>(index.row());
-    const site::Run& run = chain_.runs[row];
+    const site::Run& run = chain_->runs[row];
     switch (role) {
     case Qt::DisplayRole:
     case IdRole:
@@ -61,7 +76,7 @@ QVariant RunList::data(const QModelIndex& index, int role) const
 
 QString RunList::cornerWords(std::size_t run) const
 {
-    return run < chain_.corners.size() ? cornerInWords(chain_.corners[run]) : QString();
+    return run < chain_->corners.size() ? cornerInWords(chain_->corners[run]) : QString();
 }
 
 QHash<int, QByteArray> RunList::roleNames() const
@@ -71,36 +86,55 @@ QHash<int, QByteArray> RunList::roleNames() const
             {EnteredRole, "entered"},  {TrimsRole, "trims"}};
 }
 
-void RunList::show(const site::Chain& chain, const Style& style)
+void RunList::show(std::shared_ptr<const site::Chain> chain, const Style& style)
 {
-    const bool otherStyle = style.unit != style_.unit || style.inchDenominator != style_.inchDenominator;
-    const site::Chain before = chain_;
-    const RowChanges changes =
-        rowChanges(before.runs, chain.runs,
-                   [](const site::Run& left, const site::Run& right) { return left.id == right.id; });
+    const bool otherStyle = !sameStyle(style, style_);
     style_ = style;
+    if (chain == chain_ && !otherStyle)
+        return;
+    static const auto none = std::make_shared<const site::Chain>();
+    const std::shared_ptr<const site::Chain> before = chain_ ? chain_ : none;
+    if (!chain)
+        chain = none;
+    const RowChanges changes =
+        rowChanges(before->runs, chain->runs,
+                   [](const site::Run& left, const site::Run& right) { return left.id == right.id; });
     if (changes.removed > 0) {
         beginRemoveRows({}, changes.first, changes.first + changes.removed - 1);
-        chain_.runs.erase(chain_.runs.begin() + changes.first,
-                          chain_.runs.begin() + changes.first + changes.removed);
+        chain_ = changes.inserted > 0 ? without(*before, changes) : chain;
         endRemoveRows();
     }
     if (changes.inserted > 0) {
         beginInsertRows({}, changes.first, changes.first + changes.inserted - 1);
-        chain_.runs.insert(chain_.runs.begin() + changes.first, chain.runs.begin() + changes.first,
-                           chain.runs.begin() + changes.first + changes.inserted);
+        chain_ = chain;
         endInsertRows();
     }
-    const site::Chain meanwhile = std::exchange(chain_, chain);
-    const auto corner = [](const site::Chain& one, std::size_t at) {
-        return at < one.corners.size() ? std::optional(one.corners[at]) : std::nullopt;
-    };
-    for (std::size_t row = 0; row < chain_.runs.size(); ++row)
-        if (otherStyle || !(meanwhile.runs[row] == chain_.runs[row]) ||
-            !(corner(before, row) == corner(chain_, row)))
-            emit dataChanged(index(static_cast<int>(row)), index(static_cast<int>(row)));
-    if (before.runs.size() != chain_.runs.size())
+    chain_ = std::move(chain);
+    sayChanges(*before, changes, otherStyle);
+    if (before->runs.size() != chain_->runs.size())
         emit countChanged();
+}
+
+/// Says which of the rows that stayed read otherwise now.
+void RunList::sayChanges(const site::Chain& before, const RowChanges& changes, bool all)
+{
+    const auto corner = [](const site::Chain& chain, std::size_t at) {
+        return at < chain.corners.size() ? &chain.corners[at] : nullptr;
+    };
+    const auto alike = [](const site::Corner* left, const site::Corner* right) {
+        return left == nullptr || right == nullptr ? left == right : *left == *right;
+    };
+    const auto first = static_cast<std::size_t>(changes.first);
+    const auto removed = static_cast<std::size_t>(changes.removed);
+    const auto inserted = static_cast<std::size_t>(changes.inserted);
+    for (std::size_t row = 0; row < chain_->runs.size(); ++row) {
+        if (row >= first && row < first + inserted)
+            continue;
+        const std::size_t old = row < first ? row : row - inserted + removed;
+        if (all || !(before.runs[old] == chain_->runs[row]) ||
+            !alike(corner(before, old), corner(*chain_, row)))
+            emit dataChanged(index(static_cast<int>(row)), index(static_cast<int>(row)));
+    }
 }
 
 } // namespace lapwright::field

@@ -1,10 +1,13 @@
 #pragma once
 
 #include "measure/writing.h"
+#include "model/row_changes.h"
 #include "site/chain.h"
 
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
+
+#include <memory>
 
 namespace lapwright::field {
 
@@ -33,17 +36,19 @@ public:
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-    [[nodiscard]] int count() const { return static_cast<int>(chain_.runs.size()); }
+    [[nodiscard]] int count() const { return chain_ ? static_cast<int>(chain_->runs.size()) : 0; }
 
-    void show(const site::Chain& chain, const Style& style);
+    /// Null for no chain. It is held on to, and must not change.
+    void show(std::shared_ptr<const site::Chain> chain, const Style& style);
 
 signals:
     void countChanged();
 
 private:
     [[nodiscard]] QString cornerWords(std::size_t run) const;
+    void sayChanges(const site::Chain& before, const RowChanges& changes, bool all);
 
-    site::Chain chain_;
+    std::shared_ptr<const site::Chain> chain_;
     Style style_;
 };
 

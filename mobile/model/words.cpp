@@ -71,6 +71,12 @@ QString dayWords(const std::string& day)
     return date.isValid() ? QLocale().toString(date, "d MMM yyyy") : shown(day);
 }
 
+bool sameStyle(const Style& left, const Style& right)
+{
+    return left.unit == right.unit && left.inchDenominator == right.inchDenominator &&
+           left.tenthsOfMillimetre == right.tenthsOfMillimetre;
+}
+
 QString massWords(double kilograms, const Style& style)
 {
     if (style.unit == LengthUnit::Millimetres)

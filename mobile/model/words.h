@@ -42,6 +42,9 @@ inline constexpr qsizetype longestColour = 100;
 /// 10 Dec 2026, from a date of a document; what is none stays as it is.
 [[nodiscard]] QString dayWords(const std::string& day);
 
+/// Both write the same.
+[[nodiscard]] bool sameStyle(const Style& left, const Style& right);
+
 /// 12.4 kg or 27 lb.
 [[nodiscard]] QString massWords(double kilograms, const Style& style);
 

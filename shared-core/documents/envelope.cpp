@@ -75,7 +75,7 @@ Result<Json> openDocument(std::string_view text, const Kind& kind, const Limits&
     document = migrated(*std::move(document), number, kind);
     if (!document)
         return document;
-    const Result<Schema> schema = Schema::embedded(kind.schemaFile);
+    const Result<Schema>& schema = Schema::embedded(kind.schemaFile);
     if (!schema)
         return schema.errors();
     std::vector<Error> errors = schema->check(*document);

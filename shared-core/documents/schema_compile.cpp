@@ -3,7 +3,9 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
 #include <map>
+#include <mutex>
 
 namespace lapwright::documents {
 namespace {
@@ -205,9 +207,15 @@ private:
     std::vector<Error> errors_;
 };
 
-Result<Schema> Schema::embedded(std::string_view file)
+const Result<Schema>& Schema::embedded(std::string_view file)
 {
-    return SchemaCompiler().compile(std::string(file));
+    static std::mutex oneAtATime;
+    static std::map<std::string, Result<Schema>, std::less<>> compiled; // places in it stay where they are
+    const std::lock_guard<std::mutex> lock(oneAtATime);
+    auto known = compiled.find(file);
+    if (known == compiled.end())
+        known = compiled.emplace(file, SchemaCompiler().compile(std::string(file))).first;
+    return known->second;
 }
 
 } // namespace lapwright::documents

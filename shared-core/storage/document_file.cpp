@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QSaveFile>
 
+#include <algorithm>
 #include <cstdio>
 
 namespace lapwright::storage {
@@ -18,10 +19,11 @@ Error unreadable(const std::string& path, const QString& why, const std::string&
 
 Result<std::string> readAll(QIODevice& device, const std::string& path)
 {
-    constexpr qint64 step = 1 << 20;
+    // One step reads a file whole, and one more byte would tell that it has grown; a pipe comes in large
+    // pieces.
+    constexpr qint64 large = 1 << 20;
+    const qint64 step = device.isSequential() ? large : std::clamp<qint64>(device.size() + 1, 4096, large);
     std::string text;
-    if (!device.isSequential() && device.size() <= largestDocument)
-        text.reserve(static_cast<std::size_t>(device.size()));
     for (;;) {
         const std::size_t before = text.size();
         text.resize(before + step);

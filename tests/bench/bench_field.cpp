@@ -2,7 +2,7 @@
 // same machine and backend: time to the first frame, memory with a 40-run job open; then what one more run
 // costs the GUI thread in a job of 1 000 runs, and the longest frame while its list, plan and 10 000 jobs are
 // scrolled. Wall time, best run in a quiet machine: QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
-// bench_field
+// bench_field; with --adding only what one more run costs, for a profiler.
 #include "app/seen_items.h"
 #include "app/window.h"
 #include "documents/job.h"
@@ -201,7 +201,7 @@ QQuickItem* listNamed(const QQuickWindow& window, const QString& name)
 void printAddingARun(FieldApp& app, QQuickWindow& window)
 {
     constexpr int runs = 21;
-    std::vector<double> acts;
+    std::vector<double> acts, drawn;
     for (int i = 0; i < runs; ++i) {
         app.editor()->entry()->length()->setText("11' 4 3/8");
         QElapsedTimer timer;
@@ -209,15 +209,18 @@ void printAddingARun(FieldApp& app, QQuickWindow& window)
         app.editor()->keepRun();
         acts.push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);
         awaitFrame(window);
+        drawn.push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);
     }
     std::sort(acts.begin(), acts.end());
+    std::sort(drawn.begin(), drawn.end());
     std::printf("%-44s median %5.1f ms, longest %5.1f ms\n", "one more run, kept on the disk and drawn",
                 acts[runs / 2], acts.back());
+    std::printf("%-44s median %5.1f ms, longest %5.1f ms\n", "the same to the frame that shows it",
+                drawn[runs / 2], drawn.back());
 }
 
-int measure()
+void printStart(const QTemporaryDir& folder)
 {
-    const QTemporaryDir folder;
     const QString database = folder.filePath("tablet.db");
     {
         const auto tablet = Tablet::open(database, {});
@@ -230,9 +233,50 @@ int measure()
     std::printf("%-44s %6.1f MB, minimal window %6.1f MB, ratio %.2f\n",
                 "memory, every screen of a 40-run job seen", field.megabytes, minimal.megabytes,
                 field.megabytes / minimal.megabytes);
+}
 
+void printJobs(FieldApp& app, QQuickWindow& window)
+{
+    window.setProperty("place", "settings");
+    awaitFrame(window);
+    QElapsedTimer timer;
+    timer.start();
+    window.setProperty("place", "jobs");
+    awaitFrame(window);
+    std::printf("%-44s %6.1f ms\n", "showing 10 000 jobs", static_cast<double>(timer.nsecsElapsed()) / 1e6);
+    QQuickItem* jobs = listNamed(window, "Jobs");
+    printFrames("scrolling 10 000 jobs", window, 300,
+                [jobs](int i) { jobs->setProperty("contentY", 90.0 * i); });
+    printFrames("a letter more in the search of 10 000 jobs", window, 12,
+                [&app](int i) { app.jobs()->setWords(QString("long eave 12").left(i + 1)); });
+    app.jobs()->setWords({});
+}
+
+void printLargeJob(QQuickWindow& window)
+{
+    window.setProperty("place", "house");
+    awaitFrame(window);
+    QQuickItem* runs = listNamed(window, "Runs");
+    printFrames("scrolling the runs of a 1 000-run job", window, 300,
+                [runs](int i) { runs->setProperty("contentX", 120.0 * i); });
+    const std::vector<QQuickItem*> items = visibleItems(window);
+    const auto plan = std::find_if(items.begin(), items.end(), [](const QQuickItem* item) {
+        return qobject_cast<const look::PictureCanvas*>(item) != nullptr;
+    });
+    auto* canvas = qobject_cast<look::PictureCanvas*>(*plan);
+    canvas->zoomAt({canvas->width() / 2.0, canvas->height() / 2.0}, 4.0);
+    printFrames("moving the plan of a 1 000-run job", window, 200, [canvas](int i) {
+        canvas->pan({i % 2 == 0 ? 7.0 : -5.0, 3.0});
+    });
+}
+
+int measure(bool onlyAdding)
+{
+    const QTemporaryDir folder;
+    if (!onlyAdding)
+        printStart(folder);
     const auto tablet = Tablet::open(folder.filePath("large.db"), {});
-    for (int i = 0; i < 10'000; ++i)
+    for (int i = 0; i < 10'000 && !onlyAdding; ++i)
         keep(*tablet, invented(1, *tablet));
     const site::Job large = invented(1'000, *tablet);
     keep(*tablet, large);
@@ -242,24 +286,10 @@ int measure()
     if (window == nullptr)
         return 1;
     awaitFrame(*window);
-    QQuickItem* jobs = listNamed(*window, "Jobs");
-    printFrames("scrolling 10 000 jobs", *window, 300,
-                [jobs](int i) { jobs->setProperty("contentY", 90.0 * i); });
+    if (!onlyAdding)
+        printJobs(app, *window);
     app.editor()->openJob(QString::fromStdString(large.id));
-    window->setProperty("place", "house");
-    awaitFrame(*window);
-    QQuickItem* runs = listNamed(*window, "Runs");
-    printFrames("scrolling the runs of a 1 000-run job", *window, 300,
-                [runs](int i) { runs->setProperty("contentX", 120.0 * i); });
-    const std::vector<QQuickItem*> items = visibleItems(*window);
-    const auto plan = std::find_if(items.begin(), items.end(), [](const QQuickItem* item) {
-        return qobject_cast<const look::PictureCanvas*>(item) != nullptr;
-    });
-    auto* canvas = qobject_cast<look::PictureCanvas*>(*plan);
-    canvas->zoomAt({canvas->width() / 2.0, canvas->height() / 2.0}, 4.0);
-    printFrames("moving the plan of a 1 000-run job", *window, 200, [canvas](int i) {
-        canvas->pan({i % 2 == 0 ? 7.0 : -5.0, 3.0});
-    });
+    printLargeJob(*window);
     printAddingARun(app, *window);
     return 0;
 }
@@ -274,5 +304,5 @@ int main(int argc, char** argv)
         return launchMinimal();
     if (const auto field = arguments.indexOf("--field"); field > 0)
         return launchField(arguments.value(field + 1));
-    return measure();
+    return measure(arguments.contains("--adding"));
 }

@@ -408,7 +408,7 @@ private slots:
         std::size_t agreed = 0, allowed = 0;
         unsigned seed = 100'000;
         for (const Case& sound : cases()) {
-            const auto schema = Schema::embedded(sound.kind->schemaFile);
+            const auto& schema = Schema::embedded(sound.kind->schemaFile);
             QVERIFY2(schema.ok(), schema.ok() ? "" : schema.errors().front().sentence().c_str());
             const Json bundled = Bundle().of(std::string(sound.kind->schemaFile));
             valijson::Schema general;

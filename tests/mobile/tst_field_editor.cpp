@@ -24,6 +24,8 @@ void threeRuns(FieldBench& bench)
 
 } // namespace
 
+using Change = void (*)(site::Job&);
+
 /// Guards: nothing a person can type makes a job that does not open again; what is set for one run, one job
 /// or one screen does not stand in another.
 class FieldEditor : public QObject {
@@ -34,6 +36,9 @@ private slots:
     void aCornerThatCannotBeIsNotKept();
     void aPlanCornerThatCannotBeIsNotReady();
     void whatDoesNotReadBackIsNotKept();
+    void whereverItIsWrongItIsFound_data();
+    void whereverItIsWrongItIsFound();
+    void actsReadBackAsTheWholeJobWould();
     void dividingRunsIsTakenBack();
     void nothingOfAnotherJobIsTyped();
     void aLimitLeftAloneStaysExact();
@@ -106,6 +111,62 @@ void FieldEditor::whatDoesNotReadBackIsNotKept()
     bench.app->jobs()->refresh();
     QVERIFY(bench.editor().openJob(QString::fromStdString(before.id)));
     QVERIFY(bench.editor().job() == before);
+}
+
+void FieldEditor::whereverItIsWrongItIsFound_data()
+{
+    QTest::addColumn<Change>("change");
+    QTest::newRow("first corner") << Change([](site::Job& job) {
+        job.chains[0].corners.front() = site::InteriorAngle{Angle(), "0"};
+    });
+    QTest::newRow("closing corner") << Change([](site::Job& job) {
+        job.chains[0].corners.back() = site::InteriorAngle{Angle(), "0"};
+    });
+    QTest::newRow("run with the id of another")
+        << Change([](site::Job& job) { job.chains[0].runs[3].id = job.chains[0].runs[0].id; });
+    QTest::newRow("run without an id") << Change([](site::Job& job) { job.chains[0].runs[2].id.clear(); });
+    QTest::newRow("measure that counts and is not there")
+        << Change([](site::Job& job) { job.chains[0].runs[1].counts = 7; });
+    QTest::newRow("corner too few") << Change([](site::Job& job) { job.chains[0].corners.pop_back(); });
+    QTest::newRow("chain twice") << Change([](site::Job& job) { job.chains.push_back(job.chains[0]); });
+    QTest::newRow("chain's name") << Change(
+        [](site::Job& job) { job.chains[0].name = std::string(500, 'x'); });
+    QTest::newRow("length beyond all measure")
+        << Change([](site::Job& job) { job.chains[0].runs[1].lengths[0].value = Length::feet(-1); });
+}
+
+void FieldEditor::whereverItIsWrongItIsFound()
+{
+    QFETCH(Change, change);
+    FieldBench bench;
+    bench.house();
+    const site::Job before = bench.editor().job();
+    site::Job wrong = before;
+    change(wrong);
+    QVERIFY2(!documents::readJob(documents::writeJob({wrong, {}})).ok(), "the whole job would be refused");
+    QVERIFY(!bench.editor().act("run.change", "wrong", change));
+    QVERIFY(!bench.app->message().isEmpty());
+    QVERIFY(bench.editor().job() == before);
+}
+
+/// What stays of a chain whose runs are taken out, put in between, opened and closed is read in part only.
+void FieldEditor::actsReadBackAsTheWholeJobWould()
+{
+    FieldBench bench;
+    bench.house();
+    JobEditor& editor = bench.editor();
+    const auto reads = [&editor] {
+        return documents::readJob(documents::writeJob(editor.document(), documents::Layout::Canonical)).ok();
+    };
+    editor.setRun(1);
+    QVERIFY(editor.removeRun() && reads());
+    QVERIFY(editor.openChain() && reads());
+    editor.setRun(0);
+    QVERIFY(editor.removeRun() && reads());
+    QVERIFY(bench.add("12'") && bench.add("9'") && reads());
+    QVERIFY(editor.closeChain() && reads());
+    QVERIFY(editor.renameChain("Back") && editor.startChain("ridge") && bench.add("20'") && reads());
+    QVERIFY(editor.removeChain() && editor.undo() && editor.undo() && reads());
 }
 
 /// Seen: the act was filed under the jobs' own kinds, which undo skips; what was undone then was the act
