@@ -8,7 +8,7 @@ source tests/tools/setup.sh
 
 ensure_packages "${build_packages[@]}" \
     git clang-format clang-tidy libboost-dev coinor-libcbc-dev units python3 \
-    qml6-module-qttest libxml2-utils poppler-utils sqlite3 postgresql libqt6sql6-psql
+    qml6-module-qttest qml6-module-qtmultimedia libxml2-utils poppler-utils sqlite3 postgresql libqt6sql6-psql
 export QT_QPA_PLATFORM=offscreen QT_LOGGING_RULES='*.debug=false' XDG_RUNTIME_DIR="${XDG_RUNTIME_DIR:-$(mktemp -d)}"
 
 build_preset asan

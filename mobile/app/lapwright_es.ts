@@ -21,6 +21,29 @@
     </message>
 </context>
 <context>
+    <name>CameraSheet</name>
+    <message>
+        <source>Close the camera</source>
+        <translation>Cerrar la cámara</translation>
+    </message>
+    <message>
+        <source>The camera does not answer: %1</source>
+        <translation>La cámara no responde: %1</translation>
+    </message>
+    <message>
+        <source>The camera is starting</source>
+        <translation>La cámara se está iniciando</translation>
+    </message>
+    <message>
+        <source>Hold the label&apos;s code in view until it is read.</source>
+        <translation>Mantenga a la vista el código de la etiqueta hasta que se lea.</translation>
+    </message>
+    <message>
+        <source>Take the photo</source>
+        <translation>Tomar la foto</translation>
+    </message>
+</context>
+<context>
     <name>ChainBar</name>
     <message>
         <source>Chains</source>
@@ -238,6 +261,10 @@
         <source>Note for what is damaged or wrong</source>
         <translation>Nota de lo dañado o equivocado</translation>
     </message>
+    <message>
+        <source>Put the piece down uncounted</source>
+        <translation>Dejar la pieza sin contar</translation>
+    </message>
 </context>
 <context>
     <name>DeliveryScreen</name>
@@ -369,6 +396,18 @@
         <source>the receipt</source>
         <translation>el recibo</translation>
     </message>
+    <message>
+        <source>Scan a label with the camera</source>
+        <translation>Leer una etiqueta con la cámara</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Label of a piece or bundle</source>
+        <translation>Etiqueta de una pieza o un atado</translation>
+    </message>
 </context>
 <context>
     <name>EndChoice</name>
@@ -487,6 +526,17 @@
     <message>
         <source>Leave the guide</source>
         <translation>Salir de la guía</translation>
+    </message>
+</context>
+<context>
+    <name>HandOnButton</name>
+    <message>
+        <source>Share the file</source>
+        <translation>Compartir el archivo</translation>
+    </message>
+    <message>
+        <source>Show the folder</source>
+        <translation>Mostrar la carpeta</translation>
     </message>
 </context>
 <context>
@@ -1126,6 +1176,22 @@
     <message>
         <source>Which photo</source>
         <translation>Cuál foto</translation>
+    </message>
+    <message>
+        <source>A photo travels with the order: the shop sees what you saw.</source>
+        <translation>Una foto viaja con el pedido: el taller ve lo que usted vio.</translation>
+    </message>
+    <message>
+        <source>From a file</source>
+        <translation>De un archivo</translation>
+    </message>
+    <message>
+        <source>Take a photo</source>
+        <translation>Tomar una foto</translation>
+    </message>
+    <message>
+        <source>Photo of %1</source>
+        <translation>Foto de %1</translation>
     </message>
 </context>
 <context>
@@ -8008,6 +8074,14 @@
     <message>
         <source>1 Invented Lane</source>
         <translation>Callejón Inventado 1</translation>
+    </message>
+    <message>
+        <source>Nothing on this tablet takes the file: it lies at %1</source>
+        <translation>Nada en esta tableta recibe el archivo: está en %1</translation>
+    </message>
+    <message>
+        <source>The folder cannot be shown; the file lies at %1</source>
+        <translation>No se puede mostrar la carpeta; el archivo está en %1</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,7 @@
 #include "app/window.h"
 
+#include "app/camera.h"
+#include "app/hand_on.h"
 #include "speech/language.h"
 
 namespace lapwright::field {
@@ -14,6 +16,8 @@ QQuickWindow* openWindow(QQmlApplicationEngine& engine, FieldApp& app)
         app.sayAnew();
     });
     engine.addImportPath("qrc:/qt/qml");
+    app.setViewfinder(cameraView(engine));
+    app.setHandingOn(handingOn());
     engine.setInitialProperties({{"app", QVariant::fromValue(&app)}});
     engine.load(QUrl("qrc:/qt/qml/Lapwright/Field/Main.qml"));
     return engine.rootObjects().isEmpty() ? nullptr

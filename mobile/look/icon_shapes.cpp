@@ -22,6 +22,7 @@ constexpr std::array shapes = {
     IconShape{"back", "M 20 12 L 5 12 M 11 5 L 4 12 L 11 19"},
     IconShape{"batches", "M 3 8 L 12 3 L 21 8 L 12 13 Z M 3 13 L 12 18 L 21 13 M 3 17 L 12 22 L 21 17"},
     IconShape{"blocks", "M 8 3 L 16 3 L 21 8 L 21 16 L 16 21 L 8 21 L 3 16 L 3 8 Z M 8 12 L 16 12"},
+    IconShape{"camera", "M 3 7 L 7 7 L 9 4 L 15 4 L 17 7 L 21 7 L 21 20 L 3 20 Z O 12 13 4"},
     IconShape{"close", "M 5 5 L 19 19 M 19 5 L 5 19"},
     IconShape{"corner", "M 4 4 L 4 20 L 20 20 M 4 13 L 11 13 L 11 20"},
     IconShape{"cutting", "M 3 5 L 21 5 L 21 19 L 3 19 Z M 3 11 L 21 11 M 14 11 L 14 19 M 9 5 L 9 11"},

@@ -9,6 +9,7 @@
 #include "model/tablet.h"
 
 #include <QAbstractListModel>
+#include <QImage>
 #include <QtQml/qqmlregistration.h>
 
 #include <array>
@@ -117,6 +118,8 @@ public:
     /// The row that the code on a photo of a label means (rowOf); −1, with failed() said, if there is no code
     /// or it is not of this load.
     Q_INVOKABLE int rowOnPicture(const QString& path);
+    /// The same of what the camera sees; −1 and nothing said while it sees no code.
+    Q_INVOKABLE int rowSeen(const QImage& seen);
     Q_INVOKABLE bool undo();
     /// Writes the receipt of everything counted so far into `folder`; its path, empty if it failed.
     Q_INVOKABLE QString writeReceipt(const QString& folder);
@@ -140,6 +143,7 @@ private:
     /// False, and said, as long as the list is questioned.
     bool mayCount();
     void readTrust(const std::string& text);
+    int rowOfLabel(const QString& code);
     void putDown();
     void showInHand();
     void showPlace(const Row& row);

@@ -104,9 +104,20 @@ int DeliveryCheck::rowOnPicture(const QString& path)
         emit failed(field::shown(code.errors().front().sentence()));
         return -1;
     }
-    const int row = rowOf(*code);
+    return rowOfLabel(*code);
+}
+
+int DeliveryCheck::rowSeen(const QImage& seen)
+{
+    const auto code = labelOn(seen);
+    return code ? rowOfLabel(*code) : -1;
+}
+
+int DeliveryCheck::rowOfLabel(const QString& code)
+{
+    const int row = rowOf(code);
     if (row < 0)
-        emit failed(tr("This label is of another load: %1").arg(code->left(80)));
+        emit failed(tr("This label is of another load: %1").arg(code.left(80)));
     return row;
 }
 

@@ -84,6 +84,27 @@ void FieldApp::say(const QString& message)
     emit messageChanged();
 }
 
+void FieldApp::setViewfinder(const QUrl& viewfinder)
+{
+    if (viewfinder == viewfinder_)
+        return;
+    viewfinder_ = viewfinder;
+    emit viewfinderChanged();
+}
+
+void FieldApp::setHandingOn(HandingOn way)
+{
+    handingOn_ = std::move(way);
+    emit handingOnChanged();
+}
+
+void FieldApp::handOn(const QString& path)
+{
+    if (!handingOn_.act || !handingOn_.act(path))
+        say(shares() ? tr("Nothing on this tablet takes the file: it lies at %1").arg(path)
+                     : tr("The folder cannot be shown; the file lies at %1").arg(path));
+}
+
 void FieldApp::seen()
 {
     say({});

@@ -2,6 +2,7 @@
 
 #include "model/check_list.h"
 #include "model/delivery_check.h"
+#include "model/handing_on.h"
 #include "model/job_editor.h"
 #include "model/job_form.h"
 #include "model/job_list.h"
@@ -14,6 +15,7 @@
 #include "parcel/parcel.h"
 
 #include <QObject>
+#include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
 namespace lapwright::field {
@@ -34,6 +36,11 @@ class FieldApp : public QObject {
     Q_PROPERTY(lapwright::field::DeliveryCheck* delivery READ delivery CONSTANT FINAL)
     /// What was taken in last was a load or a receipt, not a job.
     Q_PROPERTY(bool openedDelivery READ openedDelivery NOTIFY opened FINAL)
+    /// The QML file that shows what the tablet's camera sees (Viewfinder.qml); empty where there is none.
+    Q_PROPERTY(QUrl viewfinder READ viewfinder WRITE setViewfinder NOTIFY viewfinderChanged FINAL)
+    /// A file that was written can be given to the system's share sheet, or else its folder can be shown.
+    Q_PROPERTY(bool shares READ shares NOTIFY handingOnChanged FINAL)
+    Q_PROPERTY(bool showsFolders READ showsFolders NOTIFY handingOnChanged FINAL)
     /// What went wrong last, until the person has seen it.
     Q_PROPERTY(QString message READ message NOTIFY messageChanged FINAL)
 
@@ -50,9 +57,16 @@ public:
     [[nodiscard]] OrderModel* order() { return &order_; }
     [[nodiscard]] DeliveryCheck* delivery() { return &delivery_; }
     [[nodiscard]] bool openedDelivery() const { return openedDelivery_; }
+    [[nodiscard]] QUrl viewfinder() const { return viewfinder_; }
+    void setViewfinder(const QUrl& viewfinder);
+    [[nodiscard]] bool shares() const { return handingOn_.way == HandingOn::Way::Share; }
+    [[nodiscard]] bool showsFolders() const { return handingOn_.way == HandingOn::Way::ShowFolder; }
+    void setHandingOn(HandingOn way);
     [[nodiscard]] QString message() const { return message_; }
 
     Q_INVOKABLE void seen();
+    /// Shares the file or shows its folder; says so if nothing on this system does.
+    Q_INVOKABLE void handOn(const QString& path);
     /// Takes in a job, an order or a load list by what it says it is. A job that is here already and differs
     /// comes in beside it, as a copy. True if something is shown now.
     Q_INVOKABLE bool openFile(const QString& path);
@@ -68,6 +82,8 @@ public:
 
 signals:
     void messageChanged();
+    void viewfinderChanged();
+    void handingOnChanged();
     void opened();
     void sampleOpened();
     void failed(const QString& why);
@@ -89,6 +105,8 @@ private:
     OrderModel order_;
     DeliveryCheck delivery_;
     bool openedDelivery_ = false;
+    QUrl viewfinder_;
+    HandingOn handingOn_;
     QString message_;
 };
 

@@ -5,6 +5,7 @@
 #include <ZXing/ReadBarcode.h>
 
 #include <algorithm>
+#include <utility>
 
 namespace lapwright::field {
 
@@ -23,9 +24,20 @@ Result<QString> labelOn(const QString& path)
     const QSize size = reader.size();
     if (std::max(size.width(), size.height()) > longestSide)
         reader.setScaledSize(size.scaled(longestSide, longestSide, Qt::KeepAspectRatio));
-    const QImage grey = reader.read().convertToFormat(QImage::Format_Grayscale8);
-    if (grey.isNull())
+    const QImage photo = reader.read();
+    if (photo.isNull())
         return Error{place, "no picture that can be read", "a photo of a label, as JPEG or PNG"};
+    auto code = labelOn(photo);
+    if (!code)
+        return Error{place, "no code that can be read", "a photo with the whole QR code of a label, sharp"};
+    return *std::move(code);
+}
+
+std::optional<QString> labelOn(const QImage& seen)
+{
+    const QImage grey = seen.convertToFormat(QImage::Format_Grayscale8);
+    if (grey.isNull())
+        return std::nullopt;
     ZXing::DecodeHints hints;
     hints.setFormats(ZXing::BarcodeFormat::QRCode);
     const ZXing::Result code =
@@ -33,7 +45,7 @@ Result<QString> labelOn(const QString& path)
                             static_cast<int>(grey.bytesPerLine())},
                            hints);
     if (!code.isValid())
-        return Error{place, "no code that can be read", "a photo with the whole QR code of a label, sharp"};
+        return std::nullopt;
     return QString::fromStdWString(code.text());
 }
 

@@ -25,6 +25,22 @@ QImage onWhite(const QImage& image)
     return ground;
 }
 
+QSize asKept(const QSize& size)
+{
+    if (std::max(size.width(), size.height()) <= longestPhotoSide)
+        return size;
+    return size.scaled(longestPhotoSide, longestPhotoSide, Qt::KeepAspectRatio).expandedTo(QSize(1, 1));
+}
+
+Result<QByteArray> asJpeg(const QImage& image, const std::string& place)
+{
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    if (!buffer.open(QIODevice::WriteOnly) || !onWhite(image).save(&buffer, "JPEG", jpegQuality))
+        return Error{place, "a picture that cannot be kept", "JPEG support of this system"};
+    return bytes;
+}
+
 } // namespace
 
 Result<QByteArray> photoFrom(const QString& path)
@@ -42,17 +58,22 @@ Result<QByteArray> photoFrom(const QString& path)
                      "a picture of " + std::to_string(size.width()) + " by " + std::to_string(size.height()) +
                          " pixels",
                      "a photo of at most 200 million pixels"};
-    if (std::max(size.width(), size.height()) > longestPhotoSide)
-        reader.setScaledSize(
-            size.scaled(longestPhotoSide, longestPhotoSide, Qt::KeepAspectRatio).expandedTo(QSize(1, 1)));
+    if (asKept(size) != size)
+        reader.setScaledSize(asKept(size));
     const QImage image = reader.read();
     if (image.isNull())
         return none;
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    if (!buffer.open(QIODevice::WriteOnly) || !onWhite(image).save(&buffer, "JPEG", jpegQuality))
-        return Error{place, "a picture that cannot be kept", "JPEG support of this system"};
-    return bytes;
+    return asJpeg(image, place);
+}
+
+Result<QByteArray> photoFrom(const QImage& seen)
+{
+    if (seen.isNull())
+        return Error{"the camera", "no picture", "a camera that sees something"};
+    return asJpeg(seen.size() == asKept(seen.size())
+                      ? seen
+                      : seen.scaled(asKept(seen.size()), Qt::IgnoreAspectRatio, Qt::SmoothTransformation),
+                  "the camera");
 }
 
 } // namespace lapwright::field

@@ -3,6 +3,7 @@
 #include "measure/result.h"
 
 #include <QByteArray>
+#include <QImage>
 #include <QString>
 
 namespace lapwright::field {
@@ -14,5 +15,8 @@ inline constexpr int longestPhotoSide = 1600;
 /// it (where it was taken, by whom). The same file gives the same bytes. Errors: no file, no picture, or one
 /// too large for this machine.
 [[nodiscard]] Result<QByteArray> photoFrom(const QString& path);
+
+/// The same of what the camera sees. Errors: it sees nothing.
+[[nodiscard]] Result<QByteArray> photoFrom(const QImage& seen);
 
 } // namespace lapwright::field

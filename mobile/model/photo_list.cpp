@@ -100,10 +100,9 @@ void PhotoList::refresh()
     emit shownChanged();
 }
 
-std::string PhotoList::taken(const QString& path)
+std::string PhotoList::taken(const Result<QByteArray>& photo)
 {
-    const auto bytes = photoFrom(path);
-    const auto hash = bytes.ok() ? tablet_.pictures().keep(*bytes) : Result<std::string>(bytes.errors());
+    const auto hash = photo.ok() ? tablet_.pictures().keep(*photo) : Result<std::string>(photo.errors());
     if (hash.ok())
         return *hash;
     emit failed(tr("The photo was not kept: %1").arg(field::shown(hash.errors().front().sentence())));
@@ -112,23 +111,43 @@ std::string PhotoList::taken(const QString& path)
 
 bool PhotoList::add(const QString& path)
 {
+    return addPhoto(photoFrom(path));
+}
+
+bool PhotoList::addSeen(const QImage& seen)
+{
+    return addPhoto(photoFrom(seen));
+}
+
+bool PhotoList::retake(int row, const QString& path)
+{
+    return retakePhoto(row, photoFrom(path));
+}
+
+bool PhotoList::retakeSeen(int row, const QImage& seen)
+{
+    return retakePhoto(row, photoFrom(seen));
+}
+
+bool PhotoList::addPhoto(const Result<QByteArray>& photo)
+{
     if (!editor_.isOpen() || place_.empty())
         return false;
     if (editor_.job().photos.size() >= mostPhotos) {
         emit failed(tr("A job holds at most %1 photos.").arg(mostPhotos));
         return false;
     }
-    const std::string hash = taken(path);
+    const std::string hash = taken(photo);
     return !hash.empty() && editor_.act("photo.add", tr("photo of %1").arg(of()), [&](site::Job& job) {
         job.photos.push_back({hash, place_, code_});
     });
 }
 
-bool PhotoList::retake(int row, const QString& path)
+bool PhotoList::retakePhoto(int row, const Result<QByteArray>& photo)
 {
     if (row < 0 || row >= count())
         return false;
-    const std::string hash = taken(path);
+    const std::string hash = taken(photo);
     return !hash.empty() && editor_.act("photo.retake", tr("photo of %1 taken again").arg(of()),
                                         [&](site::Job& job) { job.photos[indexOf(row)].sha256 = hash; });
 }

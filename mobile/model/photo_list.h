@@ -3,6 +3,7 @@
 #include "model/job_editor.h"
 
 #include <QAbstractListModel>
+#include <QImage>
 #include <QtQml/qqmlregistration.h>
 
 #include <string>
@@ -43,6 +44,9 @@ public:
     Q_INVOKABLE bool add(const QString& path);
     /// The picture of a file in the place of the one in `row`.
     Q_INVOKABLE bool retake(int row, const QString& path);
+    /// Both with what the camera sees.
+    Q_INVOKABLE bool addSeen(const QImage& seen);
+    Q_INVOKABLE bool retakeSeen(int row, const QImage& seen);
     /// Takes it out of the job; the file stays, for undo and for jobs copied from this one.
     Q_INVOKABLE bool remove(int row);
 
@@ -53,8 +57,10 @@ signals:
 private:
     void show(std::string code, std::string place);
     void refresh();
-    /// Keeps the file's picture beside the database; its hash, empty if that failed.
-    [[nodiscard]] std::string taken(const QString& path);
+    bool addPhoto(const Result<QByteArray>& photo);
+    bool retakePhoto(int row, const Result<QByteArray>& photo);
+    /// Keeps the picture beside the database; its hash, empty if that failed.
+    [[nodiscard]] std::string taken(const Result<QByteArray>& photo);
     /// Where the photo of a row stands among the job's.
     [[nodiscard]] std::size_t indexOf(int row) const { return shown_[static_cast<std::size_t>(row)]; }
 

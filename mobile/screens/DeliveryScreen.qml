@@ -12,8 +12,13 @@ Item {
     required property FieldApp app
     property bool portrait: false
     property string browsing: ""
+    property bool scanning: false
+    /// Where the receipt was written last.
+    property string receipt: ""
     readonly property DeliveryCheck delivery: app.delivery
     readonly property real pixelsPerMillimetre: 5.4 * Theme.textFactor
+    /// On a small tablet what counts the piece in hand takes the room of what takes files.
+    readonly property bool counting: delivery.inHand && height < (portrait ? 1000 : 640)
 
     function find(row: int) {
         if (row < 0)
@@ -36,7 +41,7 @@ Item {
 
     GridLayout {
         anchors.fill: parent
-        visible: screen.browsing === "" && screen.delivery.load !== ""
+        visible: screen.browsing === "" && !screen.scanning && screen.delivery.load !== ""
         columns: screen.portrait ? 1 : 2
         columnSpacing: 0
         rowSpacing: 0
@@ -109,6 +114,13 @@ Item {
                 }
 
                 IconButton {
+                    visible: camera.there
+                    sign: "camera"
+                    text: qsTr("Scan a label with the camera")
+                    onClicked: screen.scanning = true
+                }
+
+                IconButton {
                     sign: "photo"
                     text: qsTr("Read a label from a photo")
                     onClicked: screen.browsing = "label"
@@ -141,7 +153,7 @@ Item {
 
                     required property string section
 
-                    width: ListView.view.width
+                    width: ListView.view.width - Theme.space
                     text: qsTr("Bundle %1").arg(section)
 
                     ActionButton {
@@ -185,7 +197,7 @@ Item {
             Layout.fillWidth: screen.portrait
             Layout.fillHeight: !screen.portrait
             Layout.preferredWidth: screen.portrait ? screen.width : Math.min(480, screen.width * 0.44)
-            Layout.preferredHeight: screen.portrait ? screen.height * 0.46 : screen.height
+            Layout.preferredHeight: !screen.portrait ? screen.height : screen.counting ? Math.min(screen.height * 0.64, 530) : screen.height * 0.46
 
             SideEdge {
                 portrait: screen.portrait
@@ -223,13 +235,27 @@ Item {
                     }
                 }
 
+                Words {
+                    visible: !screen.delivery.inHand && screen.receipt !== ""
+                    text: qsTr("Written: %1").arg(screen.receipt)
+                    level: Words.Small
+                    wrapMode: Text.WrapAnywhere
+                    Layout.fillWidth: true
+                }
+
+                HandOnButton {
+                    app: screen.app
+                    path: screen.delivery.inHand ? "" : screen.receipt
+                    Layout.fillWidth: true
+                }
+
                 Item {
                     visible: !screen.delivery.inHand
                     Layout.fillHeight: true
                 }
 
                 Picker {
-                    visible: count > 1
+                    visible: count > 1 && !screen.counting
                     name: qsTr("Load")
                     model: screen.delivery.loads
                     textRole: "words"
@@ -240,6 +266,7 @@ Item {
                 }
 
                 RowLayout {
+                    visible: !screen.counting
                     spacing: Theme.gap
                     layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
                     Layout.fillWidth: true
@@ -260,6 +287,25 @@ Item {
                     }
                 }
             }
+        }
+    }
+
+    CameraSheet {
+        id: camera
+
+        anchors.fill: parent
+        visible: screen.scanning
+        title: qsTr("Label of a piece or bundle")
+        viewfinder: screen.app.viewfinder
+        offered: screen.delivery.load !== ""
+        reads: true
+        onClosed: screen.scanning = false
+        onSeen: picture => {
+            const row = screen.delivery.rowSeen(picture);
+            if (row < 0)
+                return;
+            screen.scanning = false;
+            screen.find(row);
         }
     }
 
@@ -284,7 +330,7 @@ Item {
             const what = screen.browsing;
             screen.browsing = "";
             if (what === "write")
-                screen.delivery.writeReceipt(path);
+                screen.receipt = screen.delivery.writeReceipt(path);
             else if (what === "label")
                 screen.find(screen.delivery.rowOnPicture(path));
             else

@@ -52,7 +52,7 @@ Item {
                 boundsBehavior: Flickable.StopAtBounds
                 visible: count > 0
                 Layout.fillWidth: true
-                Layout.preferredHeight: Math.min(230, screen.height * 0.3)
+                Layout.preferredHeight: Math.min(230, screen.height * (screen.portrait ? 0.2 : 0.3))
                 Accessible.role: Accessible.List
                 Accessible.name: qsTr("Profiles")
 
@@ -131,7 +131,7 @@ Item {
             Layout.fillWidth: screen.portrait
             Layout.fillHeight: !screen.portrait
             Layout.preferredWidth: screen.portrait ? screen.width : Math.min(440, screen.width * 0.42)
-            Layout.preferredHeight: screen.portrait ? Math.min(side.contentHeight + 2 * Theme.space, screen.height * 0.5) : screen.height
+            Layout.preferredHeight: screen.portrait ? Math.min(side.contentHeight + 2 * Theme.space, screen.height * 0.44) : screen.height
 
             SideEdge {
                 portrait: screen.portrait
@@ -142,7 +142,7 @@ Item {
 
                 anchors.fill: parent
                 anchors.margins: Theme.space
-                order: screen.order
+                app: screen.app
                 onWanted: to => screen.wanted(to)
                 onSendWanted: screen.writing = true
             }

@@ -8,7 +8,8 @@ import Lapwright.FieldModel
 Flickable {
     id: side
 
-    required property OrderModel order
+    required property FieldApp app
+    readonly property OrderModel order: app.order
 
     signal wanted(string place)
     signal sendWanted
@@ -79,6 +80,12 @@ Flickable {
             text: qsTr("Written: %1").arg(side.order.writtenTo)
             level: Words.Small
             wrapMode: Text.WrapAnywhere
+            Layout.fillWidth: true
+        }
+
+        HandOnButton {
+            app: side.app
+            path: side.order.writtenTo
             Layout.fillWidth: true
         }
 

@@ -13,6 +13,9 @@ Rectangle {
     property int inHand: -1
     /// "add" or "retake" while a file is chosen.
     property string choosing: ""
+    /// The same while the camera is looked through.
+    property string aiming: ""
+    readonly property bool hasCamera: camera.there
     readonly property PhotoList photos: app.photos
     readonly property PhotoThumb thumb: list.currentItem as PhotoThumb
 
@@ -25,10 +28,18 @@ Rectangle {
         choosing = "";
     }
 
+    function seen(picture: var) {
+        const taken = aiming === "retake" ? photos.retakeSeen(inHand, picture) : photos.addSeen(picture);
+        if (taken && aiming === "add")
+            inHand = photos.count - 1;
+        aiming = "";
+    }
+
     color: Theme.ground
     onVisibleChanged: {
         inHand = photos.count > 0 ? 0 : -1;
         choosing = "";
+        aiming = "";
     }
 
     Accessible.role: Accessible.Pane
@@ -70,7 +81,8 @@ Rectangle {
             visible: sheet.photos.count === 0
             sign: "photo"
             title: qsTr("No photos of it yet")
-            text: qsTr("A photo travels with the order: the shop sees what you saw. Take it with the tablet's camera; then choose its file here.")
+            text: sheet.hasCamera ? qsTr("A photo travels with the order: the shop sees what you saw.")
+                : qsTr("A photo travels with the order: the shop sees what you saw. Take it with the tablet's camera; then choose its file here.")
             Layout.fillWidth: true
             Layout.fillHeight: true
         }
@@ -145,17 +157,38 @@ Rectangle {
                 text: qsTr("Another in its place")
                 sign: "flip"
                 Layout.fillWidth: true
-                onClicked: sheet.choosing = "retake"
+                onClicked: sheet.hasCamera ? sheet.aiming = "retake" : sheet.choosing = "retake"
             }
 
             ActionButton {
-                text: qsTr("Add a photo")
-                sign: "add"
-                kind: ActionButton.Primary
+                text: sheet.hasCamera ? qsTr("From a file") : qsTr("Add a photo")
+                sign: sheet.hasCamera ? "open" : "add"
+                kind: sheet.hasCamera ? ActionButton.Quiet : ActionButton.Primary
                 Layout.fillWidth: true
                 onClicked: sheet.choosing = "add"
             }
+
+            ActionButton {
+                visible: sheet.hasCamera
+                text: qsTr("Take a photo")
+                sign: "camera"
+                kind: ActionButton.Primary
+                Layout.fillWidth: true
+                onClicked: sheet.aiming = "add"
+            }
         }
+    }
+
+    CameraSheet {
+        id: camera
+
+        anchors.fill: parent
+        visible: sheet.aiming !== ""
+        title: qsTr("Photo of %1").arg(sheet.photos.of)
+        viewfinder: sheet.app.viewfinder
+        offered: sheet.visible
+        onClosed: sheet.aiming = ""
+        onSeen: picture => sheet.seen(picture)
     }
 
     FileBrowser {

@@ -1,127 +1,12 @@
-#include "app/seen_items.h"
-#include "app/window.h"
-#include "documents/shop.h"
-#include "look/message_count.h"
-#include "mobile/tablet_at.h"
-#include "schedule/label_text.h"
-#include "storage/document_file.h"
+#include "mobile/hand.h"
 
 #include <QDir>
-#include <QImage>
 #include <QProcess>
-#include <QQmlApplicationEngine>
-#include <QQuickItem>
-#include <QTemporaryDir>
-#include <QtTest>
-
-#include <ZXing/BitMatrix.h>
-#include <ZXing/MultiFormatWriter.h>
 
 #include <algorithm>
 
 using namespace lapwright;
 using namespace lapwright::field;
-
-namespace {
-
-/// The field app on a window, worked by taps and keys on what a screen reader would name.
-struct Hand {
-    look::MessageCount counting;
-    QTemporaryDir folder;
-    Tablet tablet = tabletAt(folder.filePath("tablet.db"));
-    FieldApp app{tablet};
-    QQmlApplicationEngine engine;
-    QQuickWindow* window = nullptr;
-    int taps = 0;
-
-    Hand()
-    {
-        app.settings()->setFolder(folder.path());
-        window = openWindow(engine, app);
-    }
-
-    /// The visible thing whose name is `name`, or begins with it where `name` ends in "*"; what can be
-    /// pressed before what only says so.
-    QQuickItem* find(const QString& name) const
-    {
-        const bool begins = name.endsWith('*');
-        QQuickItem* found = nullptr;
-        for (QQuickItem* item : visibleItems(*window)) {
-            const QString own = spokenName(item);
-            if (own.isEmpty() || item->inherits("QQuickText") ||
-                !(begins ? own.startsWith(name.chopped(1)) : own == name))
-                continue;
-            if (isPressable(item))
-                return item;
-            found = found == nullptr ? item : found;
-        }
-        return found;
-    }
-    bool tap(const QString& name)
-    {
-        QQuickItem* item = nullptr;
-        if (!QTest::qWaitFor([&] { return (item = find(name)) != nullptr && item->isEnabled(); }, 5000)) {
-            qWarning("nothing to tap is called %s", qPrintable(name));
-            return false;
-        }
-        QTest::qWait(20);
-        const QPointF middle = item->mapToScene({item->width() / 2.0, item->height() / 2.0});
-        QTest::mouseClick(window, Qt::LeftButton, {}, middle.toPoint());
-        ++taps;
-        QTest::qWait(20);
-        return true;
-    }
-    bool tapAll(const QStringList& names)
-    {
-        for (const QString& name : names)
-            if (!tap(name))
-                return false;
-        return true;
-    }
-    void typeKeys(const QString& keys)
-    {
-        for (const QChar key : keys)
-            QTest::keyClick(window, key.toLatin1());
-    }
-    bool isOn() const { return window != nullptr; }
-};
-
-/// Both ways up, and a small tablet.
-void addSizes()
-{
-    QTest::addColumn<QSize>("size");
-    QTest::newRow("landscape") << QSize(1280, 800);
-    QTest::newRow("portrait") << QSize(800, 1280);
-    QTest::newRow("7 inches") << QSize(1024, 600);
-    QTest::newRow("7 inches, portrait") << QSize(600, 1024);
-}
-
-/// Two bundles for one invented house.
-schedule::Load load()
-{
-    schedule::Load made;
-    made.id = "00000000-0000-4000-8000-00000000aaaa";
-    made.truck = "White truck";
-    made.madeAt = "2026-11-25T08:00:00Z";
-    const schedule::LoadedPiece piece{"E1.1", 2, "E1", "P1", Length::feet(10)};
-    made.bundles = {{"B1",
-                     "00000000-0000-4000-8000-00000000bbbb",
-                     "Alder",
-                     {"galvanised-steel", "24 ga", "Slate"},
-                     {piece},
-                     9.0,
-                     false},
-                    {"B2",
-                     "00000000-0000-4000-8000-00000000bbbb",
-                     "Alder",
-                     {"galvanised-steel", "24 ga", "Slate"},
-                     {{"E2.1", 1, "E2", "P1", Length::feet(9)}},
-                     9.0,
-                     false}};
-    return made;
-}
-
-} // namespace
 
 /// Guards: the installer's whole day and the crew lead's check through the real screens, by taps and keys on
 /// what is named for screen readers; how few taps a run takes; that nothing typed is lost by turning the
@@ -137,9 +22,7 @@ private slots:
     void turningTheTabletKeepsWhatIsTyped();
     void undoAndRedo();
     void anotherLanguageReachesEveryWord();
-    void photosOfARunTravelWithTheOrder();
     void aLegIsChangedInSight();
-    void aLabelIsReadFromAPhoto();
     void theCrewLeadsCheck_data();
     void theCrewLeadsCheck();
     void everythingToTapIsLargeAndNamed_data();
@@ -264,36 +147,6 @@ void FieldDay::anotherLanguageReachesEveryWord()
     QVERIFY(hand.tapAll({"Start another chain", "Eave line*"}));
 }
 
-void FieldDay::photosOfARunTravelWithTheOrder()
-{
-    Hand hand;
-    QImage photo(640, 480, QImage::Format_RGB32);
-    photo.fill(Qt::darkCyan);
-    QVERIFY(photo.save(hand.folder.filePath("chimney.jpg")));
-    photo.fill(Qt::darkYellow);
-    QVERIFY(photo.save(hand.folder.filePath("gutter.jpg")));
-    QVERIFY(hand.app.openSample());
-    hand.window->setProperty("place", "house");
-    QVERIFY(
-        hand.tapAll({"E2, *", "Photos: none", "Add a photo", "chimney.jpg*", "Add a photo", "gutter.jpg*"}));
-    QTRY_COMPARE(hand.app.editor()->photos(), 2);
-    QVERIFY(hand.tapAll({"Photo 1", "Another in its place", "gutter.jpg*", "Remove the photo"}));
-    QTRY_COMPARE(hand.app.editor()->photos(), 1);
-    QVERIFY(hand.tapAll(
-        {"Close the photos", "Check*", "Photos of *", "Add a photo", "chimney.jpg*", "Close the photos"}));
-    QCOMPARE(hand.app.editor()->job().photos.size(), std::size_t{2});
-    QVERIFY(hand.tapAll({"Order", "Send the order", "Write sample-house-r1.order.zip here"}));
-    QTRY_VERIFY(hand.app.order()->isSent());
-
-    QProcess shop;
-    shop.start(LAPWRIGHT_PROGRAM,
-               {"receive", "--json", hand.app.order()->writtenTo(), "--db", hand.folder.filePath("shop.db")});
-    QVERIFY(shop.waitForFinished(60'000));
-    const QByteArray said = shop.readAllStandardOutput() + shop.readAllStandardError();
-    QVERIFY2(shop.exitCode() == 0 && said.contains("\"photos\": 2") && !said.contains("did not come"),
-             said.constData());
-}
-
 void FieldDay::aLegIsChangedInSight()
 {
     Hand hand;
@@ -320,28 +173,6 @@ void FieldDay::aLegIsChangedInSight()
              "no longer than its limit");
 }
 
-void FieldDay::aLabelIsReadFromAPhoto()
-{
-    Hand hand;
-    const QString path = hand.folder.filePath("truck.json");
-    QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({load(), {}})).ok());
-    const auto text = schedule::labelText({load().bundles[0].order, 1, "E2.1", "", 1});
-    const ZXing::BitMatrix modules = ZXing::MultiFormatWriter(ZXing::BarcodeFormat::QRCode)
-                                         .setMargin(8)
-                                         .encode(QString::fromStdString(*text).toStdWString(), 400, 400);
-    QImage label(modules.width(), modules.height(), QImage::Format_RGB32);
-    for (int y = 0; y < modules.height(); ++y)
-        for (int x = 0; x < modules.width(); ++x)
-            label.setPixel(x, y, modules.get(x, y) ? 0xff000000u : 0xffffffffu);
-    QVERIFY(label.save(hand.folder.filePath("label.png")));
-    QVERIFY(hand.tapAll(
-        {"Delivery", "Open a load list", "truck.json*", "Read a label from a photo", "label.png*"}));
-    QTRY_VERIFY(hand.app.delivery()->hasInHand());
-    QVERIFY(hand.app.delivery()->placeWords().startsWith("E2.1 "));
-    QVERIFY(hand.tap("Came"));
-    QCOMPARE(hand.app.delivery()->received(), 1);
-}
-
 void FieldDay::theCrewLeadsCheck_data()
 {
     addSizes();
@@ -353,7 +184,7 @@ void FieldDay::theCrewLeadsCheck()
     Hand hand;
     hand.window->resize(size);
     const QString path = hand.folder.filePath("truck.json");
-    QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({load(), {}})).ok());
+    QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({twoBundles(), {}})).ok());
     QVERIFY(
         hand.tapAll({"Delivery", "Open a load list", "truck.json*", "E1.1*", "Came", "E1.1*", "Damaged"}));
     QVERIFY(hand.tapAll({"All of bundle B2 came"}));
