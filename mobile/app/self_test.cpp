@@ -1,5 +1,6 @@
 #include "app/self_test.h"
 
+#include "app/overlaps.h"
 #include "app/seen_items.h"
 #include "documents/shop.h"
 #include "look/message_count.h"
@@ -163,7 +164,7 @@ private:
             const QString name = QString("%1-%2-%3").arg(place, QString(size.name), variant);
             if (image.isNull() || isBlank(image))
                 wrong_ << name + " shows nothing";
-            for (const QString& what : hardToHit(window_) + cutOff(window_))
+            for (const QString& what : hardToHit(window_) + cutOff(window_) + overlaps(window_))
                 wrong_ << name + ": " + what;
             if (!folder_.isEmpty() && !image.save(QDir(folder_).filePath(name + ".png")))
                 wrong_ << "cannot write " + name + ".png";

@@ -5,7 +5,7 @@ import Lapwright.Look
 import Lapwright.FieldModel
 
 // What the next chain is: one tap begins it. The chain in hand can be named or taken out here too.
-ColumnLayout {
+Flickable {
     id: sheet
 
     required property JobEditor editor
@@ -13,139 +13,146 @@ ColumnLayout {
     signal started
     signal closed
 
-    spacing: Theme.gap
+    contentHeight: column.implicitHeight
+    clip: true
+    boundsBehavior: Flickable.StopAtBounds
+    T.ScrollBar.vertical: ScrollMark {}
 
-    SectionHeader {
-        text: sheet.editor.closed ? qsTr("Start another chain") : qsTr("Start a chain")
-        detail: sheet.editor.closed ? qsTr("or tap a run to change it") : ""
-        Layout.fillWidth: true
-    }
+    ColumnLayout {
+        id: column
 
-    GridView {
-        id: kinds
-
-        readonly property int across: Math.max(1, Math.floor(width / 230))
-
-        clip: true
-        model: sheet.editor.chainKinds
-        cellWidth: width / across
-        cellHeight: Theme.touchTarget + Theme.space + Theme.gap
-        boundsBehavior: Flickable.StopAtBounds
-        Layout.fillWidth: true
-        Layout.fillHeight: true
-        Accessible.role: Accessible.List
-        Accessible.name: qsTr("Kinds of chain")
-        T.ScrollBar.vertical: ScrollMark {}
-
-        delegate: T.Button {
-            id: kind
-
-            required property string key
-            required property string words
-            required property string detail
-
-            width: kinds.cellWidth - Theme.gap
-            height: kinds.cellHeight - Theme.gap
-            text: words
-            focusPolicy: Qt.StrongFocus
-            Accessible.name: detail !== "" ? qsTr("%1, %2").arg(words).arg(detail) : words
-            onClicked: if (sheet.editor.startChain(key)) sheet.started()
-
-            background: Plate {
-                notch: Theme.notch
-                colour: kind.down ? Theme.quietPressed : Theme.quiet
-                edge: Theme.edge
-                edgeWidth: Theme.outline
-
-                FocusRing {
-                    visible: kind.visualFocus
-                }
-            }
-
-            contentItem: Item {
-                Column {
-                    anchors.verticalCenter: parent.verticalCenter
-                    anchors.left: parent.left
-                    anchors.right: parent.right
-                    anchors.margins: Theme.space
-
-                    Words {
-                        width: parent.width
-                        text: kind.words
-                        font.bold: true
-                        maximumLineCount: 1
-                    }
-
-                    Words {
-                        width: parent.width
-                        visible: text !== ""
-                        text: kind.detail
-                        level: Words.Small
-                        muted: true
-                        maximumLineCount: 2
-                    }
-                }
-            }
-        }
-    }
-
-    SwitchRow {
-        visible: sheet.editor.chain >= 0
-        text: qsTr("It goes round a chimney or the like")
-        checked: sheet.editor.obstacle
-        Layout.fillWidth: true
-        onToggled: sheet.editor.setObstacle(checked, obstacleWidth.text, cricket.checked)
-    }
-
-    RowLayout {
-        visible: sheet.editor.obstacle
+        width: sheet.width - Theme.space
         spacing: Theme.gap
-        Layout.fillWidth: true
 
-        LabelledField {
-            id: obstacleWidth
-
-            label: qsTr("Its width along the ridge")
-            placeholder: qsTr("as its headwall")
-            text: sheet.editor.obstacleWidth
-            keepsLine: false
+        SectionHeader {
+            text: sheet.editor.closed ? qsTr("Start another chain") : qsTr("Start a chain")
+            detail: sheet.editor.closed ? qsTr("or tap a run to change it") : ""
             Layout.fillWidth: true
-            onLeftField: if (sheet.editor.obstacle) sheet.editor.setObstacle(true, text, cricket.checked)
-            onAccepted: sheet.editor.setObstacle(true, text, cricket.checked)
+        }
+
+        GridLayout {
+            columns: Math.max(1, Math.floor(column.width / 230))
+            columnSpacing: Theme.gap
+            rowSpacing: Theme.gap
+            Layout.fillWidth: true
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Kinds of chain")
+
+            Repeater {
+                model: sheet.editor.chainKinds
+
+                T.Button {
+                    id: kind
+
+                    required property string key
+                    required property string words
+                    required property string detail
+
+                    implicitHeight: Theme.touchTarget + Theme.space
+                    text: words
+                    focusPolicy: Qt.StrongFocus
+                    Layout.fillWidth: true
+                    Layout.preferredWidth: 1
+                    Accessible.name: detail !== "" ? qsTr("%1, %2").arg(words).arg(detail) : words
+                    onClicked: if (sheet.editor.startChain(key)) sheet.started()
+
+                    background: Plate {
+                        notch: Theme.notch
+                        colour: kind.down ? Theme.quietPressed : Theme.quiet
+                        edge: Theme.edge
+                        edgeWidth: Theme.outline
+
+                        FocusRing {
+                            visible: kind.visualFocus
+                        }
+                    }
+
+                    contentItem: Item {
+                        Column {
+                            anchors.verticalCenter: parent.verticalCenter
+                            anchors.left: parent.left
+                            anchors.right: parent.right
+                            anchors.margins: Theme.space
+
+                            Words {
+                                width: parent.width
+                                text: kind.words
+                                font.bold: true
+                                maximumLineCount: 1
+                            }
+
+                            Words {
+                                width: parent.width
+                                visible: text !== ""
+                                text: kind.detail
+                                level: Words.Small
+                                muted: true
+                                maximumLineCount: 2
+                            }
+                        }
+                    }
+                }
+            }
         }
 
         SwitchRow {
-            id: cricket
-
-            text: qsTr("Cricket above it")
-            checked: sheet.editor.cricket
+            visible: sheet.editor.chain >= 0
+            text: qsTr("It goes round a chimney or the like")
+            checked: sheet.editor.obstacle
             Layout.fillWidth: true
-            Layout.alignment: Qt.AlignBottom
-            onToggled: sheet.editor.setObstacle(true, obstacleWidth.text, checked)
-        }
-    }
-
-    RowLayout {
-        visible: sheet.editor.chain >= 0
-        spacing: Theme.gap
-        Layout.fillWidth: true
-
-        LabelledField {
-            label: qsTr("Name of the chain in hand")
-            text: sheet.editor.chainName
-            keepsLine: false
-            Layout.fillWidth: true
-            onLeftField: sheet.editor.renameChain(text)
-            onAccepted: sheet.editor.renameChain(text)
+            onToggled: sheet.editor.setObstacle(checked, obstacleWidth.text, cricket.checked)
         }
 
-        ActionButton {
-            text: qsTr("Remove it")
-            sign: "remove"
-            Layout.alignment: Qt.AlignBottom
-            onClicked: {
-                sheet.editor.removeChain();
-                sheet.closed();
+        RowLayout {
+            visible: sheet.editor.obstacle
+            spacing: Theme.gap
+            Layout.fillWidth: true
+
+            LabelledField {
+                id: obstacleWidth
+
+                label: qsTr("Its width along the ridge")
+                placeholder: qsTr("as its headwall")
+                text: sheet.editor.obstacleWidth
+                keepsLine: false
+                Layout.fillWidth: true
+                onLeftField: if (sheet.editor.obstacle) sheet.editor.setObstacle(true, text, cricket.checked)
+                onAccepted: sheet.editor.setObstacle(true, text, cricket.checked)
+            }
+
+            SwitchRow {
+                id: cricket
+
+                text: qsTr("Cricket above it")
+                checked: sheet.editor.cricket
+                Layout.fillWidth: true
+                Layout.alignment: Qt.AlignBottom
+                onToggled: sheet.editor.setObstacle(true, obstacleWidth.text, checked)
+            }
+        }
+
+        RowLayout {
+            visible: sheet.editor.chain >= 0
+            spacing: Theme.gap
+            Layout.fillWidth: true
+
+            LabelledField {
+                label: qsTr("Name of the chain in hand")
+                text: sheet.editor.chainName
+                keepsLine: false
+                Layout.fillWidth: true
+                onLeftField: sheet.editor.renameChain(text)
+                onAccepted: sheet.editor.renameChain(text)
+            }
+
+            ActionButton {
+                text: qsTr("Remove it")
+                sign: "remove"
+                Layout.alignment: Qt.AlignBottom
+                onClicked: {
+                    sheet.editor.removeChain();
+                    sheet.closed();
+                }
             }
         }
     }

@@ -23,10 +23,23 @@ ColumnLayout {
 
     spacing: Theme.gap
 
-    Words {
-        text: sheet.inHand ? sheet.delivery.placeWords : qsTr("Tap a mark, or scan its label")
-        level: Words.Heading
+    RowLayout {
+        spacing: Theme.gap
+        layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
         Layout.fillWidth: true
+
+        Words {
+            text: sheet.inHand ? sheet.delivery.placeWords : qsTr("Tap a mark, or scan its label")
+            level: Words.Heading
+            Layout.fillWidth: true
+        }
+
+        IconButton {
+            visible: sheet.inHand
+            sign: "close"
+            text: qsTr("Put the piece down uncounted")
+            onClicked: sheet.done()
+        }
     }
 
     ActionButton {

@@ -2,6 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import Lapwright.Look
 import Lapwright.FieldModel
+import "parts.js" as Parts
 
 // The two-minute guide through the sample house: says what is here and what to try, and goes on when it was tried.
 Plate {
@@ -23,7 +24,6 @@ Plate {
 
     function go(to: int) {
         if (to >= steps.length) {
-            running = false;
             app.settings.guideSeen = true;
             return;
         }
@@ -31,7 +31,7 @@ Plate {
         wanted(steps[to].place);
     }
 
-    visible: running
+    visible: running && !app.settings.guideSeen && Parts.has(["house", "trim", "check", "order"], place)
     implicitWidth: 480
     implicitHeight: Math.max(Theme.touchTarget, row.implicitHeight + 2 * Theme.gap)
     notch: Theme.notch
@@ -45,6 +45,7 @@ Plate {
 
         function onSampleOpened() {
             guide.running = true;
+            guide.app.settings.guideSeen = false;
             guide.go(0);
         }
     }

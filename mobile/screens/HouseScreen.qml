@@ -15,6 +15,8 @@ FocusScope {
     /// The chain in hand is done: what is left is to start another.
     readonly property bool done: editor.closed && editor.closure === JobEditor.Closes && editor.run < 0
     readonly property bool choosing: starting || done || editor.chain < 0
+    /// Upright: what the keys need, so long as the plan keeps its least height.
+    readonly property real panelHeight: choosing ? height * 0.55 : Math.max(height * 0.6, Math.min(500, height - 280))
     readonly property JobEditor editor: app.editor
     /// Screen pixels in a millimetre of the plan's page: text there is as large as on other screens.
     readonly property real pixelsPerMillimetre: 5.4 * Theme.textFactor
@@ -85,8 +87,8 @@ FocusScope {
             Layout.fillWidth: screen.portrait
             Layout.fillHeight: true
             Layout.preferredWidth: screen.portrait ? screen.width : Math.min(560, screen.width * 0.52)
-            Layout.maximumHeight: screen.portrait ? screen.height * 0.6 : screen.height
-            Layout.preferredHeight: screen.portrait ? screen.height * 0.6 : screen.height
+            Layout.maximumHeight: screen.portrait ? screen.panelHeight : screen.height
+            Layout.preferredHeight: screen.portrait ? screen.panelHeight : screen.height
 
             SideEdge {
                 portrait: screen.portrait

@@ -131,7 +131,7 @@ Window {
                 app: window.app
                 place: window.place
                 Layout.fillWidth: true
-                Layout.margins: Theme.gap
+                Layout.margins: Theme.tight
                 onWanted: to => window.go(to)
             }
 

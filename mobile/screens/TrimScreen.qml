@@ -53,7 +53,7 @@ Item {
             Layout.fillHeight: true
             Layout.preferredWidth: screen.portrait ? screen.width : screen.width * 0.4
             Layout.maximumWidth: screen.portrait ? screen.width : screen.width * 0.4
-            Layout.maximumHeight: screen.portrait ? screen.height * 0.32 : screen.height
+            Layout.maximumHeight: screen.portrait ? screen.height * 0.46 : screen.height
 
             ListView {
                 id: kinds
@@ -207,7 +207,7 @@ Item {
                     onHeightChanged: screen.fitPage()
                     Layout.fillWidth: true
                     Layout.fillHeight: true
-                    Layout.minimumHeight: 160
+                    Layout.minimumHeight: 140
 
                     Words {
                         anchors.centerIn: parent
@@ -237,7 +237,7 @@ Item {
                     T.ScrollBar.vertical: ScrollMark {}
 
                     delegate: TrimSizeRow {
-                        width: ListView.view.width
+                        width: ListView.view.width - Theme.space
                         changeable: screen.trim.chosen
                         onStepped: steps => screen.trim.stepSize(index, steps)
                         onTyped: text => screen.trim.setSize(index, text)
