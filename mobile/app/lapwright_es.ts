@@ -191,6 +191,10 @@
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>The chain does not close yet</source>
+        <translation>La cadena aún no cierra</translation>
+    </message>
 </context>
 <context>
     <name>CornerChoice</name>
@@ -1397,6 +1401,10 @@
     <message>
         <source>Add run %1</source>
         <translation>Agregar tramo %1</translation>
+    </message>
+    <message>
+        <source>Remove the run</source>
+        <translation>Quitar el tramo</translation>
     </message>
 </context>
 <context>

@@ -4,13 +4,34 @@
 
 namespace lapwright::field {
 
+namespace {
+
+/// A row that its list keeps for later use: not drawn, though it calls itself visible.
+bool isKeptForLater(QQuickItem* item)
+{
+    QQuickItem* list = item->parentItem() == nullptr ? nullptr : item->parentItem()->parentItem();
+    if (list == nullptr || !list->property("reuseItems").toBool() ||
+        list->property("contentItem").value<QQuickItem*>() != item->parentItem())
+        return false;
+    for (int index = 0; index < list->property("count").toInt(); ++index) {
+        QQuickItem* row = nullptr;
+        if (QMetaObject::invokeMethod(list, "itemAtIndex", Q_RETURN_ARG(QQuickItem*, row),
+                                      Q_ARG(int, index)) &&
+            row == item)
+            return false;
+    }
+    return true;
+}
+
+} // namespace
+
 std::vector<QQuickItem*> visibleItems(const QQuickWindow& window)
 {
     std::vector<QQuickItem*> all, open{window.contentItem()};
     while (!open.empty()) {
         QQuickItem* item = open.back();
         open.pop_back();
-        if (!item->isVisible() || item->opacity() == 0.0)
+        if (!item->isVisible() || item->opacity() == 0.0 || isKeptForLater(item))
             continue;
         all.push_back(item);
         for (QQuickItem* child : item->childItems())
@@ -31,6 +52,24 @@ bool isPressable(const QQuickItem* item)
            item->inherits("QQuickTextField");
 }
 
+namespace {
+
+bool scrolls(const QQuickItem& item)
+{
+    for (const QQuickItem* outer = item.parentItem(); outer != nullptr; outer = outer->parentItem())
+        if (outer->inherits("QQuickFlickable"))
+            return true;
+    return false;
+}
+
+bool isWithin(const QQuickItem& item, const QQuickWindow& window)
+{
+    const QRectF where = item.mapRectToScene(QRectF(0.0, 0.0, item.width(), item.height()));
+    return QRectF(0.0, 0.0, window.width(), window.height()).adjusted(-1.0, -1.0, 1.0, 1.0).contains(where);
+}
+
+} // namespace
+
 QStringList hardToHit(const QQuickWindow& window)
 {
     QStringList wrong;
@@ -42,6 +81,8 @@ QStringList hardToHit(const QQuickWindow& window)
             wrong << QString("a %1 without a name").arg(item->metaObject()->className());
         if (item->width() < leastTouch || item->height() < leastTouch)
             wrong << QString("\"%1\" is %2 by %3").arg(name).arg(item->width()).arg(item->height());
+        if (!scrolls(*item) && !isWithin(*item, window))
+            wrong << QString("\"%1\" reaches beyond the window").arg(name);
     }
     return wrong;
 }

@@ -21,7 +21,8 @@ inline constexpr double leastTouch = 48.0;
 /// Whether it is a button, a picker or a field to type in.
 [[nodiscard]] bool isPressable(const QQuickItem* item);
 
-/// Everything pressable of the window that is smaller than `leastTouch` or has no name, in a line each.
+/// Everything pressable of the window that is smaller than `leastTouch`, has no name, or reaches beyond the
+/// window where nothing scrolls, in a line each.
 [[nodiscard]] QStringList hardToHit(const QQuickWindow& window);
 
 /// The words of the window that a person cannot read whole, in a line each: shortened, higher or wider than

@@ -32,8 +32,9 @@ constexpr std::array<Size, 5> sizes{{{"landscape", 1280, 800},
                                      {"small-landscape", 1024, 600},
                                      {"small-portrait", 600, 1024},
                                      {"large", 1920, 1200}}};
-constexpr std::array<const char*, 11> places{"jobs", "form",  "house", "keypad",   "chains",  "photos",
-                                             "trim", "check", "order", "delivery", "settings"};
+constexpr std::array<const char*, 13> places{"jobs",   "form",     "house",   "keypad", "chains",
+                                             "misses", "photos",   "trim",    "why",    "check",
+                                             "order",  "delivery", "settings"};
 
 /// Lets layouts, bindings and one frame happen.
 void settle(QQuickWindow& window)
@@ -109,7 +110,8 @@ public:
         app_.settings()->setTheme("sunlight");
         app_.settings()->setLeftHanded(true);
         app_.settings()->setTextScale(1.4);
-        showAll("left-handed-large-text", sizes[0]);
+        for (const Size& size : {sizes[0], sizes[3]})
+            showAll("left-handed-large-text", size);
         app_.settings()->setLeftHanded(false);
         app_.settings()->setTextScale(1.0);
         return wrong_ + look::MessageCount::warnings();
@@ -172,24 +174,48 @@ private:
     }
 
     /// "keypad" is the house with an open chain and a measure half typed, "chains" what is begun next,
-    /// "photos" those of a run.
+    /// "misses" a chain that does not come back to its start and a run of it measured twice, "photos" those
+    /// of a run, "why" where the numbers of a trim come from.
     void show(const QString& place)
     {
         JobEditor& editor = *app_.editor();
         const bool typing = place == "keypad";
-        const bool ofHouse = typing || place == "chains" || place == "photos";
+        const bool ofHouse = typing || place == "chains" || place == "misses" || place == "photos";
         editor.setChain(typing ? 1 : 0);
         if (typing)
             editor.entry()->length()->setText("18' 4 3/8");
-        window_.setProperty("place", ofHouse ? "house" : place);
+        spoil(place == "misses");
+        window_.setProperty("place", ofHouse ? "house" : place == "why" ? "trim" : place);
         settle(window_);
-        for (QQuickItem* item : visibleItems(window_))
+        for (QQuickItem* item : visibleItems(window_)) {
             if (ofHouse && item->property("showsPhotos").isValid()) {
                 item->setProperty("starting", place == "chains");
                 item->setProperty("showsPhotos", place == "photos");
             }
-        if (ofHouse)
-            settle(window_);
+            if (item->property("showsWhy").isValid())
+                item->setProperty("showsWhy", place == "why");
+        }
+        settle(window_);
+    }
+
+    /// Makes the eave line miss its start, or takes that back.
+    void spoil(bool wanted)
+    {
+        JobEditor& editor = *app_.editor();
+        if (wanted && !spoiled_) {
+            editor.setRun(2);
+            editor.entry()->length()->setText("21'");
+            spoiled_ = editor.keepRun();
+            editor.setRun(1);
+            editor.entry()->length()->setText("28' 1/2\"");
+            if (!spoiled_ || !editor.repeatMeasure())
+                wrong_ << "the eave line cannot be made to miss";
+        } else if (!wanted && spoiled_) {
+            spoiled_ = false;
+            if (!editor.undo() || !editor.undo())
+                wrong_ << "the eave line cannot be made good again";
+            editor.setRun(-1);
+        }
     }
 
     FieldApp& app_;
@@ -197,6 +223,7 @@ private:
     QTemporaryDir scratch_;
     QQuickWindow& window_;
     QString folder_;
+    bool spoiled_ = false;
     QStringList wrong_;
 };
 

@@ -13,6 +13,13 @@
 
 namespace lapwright::field {
 
+namespace {
+
+/// Between two acts somebody thinks or walks.
+constexpr int pauseMilliseconds = 1500;
+
+} // namespace
+
 FieldApp::FieldApp(const Tablet& tablet, QObject* parent)
     : QObject(parent), tablet_(tablet), settings_(tablet), jobs_(tablet), editor_(tablet, settings_),
       form_(tablet, editor_, settings_), takeOff_(tablet, editor_), trim_(takeOff_, settings_),
@@ -29,6 +36,11 @@ FieldApp::FieldApp(const Tablet& tablet, QObject* parent)
     connect(&order_, &OrderModel::failed, this, &FieldApp::say);
     connect(&delivery_, &DeliveryCheck::failed, this, &FieldApp::say);
     connect(this, &FieldApp::failed, this, &FieldApp::say);
+    connect(&editor_, &JobEditor::jobChanged, &pause_, qOverload<>(&QTimer::start));
+    connect(&pause_, &QTimer::timeout, this,
+            [this] { guarded(*this, [this] { tablet_.database().tidy(); }); });
+    pause_.setSingleShot(true);
+    pause_.setInterval(pauseMilliseconds);
     const QStringList damage = tablet.database().damage();
     if (!damage.isEmpty())
         say(tr("The file of this tablet is damaged: restore a backup under Settings. (%1)")

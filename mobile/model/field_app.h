@@ -15,6 +15,7 @@
 #include "parcel/parcel.h"
 
 #include <QObject>
+#include <QTimer>
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
@@ -104,6 +105,8 @@ private:
     CheckList check_;
     OrderModel order_;
     DeliveryCheck delivery_;
+    /// Nobody has done anything for a while.
+    QTimer pause_;
     bool openedDelivery_ = false;
     QUrl viewfinder_;
     HandingOn handingOn_;

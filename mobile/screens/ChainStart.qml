@@ -31,7 +31,7 @@ Flickable {
         }
 
         GridLayout {
-            columns: Math.max(1, Math.floor(column.width / 230))
+            columns: Math.max(1, Math.floor(column.width / 205))
             columnSpacing: Theme.gap
             rowSpacing: Theme.gap
             Layout.fillWidth: true

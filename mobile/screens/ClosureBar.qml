@@ -8,6 +8,10 @@ Rectangle {
     id: bar
 
     required property JobEditor editor
+    /// A run is in hand, and its keys need the room: only that something is wrong is said.
+    property bool brief: false
+    /// Little height: what can be measured again stands in one row that scrolls sideways.
+    property bool low: false
     readonly property bool off: editor.closure === JobEditor.Off
     readonly property bool closes: editor.closure === JobEditor.Closes
 
@@ -49,34 +53,51 @@ Rectangle {
             }
 
             Words {
-                text: bar.editor.closureWords
-                maximumLineCount: 3
-                elide: Text.ElideRight
+                text: bar.brief && bar.off ? qsTr("The chain does not close yet") : bar.editor.closureWords
                 Layout.fillWidth: true
             }
 
             ActionButton {
+                visible: !bar.brief && !bar.off
                 text: qsTr("Open the chain")
                 onClicked: bar.editor.openChain()
             }
         }
 
-        Flow {
-            visible: bar.off
-            spacing: Theme.gap
+        Flickable {
+            id: suspects
+
+            visible: bar.off && !bar.brief
+            implicitHeight: flow.height
+            contentWidth: flow.width
+            flickableDirection: Flickable.HorizontalFlick
+            boundsBehavior: Flickable.StopAtBounds
+            clip: true
             Layout.fillWidth: true
 
-            Repeater {
-                model: bar.editor.suspects
+            Flow {
+                id: flow
+
+                width: bar.low ? undefined : suspects.width
+                spacing: Theme.gap
+
+                Repeater {
+                    model: bar.editor.suspects
+
+                    ActionButton {
+                        required property string key
+                        required property string words
+                        required property string detail
+
+                        text: qsTr("%1: %2").arg(words).arg(detail)
+                        sign: "measure"
+                        onClicked: bar.editor.run = Number(key)
+                    }
+                }
 
                 ActionButton {
-                    required property string key
-                    required property string words
-                    required property string detail
-
-                    text: qsTr("%1: %2").arg(words).arg(detail)
-                    sign: "measure"
-                    onClicked: bar.editor.run = Number(key)
+                    text: qsTr("Open the chain")
+                    onClicked: bar.editor.openChain()
                 }
             }
         }

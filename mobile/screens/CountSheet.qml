@@ -23,18 +23,26 @@ ColumnLayout {
 
     spacing: Theme.gap
 
-    RowLayout {
-        spacing: Theme.gap
-        layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+    Item {
+        readonly property real besideClose: close.visible ? close.width + Theme.gap : 0
+
+        implicitHeight: Math.max(place.implicitHeight, close.visible ? close.height : 0)
         Layout.fillWidth: true
 
         Words {
+            id: place
+
+            x: Theme.leftHanded ? parent.besideClose : 0
+            width: parent.width - parent.besideClose
+            anchors.verticalCenter: parent.verticalCenter
             text: sheet.inHand ? sheet.delivery.placeWords : qsTr("Tap a mark, or scan its label")
             level: Words.Heading
-            Layout.fillWidth: true
         }
 
         IconButton {
+            id: close
+
+            x: Theme.leftHanded ? 0 : parent.width - width
             visible: sheet.inHand
             sign: "close"
             text: qsTr("Put the piece down uncounted")

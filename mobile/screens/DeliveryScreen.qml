@@ -19,6 +19,8 @@ Item {
     readonly property real pixelsPerMillimetre: 5.4 * Theme.textFactor
     /// On a small tablet what counts the piece in hand takes the room of what takes files.
     readonly property bool counting: delivery.inHand && height < (portrait ? 1000 : 640)
+    /// Upright: what the piece in hand needs.
+    readonly property real panelHeight: counting ? Math.min(height * 0.64, 530) : Math.max(height * 0.46, delivery.inHand ? 630 : 0)
 
     function find(row: int) {
         if (row < 0)
@@ -197,7 +199,7 @@ Item {
             Layout.fillWidth: screen.portrait
             Layout.fillHeight: !screen.portrait
             Layout.preferredWidth: screen.portrait ? screen.width : Math.min(480, screen.width * 0.44)
-            Layout.preferredHeight: !screen.portrait ? screen.height : screen.counting ? Math.min(screen.height * 0.64, 530) : screen.height * 0.46
+            Layout.preferredHeight: screen.portrait ? screen.panelHeight : screen.height
 
             SideEdge {
                 portrait: screen.portrait

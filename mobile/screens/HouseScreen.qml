@@ -15,8 +15,11 @@ FocusScope {
     /// The chain in hand is done: what is left is to start another.
     readonly property bool done: editor.closed && editor.closure === JobEditor.Closes && editor.run < 0
     readonly property bool choosing: starting || done || editor.chain < 0
+    /// A run is in hand on a small tablet upright: the plan and its bars make room for the keys.
+    readonly property bool tight: portrait && height < 1000 && editor.run >= 0
     /// Upright: what the keys need, so long as the plan keeps its least height.
-    readonly property real panelHeight: choosing ? height * 0.55 : Math.max(height * 0.6, Math.min(500, height - 280))
+    readonly property real panelHeight: choosing ? height * 0.55 : tight ? Math.min(620, height - 216)
+        : Math.max(height * 0.6, Math.min(500, height - 280))
     readonly property JobEditor editor: app.editor
     /// Screen pixels in a millimetre of the plan's page: text there is as large as on other screens.
     readonly property real pixelsPerMillimetre: 5.4 * Theme.textFactor
@@ -53,7 +56,7 @@ FocusScope {
                 picture: screen.editor.plan.picture
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-                Layout.minimumHeight: 120
+                Layout.minimumHeight: screen.tight ? 80 : 120
                 onWidthChanged: screen.fitPage()
                 onHeightChanged: screen.fitPage()
                 onTapped: at => {
@@ -73,11 +76,14 @@ FocusScope {
 
             ClosureBar {
                 editor: screen.editor
+                brief: screen.editor.run >= 0 && (screen.portrait || low)
+                low: screen.height < 700
                 Layout.fillWidth: true
             }
 
             RunStrip {
                 editor: screen.editor
+                shown: !screen.tight
                 Layout.fillWidth: true
             }
         }

@@ -22,7 +22,7 @@ Flickable {
     ColumnLayout {
         id: column
 
-        width: side.width - Theme.gap
+        width: side.width - Theme.space
         spacing: Theme.gap
 
         Words {

@@ -37,7 +37,7 @@ T.Button {
         font.family: Theme.family
         font.bold: key.strong
         font.pixelSize: key.strong ? Theme.titleText : Theme.headingText
-        fontSizeMode: Text.HorizontalFit
+        fontSizeMode: Text.Fit
         minimumPixelSize: Theme.smallText
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter

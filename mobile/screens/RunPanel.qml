@@ -81,7 +81,7 @@ FocusScope {
         RowLayout {
             spacing: Theme.gap
             layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
-            visible: panel.editing || panel.editor.closed
+            visible: panel.editing && !panel.compact || panel.editor.closed && !panel.editing
             Layout.fillWidth: true
 
             Words {
@@ -116,13 +116,33 @@ FocusScope {
             Layout.fillHeight: true
         }
 
-        RunChips {
+        RowLayout {
             visible: panel.editing || !panel.editor.closed
-            editor: panel.editor
-            field: panel.field
+            spacing: Theme.tight
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             Layout.fillWidth: true
-            onChosen: to => panel.field = to
-            onPhotosWanted: panel.photosWanted()
+
+            RunChips {
+                editor: panel.editor
+                field: panel.field
+                Layout.fillWidth: true
+                onChosen: to => panel.field = to
+                onPhotosWanted: panel.photosWanted()
+            }
+
+            IconButton {
+                visible: panel.editing && panel.compact
+                sign: "scrap"
+                text: qsTr("Remove the run")
+                onClicked: panel.editor.removeRun()
+            }
+
+            IconButton {
+                visible: panel.editing && panel.compact
+                sign: "close"
+                text: qsTr("Leave the run as it was")
+                onClicked: panel.editor.run = -1
+            }
         }
 
         KindChoice {

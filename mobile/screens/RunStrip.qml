@@ -10,9 +10,10 @@ Rectangle {
     id: strip
 
     required property JobEditor editor
+    property bool shown: true
 
     implicitHeight: list.count > 0 ? Theme.touchTarget + Theme.space + 2 * Theme.tight : 0
-    visible: list.count > 0
+    visible: list.count > 0 && shown
     color: Theme.panel
 
     Rectangle {

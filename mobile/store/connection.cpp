@@ -56,6 +56,8 @@ void secure(const Connection& connection)
     const QString mode = readBack(connection, "journal_mode = WAL");
     connection.run("PRAGMA synchronous = FULL");
     connection.run("PRAGMA foreign_keys = ON");
+    // The log is taken into the file when nobody is typing (tidy()); so large, it is at once.
+    connection.run("PRAGMA wal_autocheckpoint = 10000");
     if (mode != "wal" || readBack(connection, "synchronous") != "2" ||
         readBack(connection, "foreign_keys") != "1")
         throw StoreFailure("the file system does not allow a write-ahead log (is it a network share?)");
@@ -159,6 +161,11 @@ QStringList Connection::damage() const
         found << QString::fromUtf8(failure.what());
     }
     return found;
+}
+
+void Connection::tidy() const
+{
+    run("PRAGMA wal_checkpoint(PASSIVE)");
 }
 
 void Connection::copyTo(const QString& path) const

@@ -63,6 +63,9 @@ public:
 
     /// What SQLite finds wrong with the whole file; empty if nothing.
     [[nodiscard]] QStringList damage() const;
+    /// Takes what is committed from the write-ahead log into the file: for a moment when nobody waits. What
+    /// is committed is safe before and after. Throws StoreFailure.
+    void tidy() const;
     /// A copy of everything in one file that is whole by itself. Throws StoreFailure.
     void copyTo(const QString& path) const;
 

@@ -18,6 +18,8 @@ namespace {
 
 /// Room for labels around the chain.
 constexpr double sideRoom = 15.0;
+/// Of a small page no more than this share on each side.
+constexpr double mostSideShare = 0.27;
 constexpr double labelSize = 3.4;
 constexpr double idSize = 2.6;
 /// A run drawn shorter than this has no label unless it is in hand.
@@ -132,8 +134,9 @@ private:
             ends.push_back(run.line.to);
         }
         const Rectangle reach = bounds(ends);
-        const double scale = std::min((page_.width() - 2.0 * sideRoom) / std::max(reach.width(), 1.0),
-                                      (page_.height() - 2.0 * sideRoom) / std::max(reach.height(), 1.0));
+        const auto within = [](double side) { return side - 2.0 * std::min(sideRoom, mostSideShare * side); };
+        const double scale = std::min(within(page_.width()) / std::max(reach.width(), 1.0),
+                                      within(page_.height()) / std::max(reach.height(), 1.0));
         const auto onPage = [&](Point point) {
             const Point off = point - reach.centre();
             return page_.centre() + Point{off.x * scale, -off.y * scale};

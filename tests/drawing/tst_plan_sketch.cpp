@@ -48,6 +48,7 @@ class PlanSketches : public QObject {
 
 private slots:
     void isToScaleAndInsideThePage();
+    void aSmallPageStillShowsTheChain();
     void aFingerFindsItsRun();
     void whatIsMissingEndsTheDrawing();
     void theGapIsMarked();
@@ -69,6 +70,17 @@ void PlanSketches::isToScaleAndInsideThePage()
             QVERIFY(page.contains(boxOf(*text).bounds()));
     QVERIFY(says(sketch, "40' 0\""));
     QVERIFY(says(sketch, "20' 0\""));
+}
+
+/// Seen: on a page of 30 mm the room for labels left nothing for the chain, which was a dot.
+void PlanSketches::aSmallPageStillShowsTheChain()
+{
+    const site::Job job = houseOf({Length::feet(40), Length::feet(20), Length::feet(40)});
+    SketchWish wish;
+    wish.height = Length::millimetres(30);
+    const PlanSketch sketch =
+        planSketch(job.chains[0], site::closureReport(job.chains[0], job.tolerance), wish);
+    QVERIFY(norm(sketch.runs[1].line.to - sketch.runs[1].line.from) > 12.0);
 }
 
 void PlanSketches::aFingerFindsItsRun()
