@@ -9,7 +9,8 @@ namespace {
 constexpr std::array<std::string_view, pieceStates> names = {
     "ordered", "cut", "folded", "bundled", "loaded", "received", "short", "damaged", "wrong"};
 
-constexpr std::array<std::string_view, 5> kinds = {"order", "withdraw", "advance", "remake", "scrap"};
+constexpr std::array<std::string_view, 6> kinds = {"order",  "withdraw", "advance",
+                                                   "remake", "scrap",    "again"};
 
 PieceState stateBefore(PieceState reached)
 {
@@ -53,7 +54,7 @@ Result<PieceEvent::Kind> pieceEventKind(std::string_view text)
 {
     const auto* at = std::find(kinds.begin(), kinds.end(), text);
     if (at == kinds.end())
-        return Error{"", std::string(text), "order, withdraw, advance, remake or scrap"};
+        return Error{"", std::string(text), "order, withdraw, advance, remake, scrap or again"};
     return static_cast<PieceEvent::Kind>(at - kinds.begin());
 }
 
@@ -102,6 +103,14 @@ Result<PieceCounts> after(const PieceCounts& counts, const PieceEvent& event)
             return notThere(counts.of(event.state), event.state, event.count);
         next.of(event.state) -= event.count;
         next.of(PieceState::Ordered) += event.count;
+        return next;
+    case PieceEvent::Kind::Again:
+        if (event.state != PieceState::Folded)
+            return Error{"", "once more what is " + std::string(name(event.state)), "folded pieces"};
+        if (counts.of(PieceState::Folded) < event.count)
+            return notThere(counts.of(PieceState::Folded), PieceState::Folded, event.count);
+        next.of(PieceState::Folded) -= event.count;
+        next.of(PieceState::Cut) += event.count;
         return next;
     }
     return next;

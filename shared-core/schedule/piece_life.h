@@ -40,20 +40,21 @@ struct PieceCounts {
 
 /// What happened to `count` pieces of one mark.
 struct PieceEvent {
-    enum class Kind { Order, Withdraw, Advance, Remake, Scrap } kind = Kind::Advance;
-    /// Advance: the state reached. Scrap: the state the pieces stood in. Otherwise not used.
+    enum class Kind { Order, Withdraw, Advance, Remake, Scrap, Again } kind = Kind::Advance;
+    /// Advance: the state reached. Scrap, Again: the state the pieces stood in. Otherwise not used.
     PieceState state = PieceState::Ordered;
     std::int64_t count = 1;
 };
 
-/// "order", "withdraw", "advance", "remake" or "scrap", as the database keeps it.
+/// "order", "withdraw", "advance", "remake", "scrap" or "again", as the database keeps it.
 [[nodiscard]] std::string_view name(PieceEvent::Kind kind);
 [[nodiscard]] Result<PieceEvent::Kind> pieceEventKind(std::string_view name);
 
 /// The counts after `event`. Error if the pieces are not there: more cut than ordered, more loaded than
 /// bundled… An advance takes from the state just before the one reached (Received, Short, Damaged and Wrong
 /// all follow Loaded; Short, Damaged and Wrong may also correct Received). A scrapped piece is ordered again
-/// at once.
+/// at once. Again: a piece said to be folded is not, or not well, and is folded again; no other step is taken
+/// back.
 [[nodiscard]] Result<PieceCounts> after(const PieceCounts& counts, const PieceEvent& event);
 
 } // namespace lapwright::schedule

@@ -30,4 +30,23 @@ Result<std::int64_t> foldLot(const storage::Database& database, const std::strin
     });
 }
 
+Result<bool> foldAgain(const storage::Database& database, const std::string& order,
+                       const std::map<std::string, std::int64_t>& marks, const storage::Stamp& stamp)
+{
+    return database.write([&]() -> Result<bool> {
+        for (const auto& [mark, count] : marks)
+            if (storage::pieceCounts(database, order, mark).of(PieceState::Folded) < count)
+                return Error{"mark " + mark, "it is loaded, or another station took it back",
+                             std::to_string(count) + " folded and waiting for a truck"};
+        for (const auto& [mark, count] : marks) {
+            const PieceEvent again{PieceEvent::Kind::Again, PieceState::Folded, count};
+            const auto logged = storage::logEvent(database, {newUuid(), order, mark, again, ""}, stamp);
+            // They were counted in this transaction: they are there.
+            if (!logged.ok())
+                throw storage::StorageFailure(logged.errors().front().sentence());
+        }
+        return true;
+    });
+}
+
 } // namespace lapwright::acts

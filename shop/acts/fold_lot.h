@@ -5,6 +5,7 @@
 #include "storage/orders.h"
 
 #include <cstdint>
+#include <map>
 #include <string>
 
 namespace lapwright::acts {
@@ -13,5 +14,11 @@ namespace lapwright::acts {
 /// How many they are. Error: none is cut and waiting.
 [[nodiscard]] Result<std::int64_t> foldLot(const storage::Database& database, const std::string& order,
                                            const std::string& profile, const storage::Stamp& stamp);
+
+/// Says that so many folded pieces of an order, by mark, are to be folded again: all of them or none, in one
+/// transaction. Error: so many are not folded and waiting.
+[[nodiscard]] Result<bool> foldAgain(const storage::Database& database, const std::string& order,
+                                     const std::map<std::string, std::int64_t>& marks,
+                                     const storage::Stamp& stamp);
 
 } // namespace lapwright::acts

@@ -8,8 +8,8 @@ ScreenFrame {
     id: screen
 
     readonly property FoldingDesk desk: shop.folding
-    /// On a touch panel the whole width belongs to the lot at the machine.
-    property bool queueShown: !Theme.touch
+    /// On a touch panel and in a narrow window the whole width belongs to the lot at the machine.
+    property bool queueShown: !Theme.touch && width > 1000
 
     title: desk.title === "" ? qsTr("Folding") : desk.title
     detail: Theme.spoken([desk.material, desk.machine], " · ")
@@ -29,6 +29,19 @@ ScreenFrame {
     }
 
     actions: [
+        ActionButton {
+            visible: screen.desk.stepCount > 0
+            text: screen.desk.moving ? qsTr("Stand still") : qsTr("In motion")
+            onClicked: screen.desk.move()
+        },
+        DutyButton {
+            // What was folded last may be the last there was: then this is the place to take it back.
+            visible: screen.desk.stepCount === 0 && screen.desk.mayFoldAgain
+            whyNot: screen.shop.whyNotMake
+            text: qsTr("Fold the last again")
+            sign: "redo"
+            onAct: screen.desk.foldAgain()
+        },
         ActionButton {
             text: screen.queueShown ? qsTr("Hide the queue") : qsTr("Show the queue")
             sign: "menu"
@@ -165,7 +178,7 @@ ScreenFrame {
                 textRole: "title"
                 currentIndex: screen.desk.marks.indexOf(screen.desk.currentMark)
                 implicitHeight: Theme.touchTarget
-                Layout.preferredWidth: 150
+                Layout.preferredWidth: 130
                 onActivated: index => screen.desk.currentMark = screen.desk.marks.idAt(index)
             }
 
@@ -177,10 +190,14 @@ ScreenFrame {
                 Layout.minimumWidth: implicitWidth
             }
 
-            ActionButton {
-                text: screen.desk.moving ? qsTr("Stand still") : qsTr("In motion")
+            DutyButton {
+                enabled: screen.desk.mayFoldAgain
+                whyNot: screen.desk.stepIndex > 0 ? "" : screen.shop.whyNotMake
+                text: qsTr("Again")
+                sign: "redo"
                 implicitHeight: Theme.touchTarget
-                onClicked: screen.desk.move()
+                Accessible.name: screen.desk.stepIndex > 0 ? qsTr("This piece again from its first step") : qsTr("The last piece again")
+                onAct: screen.desk.foldAgain()
             }
 
             DutyButton {
@@ -192,10 +209,11 @@ ScreenFrame {
                 onAct: screen.desk.pieceSpoilt()
             }
 
-            ActionButton {
+            IconButton {
                 enabled: screen.desk.stepIndex > 0
-                text: qsTr("Back")
+                text: qsTr("Step before")
                 sign: "back"
+                implicitWidth: Theme.touchTarget
                 implicitHeight: Theme.touchTarget
                 onClicked: screen.desk.back()
             }
@@ -204,7 +222,7 @@ ScreenFrame {
                 text: screen.desk.position
                 level: Words.Heading
                 horizontalAlignment: Text.AlignHCenter
-                Layout.minimumWidth: 110
+                Layout.minimumWidth: implicitWidth
             }
 
             DutyButton {
@@ -215,7 +233,7 @@ ScreenFrame {
                 sign: last ? "done" : "forward"
                 kind: ActionButton.Primary
                 implicitHeight: Theme.touchTarget
-                Layout.minimumWidth: 170
+                Layout.minimumWidth: 160
                 onAct: screen.desk.next()
             }
         }

@@ -1,9 +1,9 @@
 #include "folding_desk.h"
 
-#include "acts/fold_lot.h"
 #include "acts/fold_words.h"
 #include "acts/kept_order.h"
 #include "drawing/fold_picture.h"
+#include "lot_id.h"
 #include "shop.h"
 #include "step_words.h"
 #include "storage/shop_state.h"
@@ -22,11 +22,6 @@ using schedule::PieceState;
 
 /// Time between two pictures of a step in motion, milliseconds.
 constexpr int frameEvery = 50;
-
-QString lotId(const std::string& order, const std::string& profile)
-{
-    return shown(order + "/" + profile);
-}
 
 } // namespace
 
@@ -132,7 +127,7 @@ void FoldingDesk::showLot()
 
 void FoldingDesk::planLot()
 {
-    const std::string order = orderOfLot();
+    const std::string order = orderOf(current_);
     const auto revision = storage::currentRevision(shop().database(), order);
     if (lot_ && lot_->program && lot_->id == current_ && revision == lot_->revision && machinesStand())
         return;
@@ -144,7 +139,7 @@ void FoldingDesk::planLot()
     lot->id = current_;
     lot->revision = *revision;
     lot->order = acts::keptOrder(shop().database(), order);
-    const std::string wanted = profileOfLot();
+    const std::string wanted = profileOf(current_);
     const auto found =
         std::find_if(lot->order.profiles.begin(), lot->order.profiles.end(),
                      [&](const pieces::OrderedProfile& profile) { return profile.id == wanted; });
@@ -192,16 +187,6 @@ void FoldingDesk::planSteps()
     if (!pictures.ok())
         return shop().tellTrouble(pictures.errors());
     lot_->pictures.emplace(*std::move(pictures));
-}
-
-std::string FoldingDesk::orderOfLot() const
-{
-    return current_.left(current_.indexOf(u'/')).toStdString();
-}
-
-std::string FoldingDesk::profileOfLot() const
-{
-    return current_.mid(current_.indexOf(u'/') + 1).toStdString();
 }
 
 QString FoldingDesk::title() const
@@ -321,54 +306,6 @@ void FoldingDesk::back()
     motion_.stop();
     draw();
     emit stepChanged();
-}
-
-void FoldingDesk::pieceFolded()
-{
-    doToOne(
-        [this](const acts::Which& which) {
-            return acts::foldSome(shop().database(), which, 1, shop().stamp());
-        },
-        tr("One %1 folded"));
-}
-
-void FoldingDesk::pieceSpoilt()
-{
-    doToOne(
-        [this](const acts::Which& which) {
-            return acts::scrap(shop().database(), which, PieceState::Cut, 1, "spoilt at the folder",
-                               shop().stamp());
-        },
-        tr("One %1 scrapped; it goes into the next plan"));
-}
-
-void FoldingDesk::doToOne(const std::function<Result<bool>(const acts::Which&)>& work, const QString& told)
-{
-    if (currentMark_.isEmpty() || !shop().letsMake())
-        return;
-    const acts::Which which{orderOfLot(), currentMark_.toStdString()};
-    startAgain();
-    shop().act([&] {
-        const auto done = work(which);
-        if (!done.ok())
-            shop().tellTrouble(done.errors());
-        else
-            shop().tell(told.arg(shown(which.mark)));
-    });
-}
-
-void FoldingDesk::lotFolded()
-{
-    if (current_.isEmpty() || !shop().letsMake())
-        return;
-    startAgain();
-    shop().act([&] {
-        const auto folded = acts::foldLot(shop().database(), orderOfLot(), profileOfLot(), shop().stamp());
-        if (!folded.ok())
-            shop().tellTrouble(folded.errors());
-        else
-            shop().tell(tr("%1 folded").arg(counted(*folded, "piece")));
-    });
 }
 
 void FoldingDesk::startAgain()

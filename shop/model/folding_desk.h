@@ -55,6 +55,8 @@ class FoldingDesk : public Desk {
     Q_PROPERTY(lapwright::look::Picture picture READ picture NOTIFY pictureChanged FINAL)
     Q_PROPERTY(bool moving READ moving NOTIFY pictureChanged FINAL)
     Q_PROPERTY(QString counter READ counter NOTIFY stepChanged FINAL)
+    /// There is a piece to begin again: the one at the machine, or what was said to be folded last.
+    Q_PROPERTY(bool mayFoldAgain READ mayFoldAgain NOTIFY stepChanged FINAL)
 
 public:
     explicit FoldingDesk(Shop& shop);
@@ -84,6 +86,7 @@ public:
     [[nodiscard]] look::Picture picture() const { return picture_; }
     [[nodiscard]] bool moving() const { return motion_.isActive(); }
     [[nodiscard]] QString counter() const;
+    [[nodiscard]] bool mayFoldAgain() const { return step_ > 0 || folded_.has_value(); }
 
     /// To the next step; after the last one a piece is folded and the first step comes again.
     Q_INVOKABLE void next();
@@ -94,6 +97,9 @@ public:
     Q_INVOKABLE void pieceSpoilt();
     /// All pieces of the current lot are folded.
     Q_INVOKABLE void lotFolded();
+    /// The piece at the machine from its first step on; at the first step, what this station said last to be
+    /// folded: it is not, and is counted as still to fold.
+    Q_INVOKABLE void foldAgain();
     /// Shows the current step in motion, or stops.
     Q_INVOKABLE void move();
 
@@ -107,6 +113,11 @@ protected:
 
 private:
     struct Lot; ///< what is planned for the current lot
+    /// What was said to be folded at one press.
+    struct Folded {
+        QString lot;
+        std::map<std::string, std::int64_t> marks;
+    };
     struct Known {
         std::int64_t revision = 0;
         std::vector<pieces::OrderedProfile> profiles;
@@ -126,12 +137,10 @@ private:
     [[nodiscard]] Result<bool> makePrograms();
     [[nodiscard]] const fold::FoldPlan* plan() const;
     [[nodiscard]] const fold::FoldStep* step() const;
-    [[nodiscard]] std::string orderOfLot() const;
-    [[nodiscard]] std::string profileOfLot() const;
     /// The next piece, from its first step.
     void startAgain();
-    /// Does it to one piece of the current mark; `told` names the mark as %1.
-    void doToOne(const std::function<Result<bool>(const acts::Which&)>& work, const QString& told);
+    /// Does it to one piece of the current mark; `told` names the mark as %1. False where it is not done.
+    bool doToOne(const std::function<Result<bool>(const acts::Which&)>& work, const QString& told);
     void draw();
     void drawMotion();
 
@@ -146,6 +155,7 @@ private:
     std::optional<acts::FoldPrograms> programs_;
     std::unique_ptr<Lot> lot_;
     std::size_t step_ = 0;
+    std::optional<Folded> folded_; ///< last at this station, unless it is taken back
     look::Picture picture_;
     QTimer motion_;
     std::int64_t motionAt_ = 0;

@@ -75,6 +75,17 @@ private slots:
             QVERIFY(!after(counts, {Kind::Scrap, state, 1}).ok());
         QVERIFY(!after(counts, {Kind::Scrap, PieceState::Cut, 1}).ok());
     }
+    void onlyFoldingIsDoneAgain()
+    {
+        PieceCounts counts;
+        counts.of(PieceState::Folded) = 2;
+        counts = after(counts, {Kind::Again, PieceState::Folded, 1}).value();
+        QCOMPARE(counts.of(PieceState::Folded), 1);
+        QCOMPARE(counts.of(PieceState::Cut), 1);
+        QVERIFY(!after(counts, {Kind::Again, PieceState::Folded, 2}).ok());
+        QVERIFY(!after(counts, {Kind::Again, PieceState::Cut, 1}).ok());
+        QCOMPARE(pieceEventKind(name(Kind::Again)).value(), Kind::Again);
+    }
     void everyStateHasItsWord()
     {
         for (std::size_t state = 0; state < pieceStates; ++state) {
@@ -91,7 +102,7 @@ private slots:
             PieceCounts counts;
             std::int64_t ordered = 0;
             for (int step = 0; step < 40; ++step) {
-                const PieceEvent event{static_cast<Kind>(random() % 4),
+                const PieceEvent event{static_cast<Kind>(random() % 6),
                                        static_cast<PieceState>(random() % pieceStates),
                                        static_cast<std::int64_t>(random() % 4)};
                 const auto next = after(counts, event);

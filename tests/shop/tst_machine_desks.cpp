@@ -3,6 +3,7 @@
 #include "documents/shop.h"
 #include "shop_bench.h"
 #include "storage/lists.h"
+#include "storage/piece_events.h"
 #include "storage/shop_state.h"
 
 using namespace lapwright;
@@ -37,6 +38,50 @@ private slots:
         desk->pieceSpoilt();
         QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
         QCOMPARE(shop->batches()->batches()->count(), 1);
+    }
+
+    void whatWasSaidToBeFoldedIsFoldedAgain()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        cutEverything(*shop);
+        model::FoldingDesk* desk = shop->folding();
+        desk->setActive(true);
+        QVERIFY(!desk->mayFoldAgain());
+        const QString lot = desk->current(), mark = desk->currentMark(), before = desk->counter();
+        // At the machine it begins anew and counts nothing.
+        desk->next();
+        QVERIFY(desk->mayFoldAgain());
+        desk->foldAgain();
+        QCOMPARE(desk->stepIndex(), 0);
+        QCOMPARE(desk->counter(), before);
+        QVERIFY(!desk->mayFoldAgain());
+        // Counted, it is taken back with its mark, once.
+        desk->pieceFolded();
+        desk->foldAgain();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(desk->currentMark(), mark);
+        QCOMPARE(desk->counter(), before);
+        QVERIFY(!desk->mayFoldAgain());
+        // So is a whole lot that has left the queue.
+        const int lots = desk->lots()->count();
+        desk->lotFolded();
+        QCOMPARE(desk->lots()->count(), lots - 1);
+        desk->foldAgain();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(desk->lots()->count(), lots);
+        QCOMPARE(desk->current(), lot);
+        QCOMPARE(desk->counter(), before);
+        // What is on a truck is not.
+        desk->lotFolded();
+        shop->loads()->makeLoad("truck 1");
+        desk->foldAgain();
+        QVERIFY(shop->trouble());
+        QCOMPARE(desk->lots()->count(), lots - 1);
+        QVERIFY(storage::rebuildCounts(shop->database()).ok());
+        QCOMPARE(desk->lots()->count(), lots - 1);
     }
 
     void aLotIsFoldedInOneWriteAndOnTheMachinesThatStandThere()
