@@ -1,8 +1,10 @@
 #include "arrivals.h"
 
 #include "acts/arrivals.h"
+#include "acts/holding.h"
 #include "acts/incoming.h"
 #include "acts/kept_order.h"
+#include "acts/last_done.h"
 #include "acts/words.h"
 #include "documents/order.h"
 #include "schedule/label_text.h"
@@ -27,6 +29,9 @@ namespace {
 
 /// How often the watched folder is looked into, milliseconds.
 constexpr int lookEvery = 1000;
+
+/// Milliseconds without a key before the history is looked through: what is listed already is found at once.
+constexpr int pauseOfTyping = 150;
 
 /// So many orders at most are found by a search: who wants another one types more of its name.
 constexpr std::int64_t mostFound = 100;
@@ -124,14 +129,16 @@ Arrivals::Arrivals(Shop& shop) : Desk(shop), preview_(new OrderPreview(shop))
     connect(&look_, &QTimer::timeout, this, &Arrivals::lookIntoFolder);
     connect(&nudge_, &QFileSystemWatcher::directoryChanged, this, &Arrivals::lookIntoFolder);
     connect(shop.preferences(), &Preferences::changed, this, &Arrivals::watchFolder);
-    connect(&orders_, &RowsModel::searchChanged, this,
-            [this] { this->shop().attempt([this] { showOrders(); }); });
+    search_.setSingleShot(true);
+    search_.setInterval(pauseOfTyping);
+    connect(&orders_, &RowsModel::searchChanged, &search_, QOverload<>::of(&QTimer::start));
+    connect(&search_, &QTimer::timeout, this, &Arrivals::searchHistory);
     watchFolder();
 }
 
 void Arrivals::reload()
 {
-    waiting_ = waitingOrders(shop().database());
+    readStanding();
     showOrders();
     if (orders_.indexOf(current_) < 0)
         current_ = orders_.idAt(0);
@@ -139,9 +146,10 @@ void Arrivals::reload()
     emit waitingChanged();
 }
 
-void Arrivals::showOrders()
+void Arrivals::readStanding()
 {
-    QList<Row> rows;
+    waiting_ = waitingOrders(shop().database());
+    standing_.clear();
     for (const storage::WaitingOrder& order : waiting_) {
         const auto here = storage::orderRow(shop().database(), order.order);
         Row row;
@@ -151,16 +159,27 @@ void Arrivals::showOrders()
         row.trailing = timeWords(order.receivedAt);
         row.sign = QStringLiteral("hold");
         row.weight = static_cast<int>(rules::Weight::Blocks);
-        rows.append(row);
+        standing_.append(row);
     }
-    std::set<std::string> listed;
-    for (const storage::OrderRow& order : openOrders(shop().database())) {
-        listed.insert(order.order.id);
-        rows.append(orderRow(order));
-    }
+    for (const storage::OrderRow& order : openOrders(shop().database()))
+        standing_.append(orderRow(order));
+}
+
+void Arrivals::searchHistory()
+{
+    search_.stop();
+    shop().attempt([this] { showOrders(); });
+}
+
+void Arrivals::showOrders()
+{
+    QList<Row> rows = standing_;
+    std::set<QString> listed;
+    for (const Row& row : rows)
+        listed.insert(row.id);
     // What left long ago is only looked for when somebody searches.
     for (const storage::OrderRow& order : searched(shop().database(), orders_.search()))
-        if (listed.insert(order.order.id).second) {
+        if (listed.insert(shown(order.order.id)).second) {
             rows.append(orderRow(order));
             rows.back().also = orders_.search();
         }
@@ -191,6 +210,7 @@ const storage::WaitingOrder* Arrivals::currentWaiting() const
 void Arrivals::showPreview()
 {
     preview_->clear();
+    currentHeld_ = false;
     if (const storage::WaitingOrder* waits = currentWaiting()) {
         const auto read = documents::readOrder(storage::waitingDocument(shop().database(), waits->hash));
         if (read.ok()) {
@@ -200,7 +220,11 @@ void Arrivals::showPreview()
             preview_->show(std::move(derived.order), told);
         }
     } else if (!current_.isEmpty() && !currentWaits()) {
-        preview_->show(acts::keptOrder(shop().database(), current_.toStdString()), {});
+        const std::string order = current_.toStdString();
+        const auto here = storage::orderRow(shop().database(), order);
+        currentHeld_ = here && here->order.held;
+        preview_->show(acts::keptOrder(shop().database(), order), {},
+                       acts::lastDone(shop().database(), order));
     }
     emit currentChanged();
 }
@@ -297,6 +321,23 @@ void Arrivals::dismissCurrent()
             return shop().tellTrouble(tr("%1 does not wait any more").arg(name));
         current_ = shown(order.order);
         shop().tell(tr("%1 is not taken. It is kept, and waits again if it is sent again").arg(name));
+    });
+}
+
+void Arrivals::holdCurrent(bool held)
+{
+    if (current_.isEmpty() || currentWaits() || !shop().letsPlan())
+        return;
+    const QString name = preview_->title();
+    shop().act([&] {
+        const auto done = acts::holdOrder(shop().database(), current_.toStdString(), held, shop().stamp());
+        if (!done.ok())
+            return shop().tellTrouble(done.errors());
+        if (!*done)
+            return shop().tellTrouble(tr("%1 is not here any more").arg(name));
+        shop().tell(
+            (held ? tr("%1 is held: no plan cuts it until it is let in") : tr("%1 is let in; plan again"))
+                .arg(name));
     });
 }
 

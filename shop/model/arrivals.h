@@ -26,6 +26,8 @@ class Arrivals : public Desk {
     Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY currentChanged FINAL)
     /// The current one waits for a person's word.
     Q_PROPERTY(bool currentWaits READ currentWaits NOTIFY currentChanged FINAL)
+    /// The current one is kept out of every plan.
+    Q_PROPERTY(bool currentHeld READ currentHeld NOTIFY currentChanged FINAL)
     Q_PROPERTY(int waiting READ waiting NOTIFY waitingChanged FINAL)
 
 public:
@@ -36,6 +38,7 @@ public:
     [[nodiscard]] QString current() const { return current_; }
     void setCurrent(const QString& id);
     [[nodiscard]] bool currentWaits() const;
+    [[nodiscard]] bool currentHeld() const { return currentHeld_; }
     [[nodiscard]] int waiting() const { return static_cast<int>(waiting_.size()); }
 
     /// Takes order files in: dropped on the window, picked, or named on the command line.
@@ -44,8 +47,12 @@ public:
     Q_INVOKABLE void acceptCurrent();
     /// The waiting revision is not taken: it is kept, but waits no longer.
     Q_INVOKABLE void dismissCurrent();
+    /// Keeps the current order out of every plan, or lets it in again; plans that cut it are taken back.
+    Q_INVOKABLE void holdCurrent(bool held);
     /// What is to be asked of the installer, as text for a message.
     Q_INVOKABLE [[nodiscard]] QString question() const;
+    /// Lists what the search finds among all that ever was; done by itself a moment after the last key.
+    void searchHistory();
     /// Puts `text` where the system pastes from.
     Q_INVOKABLE void copy(const QString& text);
 
@@ -61,6 +68,8 @@ private:
     void take(const QString& path, QStringList& said, bool& trouble);
     /// Nullptr if the current one does not wait.
     [[nodiscard]] const storage::WaitingOrder* currentWaiting() const;
+    /// Reads what waits and what is not finished.
+    void readStanding();
     void showOrders();
     void showPreview();
     void watchFolder();
@@ -69,7 +78,10 @@ private:
     RowsModel orders_;
     OrderPreview* preview_;
     QString current_;
+    bool currentHeld_ = false;
     std::vector<storage::WaitingOrder> waiting_;
+    QList<Row> standing_;
+    QTimer search_;  ///< between the last key and the look through the history
     QString folder_; ///< that is watched; empty: none
     acts::DropFolder drops_;
     QTimer look_;

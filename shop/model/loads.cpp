@@ -1,5 +1,6 @@
 #include "loads.h"
 
+#include "acts/last_done.h"
 #include "acts/loading.h"
 #include "acts/receipts.h"
 #include "acts/words.h"
@@ -11,6 +12,8 @@
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
 #include "text.h"
+
+#include <map>
 
 namespace lapwright::model {
 
@@ -32,6 +35,26 @@ Row rowOf(const storage::PieceInState& piece, const Shop& shop)
     return row;
 }
 
+/// What was done last to pieces, each order read once.
+class LastDone {
+public:
+    explicit LastDone(const storage::Database& database) : database_(database) {}
+
+    /// " · folded 2026-11-26 10:32 by Ann, folder", to stand behind something else; empty where it is not
+    /// known.
+    QString after(const std::string& order, const std::string& mark)
+    {
+        if (orders_.count(order) == 0)
+            orders_[order] = acts::lastDone(database_, order);
+        const auto found = orders_[order].find(mark);
+        return found == orders_[order].end() ? QString() : QStringLiteral(" · ") + shown(found->second);
+    }
+
+private:
+    const storage::Database& database_;
+    std::map<std::string, std::map<std::string, std::string>> orders_;
+};
+
 } // namespace
 
 Loads::Loads(Shop& shop) : Desk(shop) {}
@@ -49,8 +72,11 @@ void Loads::reload()
         row.sign = QStringLiteral("loads");
         loads.append(row);
     }
-    for (const storage::PieceInState& piece : storage::piecesIn(shop().database(), PieceState::Folded))
+    LastDone done(shop().database());
+    for (const storage::PieceInState& piece : storage::piecesIn(shop().database(), PieceState::Folded)) {
         ready.append(rowOf(piece, shop()));
+        ready.back().detail += done.after(piece.order, piece.piece.mark);
+    }
     for (const storage::PieceInState& piece : storage::piecesAwaitingRemake(shop().database()))
         remakes.append(rowOf(piece, shop()));
     loads_.setRows(loads);
@@ -77,6 +103,7 @@ void Loads::showBundles()
     const auto load =
         document ? documents::readLoad(*document) : Result<documents::Document<schedule::Load>>(Error{});
     if (load.ok()) {
+        LastDone done(shop().database());
         for (const schedule::Bundle& bundle : load->value.bundles) {
             QStringList marks;
             for (const schedule::LoadedPiece& piece : bundle.pieces)
@@ -86,6 +113,8 @@ void Loads::showBundles()
             row.id = shown(schedule::blankKey(bundle.order, bundle.label));
             row.title = tr("%1   %2").arg(shown(bundle.label), shown(bundle.job));
             row.detail = marks.join(QStringLiteral(", "));
+            if (!bundle.pieces.empty())
+                row.detail += done.after(bundle.order, bundle.pieces.front().mark);
             row.trailing = shown(writeMass(bundle.kilograms, shop().style()));
             row.trailingDetail = bundle.twoPeople ? tr("two people") : QString();
             row.swatch = shop().swatchOf(bundle.material.colour);

@@ -70,7 +70,8 @@ void OrderPreview::clear()
     show({}, {});
 }
 
-void OrderPreview::show(pieces::Order order, const rules::Findings& told)
+void OrderPreview::show(pieces::Order order, const rules::Findings& told,
+                        const std::map<std::string, std::string>& done)
 {
     const bool same = order.id == order_.id;
     order_ = std::move(order);
@@ -97,6 +98,8 @@ void OrderPreview::show(pieces::Order order, const rules::Findings& told)
         row.detail =
             said(profile.profile.name) +
             (piece.hand == pieces::Hand::None ? QString() : QStringLiteral(", ") + handOf(piece.hand));
+        if (const auto last = done.find(piece.mark); last != done.end())
+            row.detail += QStringLiteral(" · ") + shown(last->second);
         row.trailing = shown(write(piece.length, style));
         row.trailingDetail = counted(piece.count, "piece");
         pieces.append(row);

@@ -10,6 +10,9 @@
 #include <QString>
 #include <QtQml/qqmlregistration.h>
 
+#include <map>
+#include <string>
+
 namespace lapwright::model {
 
 class Shop;
@@ -35,7 +38,9 @@ public:
 
     void clear();
     /// `told` stands before the order's own findings: differences, reasons why it waits.
-    void show(pieces::Order order, const rules::Findings& told);
+    /// `done` is what was done last to each mark, in words.
+    void show(pieces::Order order, const rules::Findings& told,
+              const std::map<std::string, std::string>& done = {});
 
     [[nodiscard]] bool empty() const { return order_.id.empty(); }
     [[nodiscard]] QString title() const;

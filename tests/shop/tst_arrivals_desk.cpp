@@ -1,6 +1,7 @@
 // Guards: orders come in by hand and from a watched folder, what waits for a person says why and opens at its
 // reasons; another station's work is seen, what was done here is read once; a search ends with its screen.
 #include "shop_bench.h"
+#include "storage/orders.h"
 
 using namespace lapwright;
 using namespace lapwright::tests;
@@ -70,6 +71,46 @@ private slots:
         QVERIFY(QDir(inbox.path()).mkdir("share"));
         QVERIFY(QFile::copy(orderOf("hollin", folder).toLocalFile(), inbox.filePath("share/order.json")));
         QTRY_COMPARE_WITH_TIMEOUT(shop->arrivals()->orders()->count(), 1, longest);
+    }
+
+    void anOrderIsHeldFromWhereItArrived()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        model::Arrivals* desk = shop->arrivals();
+        desk->setActive(true);
+        desk->takeFiles({orderOf("hollin", folder)});
+        QVERIFY(!desk->currentHeld());
+        desk->holdCurrent(true);
+        QVERIFY2(!shop->trouble() && desk->currentHeld(), qPrintable(shop->message()));
+        QCOMPARE(desk->orders()->rows().at(0).sign, QString("hold"));
+        shop->batches()->setActive(true);
+        QVERIFY(shop->batches()->orderHeld());
+        desk->holdCurrent(false);
+        QVERIFY(!desk->currentHeld() && !shop->batches()->orderHeld());
+        shop->preferences()->setDuty(model::Preferences::Duty::Operator);
+        desk->holdCurrent(true);
+        QVERIFY(shop->trouble() && !desk->currentHeld());
+    }
+
+    void aSearchFindsWhatLeftLongAgo()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        model::Arrivals* desk = shop->arrivals();
+        desk->setActive(true);
+        desk->takeFiles({orderOf("hollin", folder), orderOf("larkfield", folder)});
+        QCOMPARE(desk->orders()->count(), 2);
+        const std::string gone = desk->orders()->idAt(0).toStdString();
+        const QString name = desk->orders()->rows().at(0).title;
+        QVERIFY(storage::cancelOrder(shop->database(), gone, shop->stamp(), true).ok());
+        desk->noteChange();
+        QCOMPARE(desk->orders()->count(), 1);
+        desk->orders()->setSearch(name);
+        QTRY_COMPARE(desk->orders()->count(), 1);
+        QCOMPARE(desk->orders()->rows().at(0).title, name);
+        desk->orders()->setSearch("");
+        QTRY_VERIFY(desk->orders()->count() == 1 && desk->orders()->rows().at(0).title != name);
     }
 
     void whatIsNoOrderIsSaid()
