@@ -62,6 +62,9 @@ public:
     /// pointer.
     [[nodiscard]] std::vector<Error> check(const Json& value, std::size_t most = 20) const;
 
+    /// The whole of it, to be walked through.
+    [[nodiscard]] const SchemaNode& root() const { return *root_; }
+
 private:
     friend class SchemaCompiler;
     std::vector<std::unique_ptr<SchemaNode>> nodes_;

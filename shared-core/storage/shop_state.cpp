@@ -9,6 +9,7 @@ namespace {
 constexpr const char* stockKey = "stock";
 constexpr const char* floorKey = "floor";
 constexpr const char* scheduleKey = "schedule";
+constexpr const char* ratesKey = "rates";
 
 std::optional<std::string> firstText(Rows rows)
 {
@@ -110,6 +111,16 @@ std::optional<std::string> scheduleDocument(const Database& database)
 void saveScheduleDocument(const Database& database, const std::string& document)
 {
     saveSetting(database, scheduleKey, document);
+}
+
+std::optional<std::string> ratesDocument(const Database& database)
+{
+    return setting(database, ratesKey);
+}
+
+void saveRatesDocument(const Database& database, const std::string& document)
+{
+    saveSetting(database, ratesKey, document);
 }
 
 void replacePlans(const Database& database, const std::vector<StoredPlan>& plans, const Stamp& stamp)

@@ -28,6 +28,10 @@ void saveFloorDocument(const Database& database, const std::string& document);
 [[nodiscard]] std::optional<std::string> scheduleDocument(const Database& database);
 void saveScheduleDocument(const Database& database, const std::string& document);
 
+/// The shop's own rates (lapwright/rates); nothing before they were given.
+[[nodiscard]] std::optional<std::string> ratesDocument(const Database& database);
+void saveRatesDocument(const Database& database, const std::string& document);
+
 /// So many pieces of one mark that a plan cuts.
 struct PlannedPiece {
     std::string order;

@@ -4,11 +4,14 @@ import QtQuick.Templates as T
 import Lapwright.Look
 import Lapwright.ShopModel
 
-// A document of the reference data as a person changes it: its text, what it draws, and what is wrong with it.
+// A document of the reference data as a person changes it: as fields or as its text, what it draws, and what is
+// wrong with it.
 RowLayout {
     id: editor
 
     required property LibraryDraft draft
+    /// The text is for who knows it; everybody else fills fields in.
+    property bool asText: false
 
     spacing: Theme.space
 
@@ -16,18 +19,38 @@ RowLayout {
         spacing: Theme.gap
         Layout.fillWidth: true
         Layout.fillHeight: true
-        Layout.preferredWidth: 500
+        Layout.preferredWidth: 560
 
-        SectionHeader {
-            text: editor.draft.title
-            detail: editor.draft.trouble === "" ? qsTr("It holds") : qsTr("It does not hold yet")
+        RowLayout {
+            spacing: Theme.space
             Layout.fillWidth: true
+
+            SectionHeader {
+                text: editor.draft.title
+                detail: editor.draft.trouble === "" ? qsTr("It holds") : qsTr("It does not hold yet")
+                Layout.fillWidth: true
+            }
+
+            ChoiceBar {
+                name: qsTr("How to change it")
+                choices: [qsTr("Fields"), qsTr("Text")]
+                currentIndex: editor.asText ? 1 : 0
+                onChosen: index => editor.asText = index === 1
+            }
+        }
+
+        DraftFields {
+            visible: !editor.asText
+            form: editor.draft.form
+            Layout.fillWidth: true
+            Layout.fillHeight: true
         }
 
         Rectangle {
+            visible: editor.asText
             color: Theme.well
-            border.color: text.activeFocus ? Theme.focus : Theme.edge
-            border.width: text.activeFocus ? 3 : Theme.outline
+            border.color: area.activeFocus ? Theme.focus : Theme.edge
+            border.width: area.activeFocus ? 3 : Theme.outline
             Layout.fillWidth: true
             Layout.fillHeight: true
 
@@ -41,7 +64,7 @@ RowLayout {
                 T.ScrollBar.vertical: ScrollMark {}
 
                 T.TextArea.flickable: T.TextArea {
-                    id: text
+                    id: area
 
                     text: editor.draft.text
                     color: Theme.ink
@@ -52,10 +75,20 @@ RowLayout {
                     textFormat: TextEdit.PlainText
                     font.family: "monospace"
                     font.pixelSize: Theme.smallText
-                    onTextChanged: editor.draft.text = text
+                    onTextChanged: if (area.activeFocus) editor.draft.text = area.text
 
                     Accessible.role: Accessible.EditableText
                     Accessible.name: editor.draft.title
+
+                    // What is filled in elsewhere is seen here too, although typing ended the binding.
+                    Connections {
+                        target: editor.draft
+
+                        function onTextChanged() {
+                            if (area.text !== editor.draft.text)
+                                area.text = editor.draft.text;
+                        }
+                    }
                 }
             }
         }

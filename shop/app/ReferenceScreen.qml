@@ -8,20 +8,20 @@ ScreenFrame {
 
     readonly property ReferenceShelf desk: shop.reference
     readonly property LibraryDraft draft: desk.draft
-    readonly property RowsModel list: [desk.machines, desk.trims, desk.ruleSets, desk.floor][desk.kind]
+    readonly property RowsModel list: [desk.machines, desk.trims, desk.ruleSets, desk.floor, desk.rates][desk.kind]
 
     title: qsTr("Reference")
-    detail: draft.open ? qsTr("Changing %1").arg(draft.title) : qsTr("Machines, trim, rules, and the floor with its hours and rates")
+    detail: draft.open ? qsTr("Changing %1").arg(draft.title) : qsTr("Machines, trim, rules, the floor and its hours, and what the shop asks")
     searched: draft.open ? null : list
+    searchHint: qsTr("Name")
 
     actions: [
         ChoiceBar {
             visible: !screen.draft.open
             name: qsTr("What to look up")
-            choices: [qsTr("Machines"), qsTr("Trim"), qsTr("Rules"), qsTr("Floor")]
+            choices: [qsTr("Machines"), qsTr("Trim"), qsTr("Rules"), qsTr("Floor"), qsTr("Rates")]
             currentIndex: screen.desk.kind
             onChosen: index => screen.desk.kind = index
-            Layout.preferredWidth: 330
         },
         ActionButton {
             visible: !screen.draft.open && screen.desk.current !== ""
@@ -37,9 +37,9 @@ ScreenFrame {
             onAct: picker.open()
         },
         DutyButton {
-            visible: !screen.draft.open && screen.desk.current !== ""
+            visible: !screen.draft.open && (screen.desk.current !== "" || screen.desk.kind === LibraryDraft.Rates)
             whyNot: screen.shop.whyNotPlan
-            text: qsTr("Change")
+            text: screen.desk.current === "" ? qsTr("Give the rates") : qsTr("Change")
             sign: "edit"
             onAct: screen.desk.edit()
         },
@@ -91,6 +91,9 @@ ScreenFrame {
         model: screen.list
         current: screen.desk.current
         focus: true
+        emptySign: "rules"
+        emptyTitle: screen.desk.kind === LibraryDraft.Rates ? qsTr("No rates yet") : qsTr("Nothing here")
+        emptyText: screen.desk.kind === LibraryDraft.Rates ? qsTr("Confirmations say no cost until the shop says what it asks.") : ""
         onChosen: id => screen.desk.current = id
         Layout.preferredWidth: 360
         Layout.maximumWidth: 420
@@ -133,7 +136,7 @@ ScreenFrame {
         }
 
         Item {
-            visible: screen.desk.kind === LibraryDraft.Floor
+            visible: screen.desk.kind === LibraryDraft.Floor || screen.desk.kind === LibraryDraft.Rates
             Layout.fillHeight: true
         }
     }

@@ -2,6 +2,7 @@
 
 #include "acts/shop_library.h"
 #include "documents/machine.h"
+#include "documents/rates.h"
 #include "documents/rules.h"
 #include "documents/schedule.h"
 #include "documents/trim.h"
@@ -17,6 +18,23 @@ namespace {
 
 /// Milliseconds without a key before what is written is judged: half a number is no mistake.
 constexpr int pauseOfTyping = 300;
+
+std::string schemaOf(LibraryDraft::Kind kind)
+{
+    switch (kind) {
+    case LibraryDraft::Kind::Machine:
+        return "machine.schema.json";
+    case LibraryDraft::Kind::Trim:
+        return "trim.schema.json";
+    case LibraryDraft::Kind::Rules:
+        return "rules.schema.json";
+    case LibraryDraft::Kind::Floor:
+        return "floor.schema.json";
+    case LibraryDraft::Kind::Rates:
+        break;
+    }
+    return "rates.schema.json";
+}
 
 /// The picture of a document, if it has one.
 template <class Document, class Draw>
@@ -39,6 +57,7 @@ std::optional<storage::LibraryKind> libraryKind(LibraryDraft::Kind kind)
     case LibraryDraft::Kind::Rules:
         return storage::LibraryKind::RuleSets;
     case LibraryDraft::Kind::Floor:
+    case LibraryDraft::Kind::Rates:
         break;
     }
     return std::nullopt;
@@ -49,6 +68,11 @@ LibraryDraft::LibraryDraft(Shop& shop) : QObject(&shop), shop_(shop)
     pause_.setSingleShot(true);
     pause_.setInterval(pauseOfTyping);
     connect(&pause_, &QTimer::timeout, this, &LibraryDraft::judge);
+    connect(&form_, &DraftForm::written, this, &LibraryDraft::setText);
+    connect(shop.preferences(), &Preferences::changed, this, [this] {
+        if (open_)
+            showForm(); // perhaps in other units
+    });
 }
 
 void LibraryDraft::begin(Kind kind, const QString& title, const QString& text)
@@ -58,6 +82,7 @@ void LibraryDraft::begin(Kind kind, const QString& title, const QString& text)
     title_ = title;
     text_ = text;
     picture_ = look::Picture();
+    showForm();
     judge();
     emit opened();
     emit textChanged();
@@ -68,14 +93,21 @@ void LibraryDraft::setText(const QString& text)
     if (text == text_)
         return;
     text_ = text;
+    showForm();
     pause_.start();
     emit textChanged();
+}
+
+void LibraryDraft::showForm()
+{
+    form_.show(schemaOf(kind_), text_, shop_.style());
 }
 
 void LibraryDraft::judge()
 {
     const auto made = drawn();
     trouble_ = made.ok() ? QString() : shown(made.errors());
+    form_.setErrors(made.ok() ? std::vector<Error>() : made.errors());
     if (made.ok())
         picture_ = made->shapes.empty() ? look::Picture() : look::Picture(*made);
     emit judged();
@@ -101,8 +133,19 @@ Result<drawing::DisplayList> LibraryDraft::drawn() const
         return drawnFrom(documents::readRules(text), nothing);
     case Kind::Floor:
         return drawnFrom(documents::readFloor(text), nothing);
+    case Kind::Rates:
+        return drawnFrom(documents::readRates(text), nothing);
     }
     return drawing::DisplayList();
+}
+
+template <class Document, class Write, class Save>
+Result<bool> LibraryDraft::saveRead(const Result<Document>& read, const Write& write, const Save& save) const
+{
+    if (!read.ok())
+        return read.errors();
+    shop_.database().write([&] { save(shop_.database(), write(*read, documents::Layout::Readable)); });
+    return true;
 }
 
 Result<bool> LibraryDraft::save() const
@@ -114,18 +157,19 @@ Result<bool> LibraryDraft::save() const
             return added.errors();
         return true;
     }
-    const auto floor = documents::readFloor(text);
-    if (!floor.ok())
-        return floor.errors();
-    shop_.database().write(
-        [&] { storage::saveFloorDocument(shop_.database(), documents::writeFloor(*floor)); });
-    return true;
+    if (kind_ == Kind::Floor)
+        return saveRead(documents::readFloor(text), documents::writeFloor, storage::saveFloorDocument);
+    return saveRead(documents::readRates(text), documents::writeRates, storage::saveRatesDocument);
 }
 
 bool LibraryDraft::keep()
 {
     if (!open_ || !shop_.letsPlan())
         return false;
+    if (const QString unread = form_.unread(); !unread.isEmpty()) {
+        shop_.tellTrouble(unread);
+        return false;
+    }
     bool saved = false;
     shop_.act([&] {
         const auto done = save();
@@ -149,6 +193,7 @@ void LibraryDraft::leave()
     text_.clear();
     trouble_.clear();
     picture_ = look::Picture();
+    form_.dropUnread(); // its fields stay until the next document: a screen may still show them
     emit opened();
     emit textChanged();
     emit judged();

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "draft_form.h"
 #include "drawing/display_list.h"
 #include "measure/result.h"
 #include "picture.h"
@@ -25,13 +26,15 @@ class LibraryDraft : public QObject {
     Q_PROPERTY(bool open READ open NOTIFY opened FINAL)
     Q_PROPERTY(QString title READ title NOTIFY opened FINAL)
     Q_PROPERTY(QString text READ text WRITE setText NOTIFY textChanged FINAL)
+    /// The same as fields to fill in.
+    Q_PROPERTY(lapwright::model::DraftForm* form READ form CONSTANT FINAL)
     /// What is wrong with it, first things first; empty: it holds.
     Q_PROPERTY(QString trouble READ trouble NOTIFY judged FINAL)
     /// What it draws; the last that held where it does not.
     Q_PROPERTY(lapwright::look::Picture picture READ picture NOTIFY judged FINAL)
 
 public:
-    enum class Kind { Machine, Trim, Rules, Floor };
+    enum class Kind { Machine, Trim, Rules, Floor, Rates };
     Q_ENUM(Kind)
 
     explicit LibraryDraft(Shop& shop);
@@ -40,6 +43,7 @@ public:
     [[nodiscard]] QString title() const { return title_; }
     [[nodiscard]] QString text() const { return text_; }
     void setText(const QString& text);
+    [[nodiscard]] DraftForm* form() { return &form_; }
     [[nodiscard]] QString trouble() const { return trouble_; }
     [[nodiscard]] look::Picture picture() const { return picture_; }
 
@@ -59,8 +63,13 @@ signals:
 
 private:
     void judge();
+    void showForm();
     [[nodiscard]] Result<drawing::DisplayList> drawn() const;
     [[nodiscard]] Result<bool> save() const;
+    /// Keeps a document of the database, if it was read.
+    template <class Document, class Write, class Save>
+    [[nodiscard]] Result<bool> saveRead(const Result<Document>& read, const Write& write,
+                                        const Save& save) const;
 
     Shop& shop_;
     bool open_ = false;
@@ -69,10 +78,12 @@ private:
     QString text_;
     QString trouble_;
     look::Picture picture_;
+    DraftForm form_;
     QTimer pause_; ///< between the last key and the judgement
 };
 
-/// Where the shop's library keeps documents of that kind; nothing for the floor, which the database keeps.
+/// Where the shop's library keeps documents of that kind; nothing for the floor and the rates, which the
+/// database keeps.
 [[nodiscard]] std::optional<storage::LibraryKind> libraryKind(LibraryDraft::Kind kind);
 
 } // namespace lapwright::model

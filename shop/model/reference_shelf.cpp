@@ -4,6 +4,9 @@
 #include "acts/floor_words.h"
 #include "acts/scheduling.h"
 #include "acts/shop_library.h"
+#include "acts/shop_rates.h"
+#include "acts/shop_stock.h"
+#include "documents/rates.h"
 #include "documents/schedule.h"
 #include "drawing/machine_picture.h"
 #include "example_trim.h"
@@ -26,6 +29,7 @@ void ReferenceShelf::reload()
     listTrims();
     listRuleSets();
     listFloor();
+    listRates();
     show();
 }
 
@@ -39,14 +43,16 @@ RowsModel& ReferenceShelf::list()
     case Kind::Rules:
         return ruleSets_;
     case Kind::Floor:
+        return floor_;
+    case Kind::Rates:
         break;
     }
-    return floor_;
+    return rates_;
 }
 
 void ReferenceShelf::setKind(int kind)
 {
-    const auto wanted = static_cast<Kind>(std::clamp(kind, 0, static_cast<int>(Kind::Floor)));
+    const auto wanted = static_cast<Kind>(std::clamp(kind, 0, static_cast<int>(Kind::Rates)));
     if (wanted == kind_)
         return;
     kind_ = wanted;
@@ -73,7 +79,7 @@ void ReferenceShelf::listMachines()
         Row row;
         row.id = shown(machine->id);
         row.title = said(machine->name);
-        row.detail = said(machine->note);
+        row.detail = machine->downFolding ? tr("folds up and down") : tr("folds up");
         row.trailing = tr("folds %1").arg(shown(write(machine->bendingLength, shop().style())));
         rows.append(row);
     }
@@ -125,6 +131,25 @@ void ReferenceShelf::listFloor()
     floor_.setRows(rows);
 }
 
+void ReferenceShelf::listRates()
+{
+    const auto rates = acts::standingRates(shop().database());
+    if (!rates.ok())
+        shop().tellTrouble(rates.errors());
+    QList<Row> rows;
+    if (rates.ok() && rates->has_value())
+        for (const schedule::MaterialRate& rate : (*rates)->value.materials) {
+            Row row;
+            row.id = QString::number(rows.size());
+            row.title = shop().describe({rate.metal, rate.gauge, rate.colour.value_or("")});
+            row.detail = rate.colour ? QString() : tr("every colour without a rate of its own");
+            row.trailing = shown(acts::priceInWords(rate, (*rates)->value.currency));
+            row.also = shown(acts::chargesInWords((*rates)->value));
+            rows.append(row);
+        }
+    rates_.setRows(rows);
+}
+
 void ReferenceShelf::showRules()
 {
     QList<Row> rows;
@@ -153,6 +178,7 @@ void ReferenceShelf::show()
         showRules();
     for (const fold::Machine& machine : known_)
         if (kind_ == Kind::Machine && shown(machine->id) == current()) {
+            note_ = shown(machine->note);
             drawing::MachinePicture picture;
             picture.style = shop().style();
             picture_ = look::Picture(drawing::machinePicture(machine, picture));
@@ -163,8 +189,8 @@ void ReferenceShelf::show()
         if (auto drawn = drawExample(trim->second, shop().style()))
             picture_ = look::Picture(*std::move(drawn));
     }
-    if (const int at = floor_.indexOf(current()); kind_ == Kind::Floor && at >= 0)
-        note_ = floor_.rows().at(at).also;
+    if (const int at = list().indexOf(current()); (kind_ == Kind::Floor || kind_ == Kind::Rates) && at >= 0)
+        note_ = list().rows().at(at).also;
     emit currentChanged();
 }
 
@@ -172,10 +198,29 @@ Result<std::string> ReferenceShelf::document() const
 {
     if (const auto library = libraryKind(kind_))
         return acts::libraryDocument(*library, current().toStdString(), shop().libraryFolders());
+    return kind_ == Kind::Floor ? floorDocument() : ratesDocument();
+}
+
+Result<std::string> ReferenceShelf::floorDocument() const
+{
     const auto floor = acts::floorInUse(shop().database(), shop().libraryFolders());
     if (!floor.ok())
         return floor.errors();
     return documents::writeFloor(*floor);
+}
+
+Result<std::string> ReferenceShelf::ratesDocument() const
+{
+    const auto rates = acts::standingRates(shop().database());
+    if (!rates.ok())
+        return rates.errors();
+    if (rates->has_value())
+        return documents::writeRates(**rates);
+    const auto stock = acts::standingStock(shop().database());
+    if (!stock.ok())
+        return stock.errors();
+    return documents::writeRates(
+        acts::ratesToFillIn(stock->has_value() ? (*stock)->value : schedule::ShopStock()));
 }
 
 void ReferenceShelf::edit()
@@ -187,10 +232,10 @@ void ReferenceShelf::edit()
         if (!text.ok())
             return shop().tellTrouble(text.errors());
         const int at = list().indexOf(current());
-        if (at < 0)
-            return;
-        draft_->begin(kind_, kind_ == Kind::Floor ? tr("The floor") : list().rows().at(at).title,
-                      shown(*text));
+        if (kind_ == Kind::Floor || kind_ == Kind::Rates)
+            draft_->begin(kind_, kind_ == Kind::Floor ? tr("The floor") : tr("The rates"), shown(*text));
+        else if (at >= 0)
+            draft_->begin(kind_, list().rows().at(at).title, shown(*text));
     });
 }
 

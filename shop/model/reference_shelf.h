@@ -32,7 +32,10 @@ class ReferenceShelf : public Desk {
     Q_PROPERTY(lapwright::model::RowsModel* rules READ rules CONSTANT FINAL)
     /// The machines of the floor, when they are worked and how long things take there.
     Q_PROPERTY(lapwright::model::RowsModel* floor READ floor CONSTANT FINAL)
-    /// Of the kind that is looked up: a machine, a trim, a rule set, a machine of the floor.
+    /// What the shop asks for each metal.
+    Q_PROPERTY(lapwright::model::RowsModel* rates READ rates CONSTANT FINAL)
+    /// Of the kind that is looked up: a machine, a trim, a rule set, a machine of the floor, a metal with its
+    /// rate.
     Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY currentChanged FINAL)
     Q_PROPERTY(lapwright::look::Picture picture READ picture NOTIFY currentChanged FINAL)
     Q_PROPERTY(QString note READ note NOTIFY currentChanged FINAL)
@@ -48,6 +51,7 @@ public:
     [[nodiscard]] RowsModel* ruleSets() { return &ruleSets_; }
     [[nodiscard]] RowsModel* rules() { return &rules_; }
     [[nodiscard]] RowsModel* floor() { return &floor_; }
+    [[nodiscard]] RowsModel* rates() { return &rates_; }
     [[nodiscard]] QString current() const { return current_[static_cast<std::size_t>(kind_)]; }
     void setCurrent(const QString& id);
     [[nodiscard]] look::Picture picture() const { return picture_; }
@@ -72,10 +76,14 @@ private:
     void listTrims();
     void listRuleSets();
     void listFloor();
+    void listRates();
     /// Shows the current one of the kind that is looked up.
     void show();
     void showRules();
     [[nodiscard]] Result<std::string> document() const;
+    [[nodiscard]] Result<std::string> floorDocument() const;
+    /// With the metals of the stock to fill in where none were given yet.
+    [[nodiscard]] Result<std::string> ratesDocument() const;
 
     LibraryDraft::Kind kind_ = LibraryDraft::Kind::Machine;
     RowsModel machines_;
@@ -83,8 +91,9 @@ private:
     RowsModel ruleSets_;
     RowsModel rules_;
     RowsModel floor_;
+    RowsModel rates_;
     std::vector<fold::Machine> known_;
-    std::array<QString, 4> current_; ///< by kind
+    std::array<QString, 5> current_; ///< by kind
     look::Picture picture_;
     QString note_;
     LibraryDraft* draft_;

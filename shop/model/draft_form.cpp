@@ -1,0 +1,227 @@
+#include "draft_form.h"
+
+#include "form_words.h"
+#include "measure/reading.h"
+#include "text.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace lapwright::model {
+
+namespace {
+
+using documents::FormField;
+
+constexpr lapwright::Length sixtyFourth = lapwright::Length::sixtyFourths(1);
+
+bool sameField(const FormField& one, const FormField& other)
+{
+    return one.pointer == other.pointer && one.kind == other.kind;
+}
+
+QString inWords(const Error& error)
+{
+    return error.found.empty()
+               ? DraftForm::tr("expected %1").arg(shown(error.expected))
+               : DraftForm::tr("found %1, expected %2").arg(shown(error.found), shown(error.expected));
+}
+
+/// The field an error is about: a member that is missing is said at the part it is missing from.
+QString pointerOf(const Error& error)
+{
+    static const std::string missing = "no member \"";
+    const auto from = error.found.rfind(missing, 0);
+    if (from == std::string::npos || error.found.back() != '"')
+        return shown(error.place);
+    return shown(error.place + '/' +
+                 error.found.substr(missing.size(), error.found.size() - missing.size() - 1));
+}
+
+QStringList listOf(const std::vector<std::string>& texts)
+{
+    QStringList list;
+    for (const std::string& text : texts)
+        list.append(shown(text));
+    return list;
+}
+
+} // namespace
+
+DraftForm::DraftForm(QObject* parent) : QAbstractListModel(parent) {}
+
+int DraftForm::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : count();
+}
+
+QVariant DraftForm::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const FormField& field = fields_[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case KindRole:
+        return static_cast<int>(field.kind);
+    case LabelRole:
+    case Qt::DisplayRole:
+        return field.kind == FormField::Kind::Item ? shown(field.text) : formWord(field.name);
+    case HelpRole:
+        return shown(field.help);
+    case ValueRole:
+        return valueOf(field);
+    case UnitRole:
+        return formUnit(field.name, field.length || field.kind == FormField::Kind::Length, style_);
+    case ChoicesRole:
+        return listOf(field.choices);
+    case TroubleRole:
+        return troubleOf(field);
+    case DepthRole:
+        return static_cast<int>(field.depth);
+    case GivenRole:
+        return field.given;
+    case NeededRole:
+        return field.required;
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> DraftForm::roleNames() const
+{
+    return {{KindRole, "kind"},   {LabelRole, "label"},     {HelpRole, "help"},       {ValueRole, "value"},
+            {UnitRole, "unit"},   {ChoicesRole, "choices"}, {TroubleRole, "trouble"}, {DepthRole, "depth"},
+            {GivenRole, "given"}, {NeededRole, "needed"}};
+}
+
+QString DraftForm::valueOf(const FormField& field) const
+{
+    if (!field.length || style_.unit == LengthUnit::Millimetres)
+        return shown(field.text);
+    // What was made in millimetres is no fraction of an inch.
+    return field.length->inNanometres() % sixtyFourth.inNanometres() == 0
+               ? shown(writeExact(*field.length, style_.unit))
+               : tr("%1 mm").arg(shown(field.text));
+}
+
+QString DraftForm::troubleOf(const FormField& field) const
+{
+    const QString pointer = shown(field.pointer);
+    return unread_.contains(pointer) ? unread_[pointer] : wrong_.value(pointer);
+}
+
+void DraftForm::show(const std::string& schemaFile, const QString& document, const Style& style)
+{
+    const std::string text = document.toStdString();
+    if (text == document_ && schemaFile == schemaFile_ && style.unit == style_.unit)
+        return;
+    auto fields = documents::formOf(schemaFile, text);
+    if (!fields.ok())
+        return;
+    document_ = text;
+    schemaFile_ = schemaFile;
+    style_ = style;
+    put(*std::move(fields));
+}
+
+void DraftForm::dropUnread()
+{
+    unread_.clear();
+    wrong_.clear();
+}
+
+void DraftForm::put(std::vector<FormField> fields)
+{
+    const auto [oldBegin, newBegin] =
+        std::mismatch(fields_.begin(), fields_.end(), fields.begin(), fields.end(), sameField);
+    const auto first = static_cast<int>(oldBegin - fields_.begin());
+    const auto [oldEnd, newEnd] =
+        std::mismatch(fields_.rbegin(), std::make_reverse_iterator(oldBegin), fields.rbegin(),
+                      std::make_reverse_iterator(newBegin), sameField);
+    const auto gone = static_cast<int>(oldEnd.base() - oldBegin),
+               come = static_cast<int>(newEnd.base() - newBegin);
+    if (gone > 0) {
+        beginRemoveRows({}, first, first + gone - 1);
+        fields_.erase(fields_.begin() + first, fields_.begin() + first + gone);
+        endRemoveRows();
+    }
+    if (come > 0) {
+        beginInsertRows({}, first, first + come - 1);
+        fields_.insert(fields_.begin() + first, fields.begin() + first, fields.begin() + first + come);
+        endInsertRows();
+    }
+    for (std::size_t at = 0; at < fields.size(); ++at)
+        if (!(fields_[at] == fields[at])) {
+            fields_[at] = std::move(fields[at]);
+            emit dataChanged(index(static_cast<int>(at)), index(static_cast<int>(at)));
+        }
+    emit countChanged();
+}
+
+void DraftForm::setErrors(const std::vector<Error>& errors)
+{
+    wrong_.clear();
+    for (const Error& error : errors)
+        wrong_.insert(pointerOf(error), inWords(error));
+    if (count() > 0)
+        emit dataChanged(index(0), index(count() - 1), {TroubleRole});
+}
+
+Result<std::string> DraftForm::filled(const FormField& field, const QString& entered) const
+{
+    const bool empty = entered.trimmed().isEmpty();
+    if (field.kind != FormField::Kind::Length || (empty && !field.required))
+        return documents::filledIn(document_, field, entered.toStdString());
+    const LengthUnit plain =
+        style_.unit == LengthUnit::Millimetres ? LengthUnit::Millimetres : LengthUnit::Inches;
+    const auto length = readLength(entered.toStdString(), {plain, false}).result(field.pointer);
+    if (!length.ok())
+        return length.errors();
+    return documents::filledIn(document_, field, *length);
+}
+
+QString DraftForm::unread() const
+{
+    const auto isUnread = [this](const FormField& field) { return unread_.contains(shown(field.pointer)); };
+    const auto found = std::find_if(fields_.begin(), fields_.end(), isUnread);
+    return found == fields_.end() ? QString() : tr("%1: %2").arg(formWord(found->name), troubleOf(*found));
+}
+
+void DraftForm::fill(int row, const QString& entered)
+{
+    if (!holds(row))
+        return;
+    const FormField field = fields_[static_cast<std::size_t>(row)];
+    const auto document = filled(field, entered);
+    const QString pointer = shown(field.pointer);
+    const QString before = troubleOf(field);
+    if (document.ok())
+        unread_.remove(pointer);
+    else
+        unread_[pointer] = inWords(document.errors().front());
+    if (troubleOf(field) != before)
+        emit dataChanged(index(row), index(row), {TroubleRole});
+    if (document.ok())
+        emit written(shown(*document));
+}
+
+void DraftForm::add(int row)
+{
+    if (!holds(row))
+        return;
+    const auto document = documents::withMore(schemaFile_, document_, fields_[static_cast<std::size_t>(row)]);
+    if (document.ok())
+        emit written(shown(*document));
+}
+
+void DraftForm::takeOut(int row)
+{
+    if (!holds(row))
+        return;
+    const auto document = documents::without(document_, fields_[static_cast<std::size_t>(row)]);
+    unread_.clear(); // what stood behind it has other places now
+    if (document.ok())
+        emit written(shown(*document));
+}
+
+} // namespace lapwright::model

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "measure/writing.h"
+
+#include <QString>
+
+#include <string>
+
+namespace lapwright::model {
+
+/// What a person calls a member of a document of the reference data: "Bending length".
+[[nodiscard]] QString formWord(const std::string& member);
+
+/// The unit behind the value of such a member; empty where it has none, or where the value says it itself.
+/// `length`: it is shown as the reader writes lengths, not in the document's millimetres.
+[[nodiscard]] QString formUnit(const std::string& member, bool length, const Style& style);
+
+} // namespace lapwright::model
