@@ -19,6 +19,13 @@ ScreenFrame {
             sign: "orders"
             onClicked: papers.open()
         },
+        DutyButton {
+            visible: !screen.desk.preview.empty && !screen.desk.currentWaits
+            whyNot: screen.shop.whyNotPlan
+            text: screen.desk.currentHeld ? qsTr("Let it in") : qsTr("Hold")
+            sign: screen.desk.currentHeld ? "undo" : "hold"
+            onAct: screen.desk.holdCurrent(!screen.desk.currentHeld)
+        },
         ActionButton {
             visible: !screen.desk.preview.empty
             text: qsTr("Ask back")
@@ -56,6 +63,13 @@ ScreenFrame {
         onPicked: folder => screen.shop.papers.printOrder(screen.desk.current, folder)
     }
 
+    FolderPicker {
+        id: label
+
+        title: qsTr("Where to write the label")
+        onPicked: folder => screen.shop.papers.printMark(screen.desk.current, marks.current, folder)
+    }
+
     FilePicker {
         id: picker
 
@@ -73,7 +87,7 @@ ScreenFrame {
         emptyTitle: qsTr("No order yet")
         emptyText: qsTr("Drop an order file on this window, or set a folder to watch in Settings.")
         onChosen: id => screen.desk.current = id
-        Layout.preferredWidth: 330
+        Layout.preferredWidth: Theme.touch ? 380 : 330
         Layout.maximumWidth: 420
         Layout.fillHeight: true
     }
@@ -101,6 +115,7 @@ ScreenFrame {
         ChoiceBar {
             id: sheet
 
+            objectName: "sheets"
             name: qsTr("What to look at")
             choices: [qsTr("Plan"), qsTr("Profiles (%1)").arg(detail.preview.profiles.count), qsTr("Pieces (%1)").arg(detail.preview.pieces.count),
                 qsTr("Findings (%1)").arg(detail.preview.findings.count)]
@@ -137,9 +152,26 @@ ScreenFrame {
                 }
             }
 
-            RowsList {
-                name: qsTr("Pieces")
-                model: detail.preview.pieces
+            ColumnLayout {
+                spacing: Theme.gap
+
+                RowsList {
+                    id: marks
+
+                    name: qsTr("Pieces")
+                    model: detail.preview.pieces
+                    onChosen: id => current = id
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                }
+
+                ActionButton {
+                    visible: !screen.desk.currentWaits && marks.model.indexOf(marks.current) >= 0
+                    text: qsTr("Print the label of %1").arg(marks.current)
+                    sign: "orders"
+                    Layout.alignment: Qt.AlignRight
+                    onClicked: label.open()
+                }
             }
 
             FindingsList {

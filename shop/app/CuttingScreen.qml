@@ -29,6 +29,13 @@ ScreenFrame {
         onPicked: folder => screen.shop.papers.printCut(screen.desk.current, folder)
     }
 
+    FolderPicker {
+        id: labels
+
+        title: qsTr("Where to write the remnants' labels")
+        onPicked: folder => screen.shop.papers.printRemnants(folder)
+    }
+
     actions: [
         IconButton {
             visible: screen.desk.current !== ""
@@ -93,6 +100,42 @@ ScreenFrame {
     }
 
     ColumnLayout {
+        visible: screen.desk.toLabel.count > 0
+        spacing: Theme.gap
+        Layout.preferredWidth: 260
+        Layout.maximumWidth: 320
+        Layout.fillHeight: true
+
+        SectionHeader {
+            text: qsTr("Label these now")
+            detail: screen.shop.counted(screen.desk.toLabel.count, "remnant")
+            Layout.fillWidth: true
+        }
+
+        RowsList {
+            name: qsTr("Remnants to label")
+            model: screen.desk.toLabel
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+        }
+
+        ActionButton {
+            text: qsTr("Print their labels")
+            sign: "orders"
+            Layout.fillWidth: true
+            onClicked: labels.open()
+        }
+
+        ActionButton {
+            text: qsTr("They are labelled")
+            sign: "done"
+            kind: ActionButton.Primary
+            Layout.fillWidth: true
+            onClicked: screen.desk.labelled()
+        }
+    }
+
+    ColumnLayout {
         visible: screen.desk.current !== ""
         spacing: Theme.gap
         Layout.fillWidth: true
@@ -150,12 +193,14 @@ ScreenFrame {
         }
 
         RowsList {
+            id: strips
+
             name: qsTr("Strips in cutting order")
             model: screen.desk.strips
             current: screen.desk.currentStrip
             onChosen: id => screen.desk.currentStrip = id
             Layout.fillWidth: true
-            Layout.preferredHeight: Math.min(model.count * Theme.target * 1.25 + 4, 190)
+            Layout.preferredHeight: Math.min(strips.contentHeight + 2, screen.height * 0.3)
         }
     }
 }

@@ -12,11 +12,33 @@ ScreenFrame {
     detail: desk.ready.count > 0 ? qsTr("Folded and waiting for a truck: %1").arg(shop.counted(desk.ready.count, "mark")) : qsTr("Nothing waits for a truck")
     searched: desk.bundles
 
+    actions: [
+        ActionButton {
+            visible: screen.desk.current !== ""
+            text: qsTr("Papers")
+            sign: "orders"
+            onClicked: papers.open()
+        },
+        ActionButton {
+            visible: screen.desk.current !== ""
+            text: qsTr("Write the load list")
+            sign: "send"
+            onClicked: saver.open()
+        }
+    ]
+
     FolderPicker {
         id: papers
 
         title: qsTr("Where to write load list, check sheet and labels")
         onPicked: folder => screen.shop.papers.printLoad(screen.desk.current, folder)
+    }
+
+    FolderPicker {
+        id: label
+
+        title: qsTr("Where to write the label")
+        onPicked: folder => screen.shop.papers.printBundle(screen.desk.current, bundles.current, folder)
     }
 
     FilePicker {
@@ -30,8 +52,8 @@ ScreenFrame {
     ColumnLayout {
         spacing: Theme.gap
         Layout.fillHeight: true
-        Layout.preferredWidth: 330
-        Layout.maximumWidth: 400
+        Layout.preferredWidth: 310
+        Layout.maximumWidth: 360
 
         SectionHeader {
             text: qsTr("Ready")
@@ -82,8 +104,8 @@ ScreenFrame {
         emptySign: "loads"
         emptyTitle: qsTr("No load yet")
         onChosen: id => screen.desk.current = id
-        Layout.preferredWidth: 260
-        Layout.maximumWidth: 320
+        Layout.preferredWidth: 240
+        Layout.maximumWidth: 280
         Layout.fillHeight: true
     }
 
@@ -96,29 +118,26 @@ ScreenFrame {
             text: qsTr("Bundles")
             detail: screen.desk.summary
             Layout.fillWidth: true
-
-            ActionButton {
-                visible: screen.desk.current !== ""
-                text: qsTr("Papers")
-                sign: "orders"
-                onClicked: papers.open()
-            }
-
-            ActionButton {
-                visible: screen.desk.current !== ""
-                text: qsTr("Write the load list")
-                sign: "send"
-                onClicked: saver.open()
-            }
         }
 
         RowsList {
+            id: bundles
+
             name: qsTr("Bundles of the load")
             model: screen.desk.bundles
+            onChosen: id => current = id
             emptySign: "loads"
             emptyTitle: qsTr("Choose a load")
             Layout.fillWidth: true
             Layout.fillHeight: true
+        }
+
+        ActionButton {
+            visible: bundles.model.indexOf(bundles.current) >= 0
+            text: qsTr("Print the label of this bundle")
+            sign: "orders"
+            Layout.alignment: Qt.AlignRight
+            onClicked: label.open()
         }
     }
 }

@@ -200,6 +200,14 @@ ScreenFrame {
                 onToggled: screen.preferences.includedAngles = checked
             }
 
+            SwitchRow {
+                text: qsTr("Cost on confirmations")
+                detail: qsTr("At the shop's rates, which stand under Reference")
+                checked: screen.preferences.costOnConfirmations
+                Layout.fillWidth: true
+                onToggled: screen.preferences.costOnConfirmations = checked
+            }
+
             SectionHeader {
                 text: qsTr("Backup")
                 Layout.fillWidth: true

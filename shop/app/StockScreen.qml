@@ -11,6 +11,7 @@ ScreenFrame {
     title: qsTr("Stock")
     detail: qsTr("%1 on the racks").arg(shop.counted(desk.items.total, "item"))
     searched: desk.items
+    searchHint: qsTr("Label, metal or colour")
 
     actions: [
         ActionButton {
@@ -39,6 +40,13 @@ ScreenFrame {
         title: qsTr("Where to write the stock")
         saves: true
         onPicked: files => screen.desk.exportStock(files[0])
+    }
+
+    FolderPicker {
+        id: label
+
+        title: qsTr("Where to write the label")
+        onPicked: folder => screen.shop.papers.printRemnant(screen.desk.current, folder)
     }
 
     RowsList {
@@ -82,6 +90,14 @@ ScreenFrame {
             visible: text !== ""
             text: screen.desk.reserved === "" ? "" : qsTr("%1 by plans that wait to be cut").arg(screen.desk.reserved)
             Layout.fillWidth: true
+        }
+
+        ActionButton {
+            visible: screen.desk.isRemnant
+            text: qsTr("Print its label")
+            sign: "orders"
+            Layout.fillWidth: true
+            onClicked: label.open()
         }
 
         DutyButton {

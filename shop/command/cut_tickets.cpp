@@ -70,8 +70,9 @@ void print(const storage::Database& database, const storage::StoredPlan& stored,
                               {number, stored.material, picture.names, orders.all(), summary, style},
                               work.printing));
     writePdf(folder, work, "remnants", number, "Remnant labels",
-             print::labelPages(print::remnantLabels(cut.plan, stored.material, work.printing, style),
-                               *work.labels));
+             print::labelPages(
+                 print::remnantLabels(print::keptRemnants(cut.plan, stored.material), work.printing, style),
+                 *work.labels));
 }
 
 } // namespace

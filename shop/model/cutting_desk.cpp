@@ -47,6 +47,7 @@ void CuttingDesk::reload()
 {
     readPlans();
     showRows();
+    showToLabel();
     if (sheets_.indexOf(current_) < 0) {
         current_ = sheets_.idAt(0);
         currentStrip_.clear();
@@ -179,12 +180,13 @@ QString CuttingDesk::remnants() const
     const Sheet* at = sheet();
     if (at == nullptr)
         return {};
+    const Style style = print::fine(shop().style());
     QStringList labels;
     for (const cutting::NewRemnant& remnant : plans_[at->plan].cut.plan.remnants)
         if (remnant.pattern == at->pattern)
             labels.append(tr("%1: %2 × %3")
-                              .arg(shown(remnant.label), shown(write(remnant.width, shop().style())),
-                                   shown(write(remnant.length, shop().style()))));
+                              .arg(shown(remnant.label), shown(write(remnant.width, style)),
+                                   shown(write(remnant.length, style))));
     return labels.isEmpty() ? QString() : tr("Keep and label %1").arg(labels.join(QStringLiteral("; ")));
 }
 
@@ -222,11 +224,19 @@ void CuttingDesk::tick()
         return;
     const std::string plan = plans_[at->plan].id;
     const bool now = !ticked();
-    const bool done = shop().act([&] {
-        if (!storage::tickPattern(shop().database(), plan, at->pattern, now))
-            shop().tellTrouble(
+    bool done = false;
+    shop().act([&] {
+        done = storage::tickPattern(shop().database(), plan, at->pattern, now);
+        if (!done)
+            return shop().tellTrouble(
                 tr("This plan does not wait any more: another station cut it or planned again"));
+        if (now)
+            remnants_.put(at->id, print::keptRemnants(plans_[at->plan].cut.plan, plans_[at->plan].material,
+                                                      at->pattern));
+        else
+            remnants_.drop(at->id);
     });
+    showToLabel();
     if (!done || !now)
         return;
     if (unfinished())
@@ -265,6 +275,17 @@ void CuttingDesk::finishPlan(std::string plan)
     });
 }
 
+void CuttingDesk::labelled()
+{
+    remnants_.clear();
+    showToLabel();
+}
+
+void CuttingDesk::showToLabel()
+{
+    toLabel_.setRows(remnants_.rows(shop()));
+}
+
 void CuttingDesk::setCurrentStrip(const QString& strip)
 {
     if (strip == currentStrip_)
@@ -285,13 +306,19 @@ void CuttingDesk::stripSpoilt()
         part.patterns = ticks->second;
     part.spoilt = {at->pattern, static_cast<std::size_t>(strip)};
     const bool done = shop().act([&] {
+        const Plan& of = plans_[at->plan];
+        const cutting::Plan cut = acts::portionOf(of.cut, part).plan;
+        auto left =
+            print::keptRemnants(cut, of.material, cut.patterns.size() - 1); // the spoilt sheet is its last
         const auto batch = acts::cutPart(shop().database(), plan, part, shop().stamp());
         if (!batch.ok())
             return shop().tellTrouble(batch.errors());
         if (!batch->errors.empty())
             return shop().tellTrouble(batch->errors);
+        remnants_.put(at->id, std::move(left));
         shop().tell(tr("The strip is scrapped; the rest is planned again"));
     });
+    showToLabel();
     if (done && !shop().trouble())
         shop().planCuts([this](const PlanDone& planned) {
             if (planned.planned->complete())

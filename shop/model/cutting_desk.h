@@ -4,6 +4,7 @@
 #include "documents/cut.h"
 #include "measure/result.h"
 #include "picture.h"
+#include "remnants_to_label.h"
 #include "rows_model.h"
 #include "site/job.h"
 #include "storage/shop_state.h"
@@ -28,6 +29,8 @@ class CuttingDesk : public Desk {
     Q_PROPERTY(lapwright::model::RowsModel* sheets READ sheets CONSTANT FINAL)
     /// The strips of the current sheet, in the order they are cut.
     Q_PROPERTY(lapwright::model::RowsModel* strips READ strips CONSTANT FINAL)
+    /// What the sheets cut at this station left, until it has its labels.
+    Q_PROPERTY(lapwright::model::RowsModel* toLabel READ toLabel CONSTANT FINAL)
     Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY currentChanged FINAL)
     /// A strip of the current sheet; empty: none is chosen.
     Q_PROPERTY(QString currentStrip READ currentStrip WRITE setCurrentStrip NOTIFY currentChanged FINAL)
@@ -47,6 +50,8 @@ public:
 
     [[nodiscard]] RowsModel* sheets() { return &sheets_; }
     [[nodiscard]] RowsModel* strips() { return &strips_; }
+    [[nodiscard]] RowsModel* toLabel() { return &toLabel_; }
+    [[nodiscard]] const RemnantsToLabel& remnantsToLabel() const { return remnants_; }
     [[nodiscard]] QString current() const { return current_; }
     void setCurrent(const QString& id);
     [[nodiscard]] QString currentStrip() const { return currentStrip_; }
@@ -70,6 +75,8 @@ public:
     /// One sheet of the current kind is cut, but its chosen strip is spoilt: with what is ticked it counts as
     /// cut, the pieces of the strip are ordered again, and all that is left is planned anew.
     Q_INVOKABLE void stripSpoilt();
+    /// All remnants that lie there have their labels.
+    Q_INVOKABLE void labelled();
 
 signals:
     void currentChanged();
@@ -99,9 +106,12 @@ private:
     [[nodiscard]] const Sheet* sheet() const;
     [[nodiscard]] bool isTicked(const Sheet& sheet) const;
     void finishPlan(std::string plan);
+    void showToLabel();
 
     RowsModel sheets_;
     RowsModel strips_;
+    RowsModel toLabel_;
+    RemnantsToLabel remnants_;
     QString current_;
     QString currentStrip_;
     std::vector<Plan> plans_;

@@ -3,16 +3,18 @@
 #include "acts/checked_plan.h"
 #include "acts/cut_words.h"
 #include "acts/kept_order.h"
+#include "acts/shop_rates.h"
+#include "acts/shop_stock.h"
 #include "acts/words.h"
 #include "documents/shop.h"
-#include "print/confirmation.h"
 #include "print/cut_ticket.h"
 #include "print/layout.h"
-#include "print/load_papers.h"
 #include "print/pdf.h"
 #include "print/piece_labels.h"
 #include "print/quality_sheet.h"
 #include "print/served_orders.h"
+#include "schedule/batch.h"
+#include "schedule/cost.h"
 #include "shop.h"
 #include "storage/document_file.h"
 #include "storage/shop_state.h"
@@ -62,7 +64,7 @@ Papers::Paper Papers::labelsOf(const char* name, const char* title, const std::v
                            : print::labelPages(labels, labelStock(shop_.preferences()->labels(), paper))};
 }
 
-void Papers::write(const QUrl& folder, const std::vector<Paper>& papers)
+bool Papers::write(const QUrl& folder, const std::vector<Paper>& papers)
 {
     const QDir place(folder.toLocalFile());
     const std::string madeAt = QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString();
@@ -73,11 +75,30 @@ void Papers::write(const QUrl& folder, const std::vector<Paper>& papers)
         const QString name = shown(paper.name + ".pdf");
         const auto written = storage::writeDocument(place.filePath(name).toStdString(),
                                                     print::pdfOf(paper.pages, {paper.title, madeAt}));
-        if (!written.ok())
-            return shop_.tellTrouble(written.errors());
+        if (!written.ok()) {
+            shop_.tellTrouble(written.errors());
+            return false;
+        }
         names.append(name);
     }
     shop_.tell(tr("Written to %1: %2").arg(place.path(), names.join(QStringLiteral(", "))));
+    return true;
+}
+
+Result<std::optional<print::Offer>> Papers::offerOf(const pieces::Order& order) const
+{
+    const auto nothing = std::optional<print::Offer>();
+    if (!shop_.preferences()->costOnConfirmations())
+        return nothing;
+    const auto rates = acts::standingRates(shop_.database());
+    if (!rates.ok())
+        return rates.errors();
+    if (!rates->has_value())
+        return nothing;
+    const auto cost = schedule::costOf(order, (*rates)->value);
+    if (!cost.ok())
+        return cost.errors();
+    return std::optional(print::Offer{*cost, (*rates)->value.note});
 }
 
 void Papers::printOrder(const QString& order, const QUrl& folder)
@@ -89,12 +110,31 @@ void Papers::printOrder(const QString& order, const QUrl& folder)
             colours[profile.material.colour] = shop_.colourOf(profile.material.colour);
         const print::Printing now = printing();
         const Style style = shop_.style();
-        write(folder,
-              {paperOf("confirmation", print::confirmation(kept, std::nullopt, now, style), now.paper),
-               paperOf("quality-sheet",
-                       print::qualitySheet(kept, {}, colours, now, style, shop_.preferences()->angles()),
-                       now.paper),
-               labelsOf("piece-labels", "Piece labels", print::pieceLabels(kept, now, style), now.paper)});
+        const auto offer = offerOf(kept);
+        const bool written = write(
+            folder,
+            {paperOf("confirmation",
+                     print::confirmation(kept, offer.ok() ? *offer : std::nullopt, now, style), now.paper),
+             paperOf("quality-sheet",
+                     print::qualitySheet(kept, {}, colours, now, style, shop_.preferences()->angles()),
+                     now.paper),
+             labelsOf("piece-labels", "Piece labels", print::pieceLabels(kept, now, style), now.paper)});
+        if (written && !offer.ok())
+            shop_.tellTrouble(
+                tr("Written, but the confirmation says no cost: %1").arg(shown(offer.errors())));
+    });
+}
+
+void Papers::printMark(const QString& order, const QString& mark, const QUrl& folder)
+{
+    shop_.attempt([&] {
+        const pieces::Order kept = acts::keptOrder(shop_.database(), order.toStdString());
+        const print::Printing now = printing();
+        std::vector<print::Label> labels = print::pieceLabels(kept, now, shop_.style());
+        std::erase_if(labels, [&](const print::Label& label) { return shown(label.mark) != mark; });
+        if (labels.empty())
+            return shop_.tellTrouble(tr("%1 is not in its order any more").arg(mark));
+        write(folder, {labelsOf("piece-label", "Piece label", labels, now.paper)});
     });
 }
 
@@ -122,12 +162,45 @@ void Papers::printCut(const QString& sheet, const QUrl& folder)
         ticket.names = orders.names(cut.problem.blanks);
         write(folder,
               {paperOf("cut-ticket", print::cutTicket(*checked->problem, cut.plan, ticket, now), now.paper),
-               labelsOf("remnant-labels", "Remnant labels",
-                        print::remnantLabels(cut.plan, stored->material, now, ticket.style), now.paper)});
+               labelsOf(
+                   "remnant-labels", "Remnant labels",
+                   print::remnantLabels(print::keptRemnants(cut.plan, stored->material), now, ticket.style),
+                   now.paper)});
     });
 }
 
-void Papers::printLoad(const QString& load, const QUrl& folder)
+void Papers::printRemnants(const QUrl& folder)
+{
+    shop_.attempt([&] {
+        const print::Printing now = printing();
+        write(folder, {labelsOf("remnant-labels", "Remnant labels",
+                                print::remnantLabels(shop_.cutting()->remnantsToLabel().all(), now,
+                                                     print::fine(shop_.style())),
+                                now.paper)});
+    });
+}
+
+void Papers::printRemnant(const QString& key, const QUrl& folder)
+{
+    shop_.attempt([&] {
+        const auto stock = acts::listStock(shop_.database());
+        if (!stock.ok())
+            return shop_.tellTrouble(stock.errors());
+        std::vector<print::KeptRemnant> remnants;
+        for (const acts::StockRow& row : *stock)
+            if (shown(row.item.stock.key) == key && row.item.stock.kind == cutting::StockKind::Remnant)
+                remnants.push_back(
+                    {row.item.stock.key, row.item.stock.width, row.item.stock.length, 1, row.item.material});
+        if (remnants.empty())
+            return shop_.tellTrouble(tr("Remnant %1 is not on the shelf any more").arg(key));
+        const print::Printing now = printing();
+        write(folder, {labelsOf("remnant-labels", "Remnant labels",
+                                print::remnantLabels(remnants, now, print::fine(shop_.style())), now.paper)});
+    });
+}
+
+void Papers::withLoad(const QString& load,
+                      const std::function<void(const schedule::Load&, const print::LoadedOrders&)>& use)
 {
     shop_.attempt([&] {
         const auto document = storage::loadDocument(shop_.database(), load.toStdString());
@@ -139,12 +212,32 @@ void Papers::printLoad(const QString& load, const QUrl& folder)
         const print::LoadedOrders orders =
             print::loadedOrders(acts::keptOrdersOn(shop_.database(), read->value));
         read->value.madeAt = acts::onTheWall(read->value.madeAt);
+        use(read->value, orders);
+    });
+}
+
+void Papers::printLoad(const QString& load, const QUrl& folder)
+{
+    withLoad(load, [&](const schedule::Load& made, const print::LoadedOrders& orders) {
         const print::Printing now = printing();
         const Style style = shop_.style();
-        write(folder, {paperOf("load-list", print::loadList(read->value, orders, now, style), now.paper),
-                       paperOf("check-sheet", print::checkSheet(read->value, orders, now, style), now.paper),
+        write(folder, {paperOf("load-list", print::loadList(made, orders, now, style), now.paper),
+                       paperOf("check-sheet", print::checkSheet(made, orders, now, style), now.paper),
                        labelsOf("bundle-labels", "Bundle labels",
-                                print::bundleLabels(read->value, orders, now, style), now.paper)});
+                                print::bundleLabels(made, orders, now, style), now.paper)});
+    });
+}
+
+void Papers::printBundle(const QString& load, const QString& bundle, const QUrl& folder)
+{
+    withLoad(load, [&](const schedule::Load& made, const print::LoadedOrders& orders) {
+        const print::Printing now = printing();
+        std::vector<print::Label> labels = print::bundleLabels(made, orders, now, shop_.style());
+        // They stand in the order of the bundles.
+        for (std::size_t at = made.bundles.size(); at-- > 0;)
+            if (shown(schedule::blankKey(made.bundles[at].order, made.bundles[at].label)) != bundle)
+                labels.erase(labels.begin() + static_cast<std::ptrdiff_t>(at));
+        write(folder, {labelsOf("bundle-label", "Bundle label", labels, now.paper)});
     });
 }
 

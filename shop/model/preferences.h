@@ -41,6 +41,9 @@ class Preferences : public QObject {
     Q_PROPERTY(Labels labelStock READ labels WRITE setLabels NOTIFY changed FINAL)
     /// Angles are read between the legs rather than as how far a bend turns.
     Q_PROPERTY(bool includedAngles READ includedAngles WRITE setIncludedAngles NOTIFY changed FINAL)
+    /// Confirmations say what the order costs, where the shop keeps its rates.
+    Q_PROPERTY(
+        bool costOnConfirmations READ costOnConfirmations WRITE setCostOnConfirmations NOTIFY changed FINAL)
 
 public:
     enum class Labels { Sheets, Roll100By50, Roll4By2 };
@@ -80,6 +83,12 @@ public:
     void setLabels(Labels labels) { keep("labels", static_cast<int>(labels)); }
     [[nodiscard]] bool includedAngles() const { return settings_.value("included_angles", false).toBool(); }
     void setIncludedAngles(bool included) { keep("included_angles", included); }
+
+    [[nodiscard]] bool costOnConfirmations() const
+    {
+        return settings_.value("cost_on_confirmations", true).toBool();
+    }
+    void setCostOnConfirmations(bool shown) { keep("cost_on_confirmations", shown); }
 
     /// How this person reads measures, in which language, and angles.
     [[nodiscard]] Style style() const;

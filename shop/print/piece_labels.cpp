@@ -51,18 +51,28 @@ std::vector<Label> pieceLabels(const pieces::Order& order, const Printing& print
     return labels;
 }
 
-std::vector<Label> remnantLabels(const cutting::Plan& plan, const site::Material& material,
-                                 const Printing& printing, const Style& style)
+std::vector<KeptRemnant> keptRemnants(const cutting::Plan& plan, const site::Material& material,
+                                      std::optional<std::size_t> pattern)
+{
+    std::vector<KeptRemnant> kept;
+    for (const cutting::NewRemnant& remnant : plan.remnants)
+        if (!pattern || remnant.pattern == *pattern)
+            kept.push_back({remnant.label, remnant.width, remnant.length, remnant.count, material});
+    return kept;
+}
+
+std::vector<Label> remnantLabels(const std::vector<KeptRemnant>& remnants, const Printing& printing,
+                                 const Style& style)
 {
     std::vector<Label> labels;
-    for (const cutting::NewRemnant& remnant : plan.remnants)
+    for (const KeptRemnant& remnant : remnants)
         for (std::int64_t copy = 0; copy < remnant.count; ++copy) {
             Label label;
             label.mark = remnant.label;
             label.beside = spoken("remnant");
             label.where = write(remnant.width, style) + " \xC3\x97 " + write(remnant.length, style);
             label.lines = {spoken("keep: back to the rack")};
-            label.material = materialInWords(material);
+            label.material = materialInWords(remnant.material);
             labels.push_back(label);
         }
     for (std::size_t number = 0; number < labels.size(); ++number)

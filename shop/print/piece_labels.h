@@ -8,6 +8,8 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace lapwright::print {
@@ -17,8 +19,20 @@ namespace lapwright::print {
 [[nodiscard]] std::vector<Label> pieceLabels(const pieces::Order& order, const Printing& printing,
                                              const Style& style);
 
-/// One label for each remnant that a cut plan keeps; without a code, for a remnant belongs to no order.
-[[nodiscard]] std::vector<Label> remnantLabels(const cutting::Plan& plan, const site::Material& material,
+/// A remnant that goes back to the rack.
+struct KeptRemnant {
+    std::string label;
+    Length width, length;
+    std::int64_t count = 1;
+    site::Material material;
+};
+
+/// Those that a cut plan keeps; with `pattern` those alone that this pattern of it leaves.
+[[nodiscard]] std::vector<KeptRemnant> keptRemnants(const cutting::Plan& plan, const site::Material& material,
+                                                    std::optional<std::size_t> pattern = std::nullopt);
+
+/// One label for each remnant; without a code, for a remnant belongs to no order.
+[[nodiscard]] std::vector<Label> remnantLabels(const std::vector<KeptRemnant>& remnants,
                                                const Printing& printing, const Style& style);
 
 /// "revision 2 · printed 2026-11-25 14:05 · label 3 of 85"; `number` counts from 1.

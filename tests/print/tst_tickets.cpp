@@ -106,7 +106,7 @@ private slots:
         Cut one = cut();
         one.plan.remnants = {
             {"R31", 0, std::nullopt, Length(), Length(), Length::inches(20), Length::feet(8), 2}};
-        const auto labels = remnantLabels(one.plan, one.ticket.material, printing(a4Paper), {});
+        const auto labels = remnantLabels(keptRemnants(one.plan, one.ticket.material), printing(a4Paper), {});
         QCOMPARE(labels.size(), std::size_t{2});
         QCOMPARE(labels.back().mark, std::string("R31"));
         QVERIFY(labels.back().foot.find("label 2 of 2") != std::string::npos);
