@@ -1,9 +1,9 @@
 #include "app/self_test.h"
 
-#include "app/overlaps.h"
-#include "app/seen_items.h"
 #include "documents/shop.h"
 #include "look/message_count.h"
+#include "look/overlaps.h"
+#include "look/seen_items.h"
 #include "model/sample_house.h"
 #include "storage/document_file.h"
 
@@ -166,7 +166,8 @@ private:
             const QString name = QString("%1-%2-%3").arg(place, QString(size.name), variant);
             if (image.isNull() || isBlank(image))
                 wrong_ << name + " shows nothing";
-            for (const QString& what : hardToHit(window_) + cutOff(window_) + overlaps(window_))
+            for (const QString& what :
+                 look::hardToHit(window_) + look::cutOff(window_) + look::overlaps(window_))
                 wrong_ << name + ": " + what;
             if (!folder_.isEmpty() && !image.save(QDir(folder_).filePath(name + ".png")))
                 wrong_ << "cannot write " + name + ".png";
@@ -187,7 +188,7 @@ private:
         spoil(place == "misses");
         window_.setProperty("place", ofHouse ? "house" : place == "why" ? "trim" : place);
         settle(window_);
-        for (QQuickItem* item : visibleItems(window_)) {
+        for (QQuickItem* item : look::visibleItems(window_)) {
             if (ofHouse && item->property("showsPhotos").isValid()) {
                 item->setProperty("starting", place == "chains");
                 item->setProperty("showsPhotos", place == "photos");

@@ -86,7 +86,7 @@ T.ItemDelegate {
                 visible: text !== ""
                 text: row.detail
                 level: Words.Small
-                maximumLineCount: 2
+                maximumLineCount: 3
                 color: row.current ? Theme.onSelected : Theme.inkMuted
                 Layout.fillWidth: true
             }
@@ -96,7 +96,7 @@ T.ItemDelegate {
             visible: row.trailing !== "" || row.trailingDetail !== ""
             spacing: 1
             Layout.fillWidth: false
-            Layout.maximumWidth: row.width * 0.55
+            Layout.maximumWidth: row.width * 0.45
 
             Words {
                 text: row.trailing
@@ -110,7 +110,7 @@ T.ItemDelegate {
                 visible: text !== ""
                 text: row.trailingDetail
                 level: Words.Small
-                maximumLineCount: 1
+                maximumLineCount: 2
                 color: row.current ? Theme.onSelected : Theme.inkMuted
                 horizontalAlignment: Text.AlignRight
                 Layout.fillWidth: true

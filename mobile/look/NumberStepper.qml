@@ -45,6 +45,8 @@ FocusScope {
             enabled: stepper.value > stepper.from
             autoRepeat: true
             square: true
+            leftPadding: 0
+            rightPadding: 0
             focusPolicy: Qt.NoFocus
             font.pixelSize: Theme.headingText
             Accessible.name: qsTr("One less")
@@ -75,6 +77,8 @@ FocusScope {
             enabled: stepper.value < stepper.to
             autoRepeat: true
             square: true
+            leftPadding: 0
+            rightPadding: 0
             focusPolicy: Qt.NoFocus
             font.pixelSize: Theme.headingText
             Accessible.name: qsTr("One more")

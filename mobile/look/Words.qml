@@ -1,7 +1,7 @@
 import QtQuick
 import Lapwright.Look
 
-// Text in the sizes of the theme. Wraps; elides only where a single line is asked for.
+// Text in the sizes of the theme. Wraps; what has more lines than it may ends in an ellipsis.
 Text {
     id: words
 
@@ -18,7 +18,7 @@ Text {
     property bool muted: false
 
     color: muted ? Theme.inkMuted : Theme.ink
-    elide: maximumLineCount === 1 ? Text.ElideRight : Text.ElideNone
+    elide: maximumLineCount < 100 ? Text.ElideRight : Text.ElideNone
     font.bold: level === Words.Heading || level === Words.Title || level === Words.Figure
     font.family: Theme.family
     font.pixelSize: [Theme.smallText, Theme.bodyText, Theme.headingText, Theme.titleText, Theme.displayText,

@@ -13,6 +13,7 @@ FocusScope {
     property string emptyTitle: qsTr("Nothing here")
     property string emptyText: ""
     property string emptySign: "trim"
+    readonly property real contentHeight: list.contentHeight
 
     signal chosen(string id)
 

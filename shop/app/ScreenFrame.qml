@@ -11,6 +11,7 @@ FocusScope {
     property string title: ""
     property string detail: ""
     property RowsModel searched: null
+    property string searchHint: qsTr("Mark, house or customer")
     /// The list that the search stands for now: a list that is left shows all its lines again.
     property RowsModel filtered: null
     property alias actions: acts.data
@@ -34,33 +35,47 @@ FocusScope {
     // The desk outlives its screen: what was searched for the last time is not what is searched for now.
     onSearchedChanged: applySearch()
 
-    ColumnLayout {
-        anchors.fill: parent
+    // Anchors, not one layout in another: what wraps here must not make two of them ask each other for ever.
+    Item {
+        id: head
+
+        readonly property bool acting: acts.implicitWidth > 0
+        readonly property real nameWidth: Math.max(name.implicitWidth, Math.min(note.implicitWidth, 300))
+        readonly property real searchWidth: search.visible ? 260 + Theme.space : 0
+        /// The acts have a line of their own where the name would have no room beside them.
+        readonly property bool stacked: acting && nameWidth + searchWidth + acts.implicitWidth + Theme.space > width
+
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.top: parent.top
         anchors.margins: Theme.space
-        spacing: Theme.space * 0.75
+        implicitHeight: stacked ? names.height + Theme.gap + acts.height : Math.max(names.height, acts.height)
 
         RowLayout {
-            spacing: Theme.space
-            Layout.fillWidth: true
+            id: names
 
-            ColumnLayout {
-                spacing: 0
+            width: head.stacked || !head.acting ? head.width : head.width - acts.width - Theme.space
+            spacing: Theme.space
+
+            Column {
                 Layout.fillWidth: true
 
                 Words {
+                    id: name
+
+                    width: parent.width
                     text: frame.title
                     level: Words.Title
-                    maximumLineCount: 1
-                    Layout.fillWidth: true
                     Accessible.role: Accessible.Heading
                 }
 
                 Words {
+                    id: note
+
                     visible: text !== ""
+                    width: parent.width
                     text: frame.detail
                     muted: true
-                    maximumLineCount: 1
-                    Layout.fillWidth: true
                 }
             }
 
@@ -68,26 +83,34 @@ FocusScope {
                 id: search
 
                 visible: frame.searched !== null
-                hint: qsTr("Mark, house or customer")
+                hint: frame.searchHint
                 Layout.preferredWidth: 260
+                Layout.maximumWidth: 260
                 onTextChanged: frame.applySearch()
-            }
-
-            RowLayout {
-                id: acts
-
-                spacing: Theme.gap
-                layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             }
         }
 
         RowLayout {
-            id: body
+            id: acts
 
-            spacing: Theme.space
+            x: Theme.leftHanded && head.stacked ? 0 : head.width - width
+            y: head.stacked ? names.height + Theme.gap : (head.height - height) / 2
+            width: Math.min(implicitWidth, head.width)
+            spacing: Theme.gap
             layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
-            Layout.fillWidth: true
-            Layout.fillHeight: true
         }
+    }
+
+    RowLayout {
+        id: body
+
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.top: head.bottom
+        anchors.bottom: parent.bottom
+        anchors.margins: Theme.space
+        anchors.topMargin: Theme.space * 0.75
+        spacing: Theme.space
+        layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
     }
 }

@@ -10,6 +10,7 @@
 #include <QDir>
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
+#include <QQuickWindow>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTextStream>
@@ -70,7 +71,7 @@ Options read(const QGuiApplication& application)
           "Speaks this language from now on: a code such as es, or the .qm file of a translation "
           "in the making.",
           "LANGUAGE"},
-         {"self-test", "Show every screen once; status 1 if any of them warns."},
+         {"self-test", "Show every screen once; status 1 if any of them warns or cuts words off."},
          {"pictures", "Write a picture of every screen into this folder.", "DIR"}});
     parser.addPositionalArgument("ORDER", "Order files to take in.", "[ORDER...]");
     parser.process(application);
@@ -128,12 +129,17 @@ int run(QGuiApplication& application)
     });
     engine.setInitialProperties({{"shop", QVariant::fromValue(shop->get())}});
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lapwright/Shop/Main.qml")));
-    if (engine.rootObjects().isEmpty())
+    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
+    if (window == nullptr)
         return foundSomething;
     if (!options.files.isEmpty())
         (*shop)->arrivals()->takeFiles(options.files);
-    if (tour)
-        return tour->walk(*engine.rootObjects().constFirst()) ? 0 : foundSomething;
+    if (tour) {
+        const QStringList wrong = tour->walk(*window, **shop);
+        for (const QString& line : wrong)
+            tell(line);
+        return wrong.isEmpty() ? 0 : foundSomething;
+    }
     return QGuiApplication::exec();
 }
 

@@ -1,5 +1,8 @@
 #include "tour.h"
 
+#include "seen_items.h"
+#include "shop.h"
+
 #include <QCoreApplication>
 #include <QDir>
 #include <QElapsedTimer>
@@ -8,7 +11,6 @@
 #include <QVariant>
 
 #include <array>
-#include <cstdio>
 #include <utility>
 
 namespace lapwright::shop_app {
@@ -16,19 +18,27 @@ namespace lapwright::shop_app {
 namespace {
 
 /// How long a screen may settle before its picture is taken, milliseconds.
-constexpr int settle = 250;
+constexpr int settle = 60;
 
-/// How the screens are looked at: at a desk, on a large screen, on a touch panel beside a machine.
+/// How the screens are looked at: at a desk, on a large screen, on a touch panel beside a machine, on an old
+/// laptop.
 struct Sight {
     const char* name;
     int width;
     int height;
-    int scheme; ///< index of the theme
     bool touch;
 };
 
-constexpr std::array sights = {Sight{"1366", 1366, 768, 0, false}, Sight{"1920", 1920, 1080, 1, false},
-                               Sight{"touch", 1280, 800, 3, true}};
+constexpr std::array sights = {Sight{"1366", 1366, 768, false}, Sight{"1920", 1920, 1080, false},
+                               Sight{"touch", 1280, 800, true}, Sight{"small", 1024, 600, false}};
+
+struct Scheme {
+    const char* name;
+    int index;
+};
+
+/// As Settings list them, without "sunlight", which is for outdoors.
+constexpr std::array schemes = {Scheme{"light", 0}, Scheme{"dark", 1}, Scheme{"floor", 3}};
 
 /// "arrivals" of ArrivalsScreen.qml: the same in every language.
 QString nameOf(const QVariantMap& place)
@@ -48,44 +58,94 @@ void letSettle()
 
 Tour::Tour(QString pictures) : pictures_(std::move(pictures)) {}
 
-bool Tour::walk(QObject& window) const
+QStringList Tour::walk(QQuickWindow& window, model::Shop& shop) const
 {
-    auto* shown = qobject_cast<QQuickWindow*>(&window);
-    auto* shop = window.property("shop").value<QObject*>();
-    if (shown == nullptr || shop == nullptr)
-        return false;
-    auto* choices = shop->property("preferences").value<QObject*>();
-    const QVariant scheme = choices->property("scheme"), touch = choices->property("touch");
-    bool every = true;
+    model::Preferences& choices = *shop.preferences();
+    const int before = choices.scheme();
+    const bool touch = choices.touch();
+    QStringList wrong;
     for (const Sight& sight : sights) {
-        choices->setProperty("scheme", sight.scheme);
-        choices->setProperty("touch", sight.touch);
-        shown->resize(sight.width, sight.height);
-        every = visit(*shown, sight.name) && every;
+        choices.setTouch(sight.touch);
+        window.resize(sight.width, sight.height);
+        for (const Scheme& scheme : schemes) {
+            // Words take the same room in every theme: more than one is for the eye alone.
+            if (pictures_.isEmpty() && scheme.index != (sight.touch ? 3 : 0))
+                continue;
+            choices.setScheme(scheme.index);
+            wrong +=
+                visit(window, shop,
+                      QStringLiteral("%1-%2").arg(QLatin1String(sight.name), QLatin1String(scheme.name)));
+        }
     }
-    choices->setProperty("scheme", scheme);
-    choices->setProperty("touch", touch);
-    const QStringList warnings = look::MessageCount::warnings();
-    for (const QString& warning : warnings)
-        std::fprintf(stderr, "%s\n", qPrintable(warning));
-    return every && warnings.isEmpty();
+    choices.setScheme(before);
+    choices.setTouch(touch);
+    return wrong + look::MessageCount::warnings();
 }
 
-bool Tour::visit(QQuickWindow& window, const char* sight) const
+QStringList Tour::visit(QQuickWindow& window, model::Shop& shop, const QString& sight) const
 {
-    bool every = true;
+    QStringList wrong;
     const QVariantList places = window.property("places").toList();
     for (int place = 0; place < places.size(); ++place) {
         QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
-        letSettle();
-        const QImage image = window.grabWindow();
         const QString name = nameOf(places[place].toMap());
-        const QString file =
-            QDir(pictures_).filePath(QStringLiteral("%1-%2.png").arg(name, QLatin1String(sight)));
-        if (image.isNull() || (!pictures_.isEmpty() && !image.save(file)))
-            every = false;
+        wrong += see(window, name + u'-' + sight);
+        if (name == QLatin1String("arrivals"))
+            wrong += visitOrder(window, sight);
+        if (name == QLatin1String("reference"))
+            wrong += visitDrafts(window, *shop.reference(), sight);
     }
-    return every;
+    return wrong;
+}
+
+QStringList Tour::visitOrder(QQuickWindow& window, const QString& sight) const
+{
+    QStringList wrong;
+    for (QQuickItem* item : look::visibleItems(window)) {
+        if (item->objectName() != QLatin1String("sheets"))
+            continue;
+        const QStringList sheets = {"plan", "profiles", "pieces", "findings"};
+        for (int sheet = 1; sheet < sheets.size(); ++sheet) {
+            QMetaObject::invokeMethod(item, "choose", Q_ARG(QVariant, sheet));
+            wrong += see(window, QStringLiteral("arrivals-%1-%2").arg(sheets[sheet], sight));
+        }
+        QMetaObject::invokeMethod(item, "choose", Q_ARG(QVariant, 0));
+        break;
+    }
+    return wrong;
+}
+
+QStringList Tour::visitDrafts(QQuickWindow& window, model::ReferenceShelf& shelf, const QString& sight) const
+{
+    QStringList wrong;
+    const QStringList kinds = {"machine", "trim", "rules", "floor", "rates"};
+    for (int kind = 0; kind < kinds.size(); ++kind) {
+        shelf.setKind(kind);
+        wrong += see(window, QStringLiteral("reference-%1-%2").arg(kinds[kind], sight));
+        shelf.edit();
+        if (!shelf.draft()->open())
+            wrong << kinds[kind] + QStringLiteral(" does not open to be changed");
+        wrong += see(window, QStringLiteral("reference-%1-fields-%2").arg(kinds[kind], sight));
+        shelf.draft()->leave();
+    }
+    shelf.setKind(0);
+    return wrong;
+}
+
+QStringList Tour::see(QQuickWindow& window, const QString& name) const
+{
+    letSettle();
+    window.grabWindow(); // rows of lists that this frame makes get their sizes before the next
+    letSettle();
+    const QImage image = window.grabWindow();
+    QStringList wrong;
+    if (image.isNull())
+        wrong << name + QStringLiteral(" shows nothing");
+    for (const QString& what : look::cutOff(window) + look::overlaps(window))
+        wrong << name + QStringLiteral(": ") + what;
+    if (!pictures_.isEmpty() && !image.save(QDir(pictures_).filePath(name + QStringLiteral(".png"))))
+        wrong << QStringLiteral("cannot write %1.png").arg(name);
+    return wrong;
 }
 
 } // namespace lapwright::shop_app

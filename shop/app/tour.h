@@ -3,25 +3,36 @@
 #include "message_count.h"
 
 #include <QString>
+#include <QStringList>
 
-class QObject;
 class QQuickWindow;
+
+namespace lapwright::model {
+class ReferenceShelf;
+class Shop;
+} // namespace lapwright::model
 
 namespace lapwright::shop_app {
 
-/// Shows every screen once, keeps pictures of them, and knows whether Qt warned of anything meanwhile. One at
-/// a time: it listens to Qt's messages as long as it lives.
+/// Shows every screen at every size, keeps pictures of them, and knows what a person could not read there and
+/// whether Qt warned of anything meanwhile. One at a time: it listens to Qt's messages as long as it lives.
 class Tour {
 public:
     /// `pictures` is the folder for the pictures; empty: none are kept.
     explicit Tour(QString pictures);
 
-    /// True if every screen showed and nothing warned; what did is written to standard error.
-    [[nodiscard]] bool walk(QObject& window) const;
+    /// What is wrong, a line each: a screen that does not show, a picture that could not be kept, words that
+    /// are cut off or lie on others, what Qt warned of.
+    [[nodiscard]] QStringList walk(QQuickWindow& window, model::Shop& shop) const;
 
 private:
-    /// False if a screen does not show or its picture could not be kept.
-    [[nodiscard]] bool visit(QQuickWindow& window, const char* sight) const;
+    [[nodiscard]] QStringList visit(QQuickWindow& window, model::Shop& shop, const QString& sight) const;
+    /// The other sheets of the order that Arrivals shows.
+    [[nodiscard]] QStringList visitOrder(QQuickWindow& window, const QString& sight) const;
+    /// Each kind of reference data, and a document of it open to be changed.
+    [[nodiscard]] QStringList visitDrafts(QQuickWindow& window, model::ReferenceShelf& shelf,
+                                          const QString& sight) const;
+    [[nodiscard]] QStringList see(QQuickWindow& window, const QString& name) const;
 
     look::MessageCount counting_;
     QString pictures_;

@@ -35,14 +35,24 @@ QString machineName(const schedule::ScheduleRecord& record, const std::string& i
     return shown(id);
 }
 
-Row rowOf(const schedule::ScheduleRecord& record, const schedule::RecordedTask& task)
+/// The time alone where the day is said already.
+QString when(schedule::Moment moment, const std::optional<schedule::Date>& day)
+{
+    return day && schedule::dateOf(moment) == *day
+               ? shown(schedule::writeTimeOfDay(schedule::timeOfDay(moment)))
+               : said(schedule::inWords(moment));
+}
+
+/// `day`: the row stands under this day.
+Row rowOf(const schedule::ScheduleRecord& record, const schedule::RecordedTask& task,
+          const std::optional<schedule::Date>& day)
 {
     Row row;
     row.id = shown(task.key);
     row.title = said(task.name);
     row.detail = task.late.empty() ? machineName(record, task.machine) : said(task.late);
-    row.trailing = said(schedule::inWords(task.start));
-    row.trailingDetail = ScheduleDesk::tr("to %1").arg(said(schedule::inWords(task.end)));
+    row.trailing = when(task.start, day);
+    row.trailingDetail = ScheduleDesk::tr("to %1").arg(when(task.end, day));
     row.sign = task.pinned ? QStringLiteral("hold") : task.late.empty() ? QString() : QStringLiteral("warns");
     return row;
 }
@@ -112,7 +122,7 @@ void ScheduleDesk::showLateTasks()
         for (const schedule::RecordedTask& task : record_->tasks) {
             if (task.late.empty())
                 continue;
-            Row row = rowOf(*record_, task);
+            Row row = rowOf(*record_, task, std::nullopt);
             row.trailingDetail =
                 task.due ? tr("due %1").arg(said(schedule::inWords(*task.due))) : row.trailingDetail;
             row.trailing = tr("done %1").arg(said(schedule::inWords(task.end)));
@@ -174,7 +184,7 @@ void ScheduleDesk::showDay()
         shown_.style = shop().style();
         for (const schedule::RecordedTask& task : record_->tasks)
             if (worksOn(task, *day))
-                rows.append(rowOf(*record_, task));
+                rows.append(rowOf(*record_, task, *day));
     }
     tasks_.setRows(rows);
     if (tasks_.indexOf(currentTask_) < 0)

@@ -3,9 +3,9 @@
 // costs the GUI thread in a job of 1 000 runs, and the longest frame while its list, plan and 10 000 jobs are
 // scrolled. Wall time, best run in a quiet machine: QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 // bench_field; with --adding only what one more run costs, for a profiler.
-#include "app/seen_items.h"
 #include "app/window.h"
 #include "documents/job.h"
+#include "look/seen_items.h"
 #include "model/field_app.h"
 #include "picture_canvas.h"
 #include "site/editing.h"
@@ -192,8 +192,8 @@ void printFrames(const char* what, QQuickWindow& window, int count, const std::f
 
 QQuickItem* listNamed(const QQuickWindow& window, const QString& name)
 {
-    for (QQuickItem* item : visibleItems(window))
-        if (item->inherits("QQuickListView") && spokenName(item) == name)
+    for (QQuickItem* item : look::visibleItems(window))
+        if (item->inherits("QQuickListView") && look::spokenName(item) == name)
             return item;
     return nullptr;
 }
@@ -259,7 +259,7 @@ void printLargeJob(QQuickWindow& window)
     QQuickItem* runs = listNamed(window, "Runs");
     printFrames("scrolling the runs of a 1 000-run job", window, 300,
                 [runs](int i) { runs->setProperty("contentX", 120.0 * i); });
-    const std::vector<QQuickItem*> items = visibleItems(window);
+    const std::vector<QQuickItem*> items = look::visibleItems(window);
     const auto plan = std::find_if(items.begin(), items.end(), [](const QQuickItem* item) {
         return qobject_cast<const look::PictureCanvas*>(item) != nullptr;
     });

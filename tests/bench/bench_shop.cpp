@@ -1,7 +1,9 @@
 // Guards nothing by itself: prints how long the shop's window takes to its first frame beside a minimal
-// window of the same toolkit, how long each screen takes to show over a history of 50 000 orders, and the
-// longest time the window stands still while a plan of 20 000 pieces is made. Ends with 1 over 1.8 times the
-// minimal window, 150 ms for a screen, 33 ms of standing still. Usage: bench_shop [ORDERS [PIECES]]
+// window of the same toolkit, how long each screen takes to show over a history of 50 000 orders, how long a
+// key of a search, the longest frame while a list of more than 10 000 lines is scrolled, and the longest time
+// the window stands still while a plan of 20 000 pieces is made. Ends with 1 over 1.8 times the minimal
+// window, 150 ms for a screen, 33 ms for a key, a frame or of standing still. Usage: bench_shop [ORDERS
+// [PIECES]]
 #include "acts/identity.h"
 #include "acts/incoming.h"
 #include "documents/order.h"
@@ -18,6 +20,7 @@
 #include <QGuiApplication>
 #include <QProcess>
 #include <QQmlApplicationEngine>
+#include <QQuickItem>
 #include <QQuickWindow>
 #include <QTemporaryDir>
 #include <QTimer>
@@ -190,6 +193,74 @@ bool printScreens(Shop& shop, QQuickWindow& window)
     return good;
 }
 
+QQuickItem* named(QQuickItem* item, const QString& name)
+{
+    if (item->property("name").toString() == name)
+        return item;
+    for (QQuickItem* child : item->childItems())
+        if (QQuickItem* found = named(child, name))
+            return found;
+    return nullptr;
+}
+
+/// The list view of the RowsList of that name; nullptr if the screen has none.
+QQuickItem* listOf(QQuickWindow& window, const QString& name)
+{
+    QQuickItem* rows = named(window.contentItem(), name);
+    if (rows != nullptr)
+        for (QQuickItem* child : rows->childItems())
+            if (child->inherits("QQuickListView"))
+                return child;
+    return nullptr;
+}
+
+/// The pieces of the largest batch, scrolled by most of a page a frame.
+bool printScroll(Shop& shop, QQuickWindow& window)
+{
+    QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, 1));
+    waitForFrame(window);
+    QQuickItem* list = listOf(window, "Pieces of the batch");
+    if (list == nullptr)
+        return false;
+    double longest = 0.0, sum = 0.0;
+    constexpr int frames = 200;
+    for (int frame = 0; frame < frames; ++frame) {
+        QElapsedTimer timer;
+        timer.start();
+        list->setProperty("contentY", frame * list->height() * 0.7);
+        waitForFrame(window);
+        const double milliseconds = static_cast<double>(timer.nsecsElapsed()) / 1e6;
+        longest = std::max(longest, milliseconds);
+        sum += milliseconds;
+    }
+    std::printf("a list of %d lines: %.1f ms a frame, %.1f ms at most\n", shop.batches()->pieces()->count(),
+                sum / frames, longest);
+    return longest <= 33.0;
+}
+
+/// What one key of a search costs the window.
+bool printSearch(Shop& shop, QQuickWindow& window)
+{
+    QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, 0));
+    waitForFrame(window);
+    double longest = 0.0;
+    for (const char* typed : {"h", "ho", "hou", "hous", "house", "house 4", "house 49"}) {
+        QElapsedTimer timer;
+        timer.start();
+        shop.arrivals()->orders()->setSearch(QString(typed));
+        waitForFrame(window);
+        longest = std::max(longest, static_cast<double>(timer.nsecsElapsed()) / 1e6);
+    }
+    QElapsedTimer timer;
+    timer.start();
+    shop.arrivals()->searchHistory();
+    waitForFrame(window);
+    std::printf("a key of a search: %.1f ms at most, then %.1f ms through the history\n", longest,
+                static_cast<double>(timer.nsecsElapsed()) / 1e6);
+    shop.arrivals()->orders()->setSearch({});
+    return longest <= 33.0;
+}
+
 /// The longest time between two turns of the event loop while a plan is made.
 bool printStall(Shop& shop, QQuickWindow& window)
 {
@@ -249,6 +320,8 @@ int main(int argc, char** argv)
         return 3;
     std::printf("%d orders delivered, %d open\n", orders, houses);
     good = printScreens(*shop, *window) && good;
+    good = printSearch(*shop, *window) && good;
+    good = printScroll(*shop, *window) && good;
     good = printStall(*shop, *window) && good;
     return good ? 0 : 1;
 }

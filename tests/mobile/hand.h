@@ -1,9 +1,9 @@
 #pragma once
 
-#include "app/seen_items.h"
 #include "app/window.h"
 #include "documents/shop.h"
 #include "look/message_count.h"
+#include "look/seen_items.h"
 #include "mobile/tablet_at.h"
 #include "storage/document_file.h"
 
@@ -36,12 +36,12 @@ struct Hand {
     {
         const bool begins = name.endsWith('*');
         QQuickItem* found = nullptr;
-        for (QQuickItem* item : visibleItems(*window)) {
-            const QString own = spokenName(item);
+        for (QQuickItem* item : look::visibleItems(*window)) {
+            const QString own = look::spokenName(item);
             if (own.isEmpty() || item->inherits("QQuickText") ||
                 !(begins ? own.startsWith(name.chopped(1)) : own == name))
                 continue;
-            if (isPressable(item))
+            if (look::isPressable(item))
                 return item;
             found = found == nullptr ? item : found;
         }

@@ -220,9 +220,9 @@ void FieldDay::everythingToTapIsLargeAndNamed()
     hand.window->resize(size);
     hand.window->setProperty("place", place);
     QTest::qWait(150);
-    QCOMPARE(hardToHit(*hand.window), QStringList());
-    const std::vector<QQuickItem*> items = visibleItems(*hand.window);
-    QVERIFY(std::count_if(items.begin(), items.end(), isPressable) >= 5);
+    QCOMPARE(look::hardToHit(*hand.window), QStringList());
+    const std::vector<QQuickItem*> items = look::visibleItems(*hand.window);
+    QVERIFY(std::count_if(items.begin(), items.end(), look::isPressable) >= 5);
 }
 
 QTEST_MAIN(FieldDay)

@@ -133,7 +133,7 @@ void FieldTrouble::aChangedOrderSaysWhatChanged()
     const QModelIndex change = hand.app.order()->changes()->index(0);
     const QString words = QString("%1: %2").arg(change.data(ChoiceList::WordsRole).toString(),
                                                 change.data(ChoiceList::DetailRole).toString());
-    const std::vector<QQuickItem*> items = visibleItems(*hand.window);
+    const std::vector<QQuickItem*> items = look::visibleItems(*hand.window);
     QVERIFY2(std::any_of(items.begin(), items.end(),
                          [&](const QQuickItem* item) { return item->property("text").toString() == words; }),
              qPrintable(words));

@@ -1,4 +1,4 @@
-#include "app/overlaps.h"
+#include "look/overlaps.h"
 
 #include <QQmlComponent>
 #include <QQmlEngine>
@@ -7,7 +7,7 @@
 
 #include <memory>
 
-using namespace lapwright::field;
+using namespace lapwright::look;
 
 /// Guards: that the self-test sees what lies over something else, and nothing else.
 class Overlaps : public QObject {

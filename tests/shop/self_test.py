@@ -1,5 +1,5 @@
 """Guards: lapwright-shop shows every screen, empty and with a shop's work in every state, and
-Qt warns of nothing; an order handed to it is taken in.
+Qt warns of nothing, no word is cut off or lies on another; an order handed to it is taken in.
 self_test.py LAPWRIGHT LAPWRIGHT_SHOP DEMO [--language LANGUAGE] [PICTURES]: with PICTURES the pictures of the screens
 are kept there."""
 import argparse

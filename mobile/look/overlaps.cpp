@@ -1,12 +1,12 @@
-#include "app/overlaps.h"
+#include "overlaps.h"
 
-#include "app/seen_items.h"
+#include "seen_items.h"
 
 #include <QColor>
 
 #include <algorithm>
 
-namespace lapwright::field {
+namespace lapwright::look {
 
 namespace {
 
@@ -113,4 +113,4 @@ QStringList overlaps(const QQuickWindow& window)
     return found;
 }
 
-} // namespace lapwright::field
+} // namespace lapwright::look

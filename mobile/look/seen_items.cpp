@@ -1,8 +1,8 @@
-#include "app/seen_items.h"
+#include "seen_items.h"
 
 #include <QAccessible>
 
-namespace lapwright::field {
+namespace lapwright::look {
 
 namespace {
 
@@ -121,17 +121,22 @@ bool isWhole(const QQuickItem& text, const QQuickWindow& window)
     return scrollsSideways(text) || (seen.left() >= -hair && seen.right() <= window.width() + hair);
 }
 
+QString wordsOf(const QQuickItem& item)
+{
+    return item.inherits("QQuickText") ? item.property("text").toString() : QString();
+}
+
 } // namespace
 
 QStringList cutOff(const QQuickWindow& window)
 {
     QStringList cut;
     for (QQuickItem* item : visibleItems(window)) {
-        const QString words = item->inherits("QQuickText") ? item->property("text").toString() : QString();
+        const QString words = wordsOf(*item);
         if (!words.isEmpty() && takesRoom(*item) && !isWhole(*item, window))
             cut << QString("\"%1\" is cut off").arg(words);
     }
     return cut;
 }
 
-} // namespace lapwright::field
+} // namespace lapwright::look

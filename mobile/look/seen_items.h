@@ -6,8 +6,8 @@
 
 #include <vector>
 
-/// What a person sees and hears of a window, for the self-test and the tests.
-namespace lapwright::field {
+/// What a person sees and hears of a window, for the self-tests of both apps and the tests.
+namespace lapwright::look {
 
 /// Smallest side of what is to be hit with a glove: 9 mm at 160 dpi, in device-independent pixels.
 inline constexpr double leastTouch = 48.0;
@@ -29,4 +29,4 @@ inline constexpr double leastTouch = 48.0;
 /// the room they have, or beyond the sides of the window where nothing scrolls sideways.
 [[nodiscard]] QStringList cutOff(const QQuickWindow& window);
 
-} // namespace lapwright::field
+} // namespace lapwright::look
