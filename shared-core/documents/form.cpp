@@ -141,7 +141,7 @@ private:
                 addMembers(*member.node, *value, field.pointer, depth + 1);
         } else if (value != nullptr && value->is_object()) {
             field.kind = Kind::Part;
-            addUnknown(std::move(field), *value);
+            addUnknown(field, *value);
         }
     }
 
@@ -159,7 +159,7 @@ private:
     }
 
     /// A part of which the schema says nothing but that it may stand there: a slope.
-    void addUnknown(FormField heading, const OrderedJson& object)
+    void addUnknown(const FormField& heading, const OrderedJson& object)
     {
         fields.push_back(heading);
         for (const auto& [name, value] : object.items()) {
@@ -260,7 +260,7 @@ const SchemaNode* nodeAt(const SchemaNode& root, const std::string& pointer)
 
 Result<std::vector<FormField>> formOf(std::string_view schemaFile, std::string_view document)
 {
-    const auto schema = Schema::embedded(schemaFile);
+    const Result<Schema>& schema = Schema::embedded(schemaFile);
     if (!schema.ok())
         return schema.errors();
     const auto read = parseOrdered(document);
@@ -273,7 +273,7 @@ Result<std::vector<FormField>> formOf(std::string_view schemaFile, std::string_v
 
 Result<std::string> withMore(std::string_view schemaFile, std::string_view document, const FormField& heading)
 {
-    const auto schema = Schema::embedded(schemaFile);
+    const Result<Schema>& schema = Schema::embedded(schemaFile);
     if (!schema.ok())
         return schema.errors();
     auto read = parseOrdered(document);

@@ -1,7 +1,6 @@
 import QtQuick
-import QtQuick.Dialogs
 
-// A file dialog that is only made when it is asked for.
+// Asks for a file. The dialog, and the module it comes from, are only loaded when it is asked for.
 Loader {
     id: picker
 
@@ -13,19 +12,17 @@ Loader {
     signal picked(var files)
 
     function open() {
-        active = true;
-        (item as FileDialog).open();
+        setSource("FileAsker.qml", {asker: picker});
     }
 
-    active: false
+    function answer(files) {
+        picked(files);
+        close();
+    }
+
+    function close() {
+        source = "";
+    }
+
     visible: false
-
-    sourceComponent: FileDialog {
-        title: picker.title
-        fileMode: picker.saves ? FileDialog.SaveFile : picker.several ? FileDialog.OpenFiles : FileDialog.OpenFile
-        defaultSuffix: picker.ending
-        // An order comes alone, or with its photos in one ZIP.
-        nameFilters: [picker.ending === "json" && !picker.saves ? qsTr("Lapwright documents (*.json *.zip)") : qsTr("Lapwright (*.%1)").arg(picker.ending), qsTr("All files (*)")]
-        onAccepted: picker.picked(picker.saves ? [selectedFile] : selectedFiles)
-    }
 }

@@ -1,7 +1,6 @@
 import QtQuick
-import QtQuick.Dialogs
 
-// A dialog for a folder, only made when it is asked for.
+// Asks for a folder. The dialog, and the module it comes from, are only loaded when it is asked for.
 Loader {
     id: picker
 
@@ -10,15 +9,17 @@ Loader {
     signal picked(url folder)
 
     function open() {
-        active = true;
-        (item as FolderDialog).open();
+        setSource("FolderAsker.qml", {asker: picker});
     }
 
-    active: false
+    function answer(folder) {
+        picked(folder);
+        close();
+    }
+
+    function close() {
+        source = "";
+    }
+
     visible: false
-
-    sourceComponent: FolderDialog {
-        title: picker.title
-        onAccepted: picker.picked(selectedFolder)
-    }
 }

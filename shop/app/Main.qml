@@ -23,10 +23,18 @@ Window {
         {name: qsTr("Settings"), sign: "settings", source: "SettingsScreen.qml", desk: null}
     ]
     readonly property bool portrait: height > width
+    /// The first screen stands there: the window shows before it, and from then on screens come at once.
+    property bool ready: false
+    /// Where somebody went before that.
+    property int wanted: 0
 
     function go(index) {
         if (index < 0 || index >= places.length)
             return;
+        if (!ready) {
+            wanted = index;
+            return;
+        }
         const before = places[place].desk;
         const next = places[index].desk;
         if (before && before !== next)
@@ -45,7 +53,7 @@ Window {
     color: Theme.ground
     visible: true
 
-    Component.onCompleted: go(0)
+    Component.onCompleted: screen.setSource(places[0].source, {shop: window.shop})
 
     Binding {
         target: Theme
@@ -132,11 +140,21 @@ Window {
             Loader {
                 id: screen
 
+                asynchronous: !window.ready
                 focus: true
                 Layout.fillWidth: true
                 Layout.fillHeight: true
 
-                onLoaded: forceActiveFocus()
+                onLoaded: {
+                    forceActiveFocus();
+                    if (window.ready)
+                        return;
+                    window.ready = true;
+                    if (window.wanted === 0)
+                        window.places[0].desk.active = true;
+                    else
+                        window.go(window.wanted);
+                }
             }
 
             MessageBar {

@@ -63,6 +63,8 @@ QStringList Tour::walk(QQuickWindow& window, model::Shop& shop) const
     model::Preferences& choices = *shop.preferences();
     const int before = choices.scheme();
     const bool touch = choices.touch();
+    while (!window.property("ready").toBool())
+        letSettle();
     QStringList wrong;
     for (const Sight& sight : sights) {
         choices.setTouch(sight.touch);

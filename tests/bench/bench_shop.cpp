@@ -75,8 +75,8 @@ void waitForFrame(QQuickWindow& window)
 /// A program of its own: shows a window and says how many milliseconds after its begin it had painted.
 int showFrame(const QElapsedTimer& sinceBegin, const QString& what)
 {
-    QQmlApplicationEngine engine;
     std::unique_ptr<Shop> shop;
+    QQmlApplicationEngine engine;
     QQuickWindow* window = nullptr;
     if (what == "minimal") {
         engine.loadData(minimalWindow);
@@ -89,28 +89,42 @@ int showFrame(const QElapsedTimer& sinceBegin, const QString& what)
     if (window == nullptr)
         return 3;
     waitForFrame(*window);
-    std::printf("%lld\n", static_cast<long long>(sinceBegin.elapsed()));
+    const qint64 first = sinceBegin.elapsed();
+    while (shop && !window->property("ready").toBool())
+        waitForFrame(*window);
+    if (shop)
+        waitForFrame(*window);
+    std::printf("%lld %lld\n", static_cast<long long>(first), static_cast<long long>(sinceBegin.elapsed()));
     return 0;
 }
 
-double bestFrame(const QString& what)
+/// Milliseconds to the first frame, and to that with the first screen in it.
+struct Frames {
+    double first = 1e9;
+    double screen = 1e9;
+};
+
+Frames bestFrames(const QString& what)
 {
-    double best = 1e9;
+    Frames best;
     for (int trial = 0; trial < 7; ++trial) {
         QProcess program;
         program.start(QCoreApplication::applicationFilePath(), {"--frame", what});
         program.waitForFinished(120'000);
-        best = std::min(best, program.readAllStandardOutput().trimmed().toDouble());
+        const QList<QByteArray> said = program.readAllStandardOutput().simplified().split(' ');
+        best.first = std::min(best.first, said.value(0).toDouble());
+        best.screen = std::min(best.screen, said.value(1).toDouble());
     }
     return best;
 }
 
 bool printFrames(const QString& folder)
 {
-    const double minimal = bestFrame("minimal"), shop = bestFrame(folder);
-    std::printf("first frame: minimal window %.0f ms, the shop %.0f ms, ratio %.2f\n", minimal, shop,
-                shop / minimal);
-    return shop <= 1.8 * minimal;
+    const Frames minimal = bestFrames("minimal"), shop = bestFrames(folder);
+    std::printf(
+        "first frame: minimal window %.0f ms, the shop %.0f ms, ratio %.2f; with its first screen %.0f ms\n",
+        minimal.first, shop.first, shop.first / minimal.first, shop.screen);
+    return shop.first <= 1.8 * minimal.first;
 }
 
 storage::IncomingOrder shortOrder(int number)
@@ -183,11 +197,15 @@ bool printScreens(Shop& shop, QQuickWindow& window)
             timer.start();
             QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
             waitForFrame(window);
+            const double first = static_cast<double>(timer.nsecsElapsed()) / 1e6;
+            while (shop.batches()->reading())
+                QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+            waitForFrame(window);
             const double milliseconds = static_cast<double>(timer.nsecsElapsed()) / 1e6;
             if (round == 0)
                 continue;
-            std::printf("%-12s %8.1f ms\n", qPrintable(places[place].toMap().value("name").toString()),
-                        milliseconds);
+            std::printf("%-12s %8.1f ms, first frame %.1f ms\n",
+                        qPrintable(places[place].toMap().value("name").toString()), milliseconds, first);
             good = good && milliseconds <= 150.0;
         }
     return good;
@@ -318,6 +336,8 @@ int main(int argc, char** argv)
     QQuickWindow* window = windowOf(*shop, engine);
     if (window == nullptr)
         return 3;
+    while (!window->property("ready").toBool())
+        waitForFrame(*window);
     std::printf("%d orders delivered, %d open\n", orders, houses);
     good = printScreens(*shop, *window) && good;
     good = printSearch(*shop, *window) && good;

@@ -77,7 +77,8 @@ inline QQuickWindow* windowOf(Shop& shop, QQmlApplicationEngine& engine)
         return nullptr;
     auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
     window->requestActivate();
-    return QTest::qWaitForWindowActive(window) ? window : nullptr;
+    const auto isReady = [window] { return window->property("ready").toBool(); };
+    return QTest::qWaitForWindowActive(window) && QTest::qWaitFor(isReady, longest) ? window : nullptr;
 }
 
 /// The control of that name, or of that object name, below `item`; nullptr if there is none.
