@@ -38,8 +38,8 @@ ScreenFrame {
             current: screen.desk.current
             focus: true
             emptySign: "batches"
-            emptyTitle: qsTr("Everything is cut")
-            emptyText: qsTr("Pieces of new orders and remakes gather here.")
+            emptyTitle: screen.desk.reading ? qsTr("Reading what is to be cut") : qsTr("Everything is cut")
+            emptyText: screen.desk.reading ? "" : qsTr("Pieces of new orders and remakes gather here.")
             onChosen: id => screen.desk.current = id
             Layout.fillWidth: true
             Layout.fillHeight: true

@@ -7,10 +7,14 @@
 #include "acts/words.h"
 #include "schedule/batch.h"
 #include "shop.h"
+#include "storage/database.h"
+#include "storage/lists.h"
 #include "storage/shop_state.h"
 #include "text.h"
 
 #include <algorithm>
+#include <exception>
+#include <memory>
 #include <set>
 #include <utility>
 
@@ -18,26 +22,8 @@ namespace lapwright::model {
 
 namespace {
 
-QString keyOf(const site::Material& material)
-{
-    return shown(material.metal + "/" + material.gauge + "/" + material.colour);
-}
-
-site::Material materialOf(const storage::PieceToCut& piece)
-{
-    const storage::OrderedPiece& ordered = piece.piece.piece;
-    return {ordered.metal, ordered.gauge, ordered.colour};
-}
-
-QString idOf(const storage::PieceToCut& piece)
-{
-    return shown(schedule::blankKey(piece.piece.order, piece.piece.piece.mark));
-}
-
-bool isHeld(const storage::PieceToCut& piece)
-{
-    return piece.orderHeld || piece.pieceHeld;
-}
+/// So many pieces are read and written down within a frame; more are read beside the window.
+constexpr std::int64_t mostAtOnce = 2'000;
 
 Row findingRow(int number, const std::string& place, const std::string& text)
 {
@@ -63,16 +49,74 @@ std::string nameOf(const schedule::Batch& batch, const std::string& blankKey)
 
 Batches::Batches(Shop& shop) : Desk(shop) {}
 
+Batches::~Batches()
+{
+    if (reader_.joinable())
+        reader_.join();
+}
+
 void Batches::reload()
 {
-    toCut_ = storage::piecesToCut(shop().database());
-    readPlans();
+    if (reading_) {
+        again_ = true;
+        return;
+    }
+    const auto counts = storage::shopCounts(shop().database());
+    if (counts.of(schedule::PieceState::Ordered) > mostAtOnce)
+        return readBeside();
+    take(readBatches(shop().database(), read_.waiting, shop().style()));
+}
+
+Result<BatchesRead> Batches::readApart(const std::string& address, const std::set<std::string>& known,
+                                       const Style& style)
+{
+    try {
+        const auto database = storage::Database::open(address, storage::WhenMissing::Refuse);
+        if (!database.ok())
+            return database.errors();
+        return readBatches(*database, known, style);
+    } catch (const std::exception& failure) {
+        return Error{"", failure.what(), "a database that can be read"};
+    }
+}
+
+void Batches::readBeside()
+{
+    if (reader_.joinable())
+        reader_.join();
+    reading_ = true;
+    again_ = false;
+    emit currentChanged();
+    reader_ = std::thread(
+        [this, address = shop().databasePath().toStdString(), known = read_.waiting, style = shop().style()] {
+            const auto read = std::make_shared<Result<BatchesRead>>(readApart(address, known, style));
+            QMetaObject::invokeMethod(
+                this, [this, read] { finishReading(*read); }, Qt::QueuedConnection);
+        });
+}
+
+void Batches::finishReading(Result<BatchesRead>& read)
+{
+    reading_ = false;
+    if (read.ok())
+        take(*std::move(read));
+    else
+        shop().tellTrouble(read.errors());
+    if (again_)
+        noteChange();
+}
+
+void Batches::take(BatchesRead read)
+{
+    plans_.merge(read.plans);
+    std::erase_if(plans_, [&read](const auto& plan) { return read.waiting.count(plan.first) == 0; });
+    read_ = std::move(read);
     std::set<site::Material> open;
-    for (const storage::PieceToCut& piece : toCut_)
+    for (const storage::PieceToCut& piece : read_.toCut)
         open.insert(materialOf(piece));
     QList<Row> rows;
     for (const site::Material& material : open)
-        rows.append(rowOf(material, keyOf(material)));
+        rows.append(rowOf(material, batchId(material)));
     batches_.setRows(rows);
     if (batches_.indexOf(current_) < 0)
         current_ = batches_.idAt(0);
@@ -80,24 +124,11 @@ void Batches::reload()
     emit currentChanged();
 }
 
-void Batches::readPlans()
-{
-    const auto known = std::exchange(plans_, {});
-    metals_.clear();
-    for (const storage::StoredPlan& stored : storage::waitingPlans(shop().database())) {
-        metals_[stored.id] = stored.material;
-        if (const auto same = known.find(stored.id); same != known.end())
-            plans_.insert(*same);
-        else if (auto read = documents::readCutPlan(stored.document); read.ok())
-            plans_.emplace(stored.id, std::move(read->value));
-    }
-}
-
 Row Batches::rowOf(const site::Material& material, const QString& id) const
 {
     std::int64_t toCut = 0, held = 0, planned = 0;
     std::string earliest;
-    for (const storage::PieceToCut& piece : toCut_) {
+    for (const storage::PieceToCut& piece : read_.toCut) {
         if (materialOf(piece) != material)
             continue;
         (isHeld(piece) ? held : toCut) += piece.piece.count;
@@ -105,12 +136,12 @@ Row Batches::rowOf(const site::Material& material, const QString& id) const
             earliest = piece.wantedBy;
     }
     QStringList said;
-    for (const auto& [plan, cut] : plans_) {
-        if (metals_.at(plan) != material)
+    for (const auto& [planId, plan] : plans_) {
+        if (plan.material != material)
             continue;
-        for (const storage::PlannedPiece& piece : acts::piecesCutBy(cut))
+        for (const storage::PlannedPiece& piece : acts::piecesCutBy(plan.cut))
             planned += piece.count;
-        said.append(model::said(acts::summaryInWords(cut, shop().style())));
+        said.append(model::said(acts::summaryInWords(plan.cut, shop().style())));
     }
     if (said.isEmpty())
         said.append(tr("not planned yet"));
@@ -150,10 +181,11 @@ void Batches::setCurrentPiece(const QString& id)
 
 const storage::PieceToCut* Batches::piece() const
 {
-    const auto found = std::find_if(toCut_.begin(), toCut_.end(), [this](const storage::PieceToCut& piece) {
+    const auto& all = read_.toCut;
+    const auto found = std::find_if(all.begin(), all.end(), [this](const storage::PieceToCut& piece) {
         return idOf(piece) == currentPiece_;
     });
-    return found == toCut_.end() ? nullptr : &*found;
+    return found == all.end() ? nullptr : &*found;
 }
 
 bool Batches::pieceHeld() const
@@ -168,25 +200,8 @@ bool Batches::orderHeld() const
 
 void Batches::showPieces()
 {
-    QList<Row> rows;
-    for (const storage::PieceToCut& one : toCut_) {
-        if (keyOf(materialOf(one)) != current_)
-            continue;
-        const storage::OrderedPiece& ordered = one.piece.piece;
-        Row row;
-        row.id = idOf(one);
-        row.title = shown(ordered.mark);
-        row.detail = shown(one.jobName) + (one.orderHeld   ? tr(", its order is held")
-                                           : one.pieceHeld ? tr(", held")
-                                           : one.remade    ? tr(", made again")
-                                                           : QString());
-        row.trailing = tr("%1 × %2").arg(shown(write(ordered.girth, shop().style())),
-                                         shown(write(ordered.length, shop().style())));
-        row.trailingDetail = counted(one.piece.count, "piece");
-        row.sign = isHeld(one) ? QStringLiteral("hold") : QString();
-        rows.append(row);
-    }
-    pieces_.setRows(rows);
+    const auto found = read_.pieces.find(current_);
+    pieces_.setRows(found == read_.pieces.end() ? QList<Row>() : found->second);
     if (pieces_.indexOf(currentPiece_) < 0)
         currentPiece_ = pieces_.idAt(0);
     emit pieceChanged();

@@ -1,8 +1,9 @@
 #pragma once
 
 #include "acts/planning.h"
+#include "batches_read.h"
 #include "desk.h"
-#include "documents/cut.h"
+#include "measure/result.h"
 #include "rows_model.h"
 #include "storage/piece_events.h"
 
@@ -10,12 +11,15 @@
 
 #include <cstdint>
 #include <map>
+#include <set>
 #include <string>
+#include <thread>
 #include <vector>
 
 namespace lapwright::model {
 
-/// What is still to be cut, by metal, gauge and colour, and how it is planned.
+/// What is still to be cut, by metal, gauge and colour, and how it is planned. Where that is much it is read
+/// beside the window, which goes on showing what it knew.
 class Batches : public Desk {
     Q_OBJECT
     QML_ELEMENT
@@ -27,12 +31,19 @@ class Batches : public Desk {
     Q_PROPERTY(lapwright::model::RowsModel* findings READ findings CONSTANT FINAL)
     Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY currentChanged FINAL)
     Q_PROPERTY(QString currentPiece READ currentPiece WRITE setCurrentPiece NOTIFY pieceChanged FINAL)
+    /// What is shown is being read anew.
+    Q_PROPERTY(bool reading READ reading NOTIFY currentChanged FINAL)
     /// A person keeps the current piece out of the batch, or the whole order it is of.
     Q_PROPERTY(bool pieceHeld READ pieceHeld NOTIFY pieceChanged FINAL)
     Q_PROPERTY(bool orderHeld READ orderHeld NOTIFY pieceChanged FINAL)
 
 public:
     explicit Batches(Shop& shop);
+    ~Batches() override;
+    Batches(const Batches&) = delete;
+    Batches& operator=(const Batches&) = delete;
+    Batches(Batches&&) = delete;
+    Batches& operator=(Batches&&) = delete;
 
     [[nodiscard]] RowsModel* batches() { return &batches_; }
     [[nodiscard]] RowsModel* pieces() { return &pieces_; }
@@ -41,6 +52,7 @@ public:
     void setCurrent(const QString& id);
     [[nodiscard]] QString currentPiece() const { return currentPiece_; }
     void setCurrentPiece(const QString& id);
+    [[nodiscard]] bool reading() const { return reading_; }
     [[nodiscard]] bool pieceHeld() const;
     [[nodiscard]] bool orderHeld() const;
 
@@ -60,8 +72,13 @@ protected:
 private:
     /// What the last planning had to say.
     void tell(const acts::Planned& planned);
-    /// Reads the plans that wait and are not known yet, and forgets those that do not.
-    void readPlans();
+    /// Reads in a thread of its own, and once more where something changed meanwhile.
+    void readBeside();
+    /// In that thread, by a connection of its own.
+    [[nodiscard]] static Result<BatchesRead>
+    readApart(const std::string& address, const std::set<std::string>& known, const Style& style);
+    void finishReading(Result<BatchesRead>& read);
+    void take(BatchesRead read);
     [[nodiscard]] Row rowOf(const site::Material& material, const QString& id) const;
     void showPieces();
     [[nodiscard]] const storage::PieceToCut* piece() const;
@@ -71,9 +88,11 @@ private:
     RowsModel findings_;
     QString current_;
     QString currentPiece_;
-    std::vector<storage::PieceToCut> toCut_;
-    std::map<std::string, documents::CutPlan> plans_; ///< that wait, by id
-    std::map<std::string, site::Material> metals_;    ///< of those plans
+    BatchesRead read_; ///< but for its plans
+    std::map<std::string, WaitingPlan> plans_;
+    std::thread reader_;
+    bool reading_ = false;
+    bool again_ = false; ///< what is being read is old already
 };
 
 } // namespace lapwright::model

@@ -3,6 +3,7 @@
 #include "acts/scheduling.h"
 #include "shop_bench.h"
 #include "storage/lists.h"
+#include "storage/piece_events.h"
 
 using namespace lapwright;
 using namespace lapwright::tests;
@@ -91,6 +92,31 @@ private slots:
         shop->preferences()->setDuty(model::Preferences::Duty::Operator);
         desk->holdPiece(true);
         QVERIFY(shop->trouble() && !desk->pieceHeld());
+    }
+
+    void muchIsReadBesideTheWindow()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        model::Batches* desk = shop->batches();
+        desk->setActive(true);
+        QVERIFY(!desk->reading());
+        storage::IncomingOrder order{"order",      1,    "hash", "", "Long house", "Customer",
+                                     "2026-12-01", "{}", "{}",   {}};
+        for (int mark = 0; mark < 2'100; ++mark)
+            order.pieces.push_back({"E" + std::to_string(mark), "E1", "P1", "galvanised-steel", "24 ga",
+                                    "Slate", Length::inches(6), Length::inches(120), 900, 1, "a"});
+        (void)storage::receiveOrder(shop->database(), order, shop->stamp(), false);
+        desk->noteChange();
+        QVERIFY(desk->reading());
+        QCOMPARE(desk->batches()->count(), 0);
+        // What changes meanwhile is read too.
+        QVERIFY(storage::holdPiece(shop->database(), "order", "E7", true));
+        desk->noteChange();
+        QTRY_VERIFY_WITH_TIMEOUT(!desk->reading(), longest);
+        QCOMPARE(desk->pieces()->count(), 2'100);
+        QVERIFY2(desk->batches()->rows().at(0).trailingDetail.contains("held"),
+                 qPrintable(desk->batches()->rows().at(0).trailingDetail));
     }
 
     void aTickedSheetStaysCutWhateverIsHeld()
