@@ -119,8 +119,14 @@ private:
         double top = markRow(edge);
         const double type = size(3.5), line = type * lineInEm;
         // Where it goes takes a second line only if every line of what it is still has one.
-        const double whereType = size(4.4), lines = static_cast<double>(label_.lines.size());
+        double whereType = size(4.4);
+        const double lines = static_cast<double>(label_.lines.size());
         const bool roomy = foot - top >= 2.0 * whereType * lineInEm + lines * line;
+        // On one line it is rather smaller than shortened.
+        if (!roomy && !label_.where.empty())
+            whereType = std::clamp((columnLeft_ - gap - edge) /
+                                       drawing::widthInEm(drawing::harmless(label_.where), true),
+                                   size(3.2), whereType);
         top = block(label_.where, top, whereType, roomy ? 2 : 1, true);
         for (std::size_t i = 0; i < label_.lines.size(); ++i) {
             const double others = static_cast<double>(label_.lines.size() - 1 - i) * line;
