@@ -5689,10 +5689,6 @@
         <translation>un pedido o una reposición</translation>
     </message>
     <message>
-        <source>order, withdraw, advance, remake or scrap</source>
-        <translation>pedir, retirar, avanzar, reponer o desechar</translation>
-    </message>
-    <message>
         <source>ordered, cut, folded, bundled, loaded, received, short, damaged or wrong</source>
         <translation>pedida, cortada, doblada, en atado, cargada, recibida, faltante, dañada o equivocada</translation>
     </message>
@@ -7975,6 +7971,82 @@
     <message>
         <source>mild steel</source>
         <translation>acero dulce</translation>
+    </message>
+    <message>
+        <source>order, withdraw, advance, remake, scrap or again</source>
+        <translation>order, withdraw, advance, remake, scrap o again</translation>
+    </message>
+    <message>
+        <source>once more what is</source>
+        <translation>otra vez lo que está</translation>
+    </message>
+    <message>
+        <source>folded pieces</source>
+        <translation>piezas dobladas</translation>
+    </message>
+    <message>
+        <source>it is loaded, or another station took it back</source>
+        <translation>está cargada, o la devolvió otra estación</translation>
+    </message>
+    <message>
+        <source>folded and waiting for a truck</source>
+        <translation>dobladas y en espera de un camión</translation>
+    </message>
+    <message>
+        <source>ordered again</source>
+        <translation>pedidas otra vez</translation>
+    </message>
+    <message>
+        <source>taken back to be folded again</source>
+        <translation>devueltas para doblarse otra vez</translation>
+    </message>
+    <message>
+        <source>spoilt</source>
+        <translation>echadas a perder</translation>
+    </message>
+    <message>
+        <source>rates in the database</source>
+        <translation>tarifas en la base de datos</translation>
+    </message>
+    <message>
+        <source>a kilogram</source>
+        <translation>por kilogramo</translation>
+    </message>
+    <message>
+        <source>a square metre</source>
+        <translation>por metro cuadrado</translation>
+    </message>
+    <message>
+        <source>Waste</source>
+        <translation>Desperdicio</translation>
+    </message>
+    <message>
+        <source>% of the blanks&apos; metal</source>
+        <translation>% del metal de las láminas planas</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>Mano de obra</translation>
+    </message>
+    <message>
+        <source>For an order</source>
+        <translation>Por pedido</translation>
+    </message>
+    <message>
+        <source>For a profile</source>
+        <translation>Por perfil</translation>
+    </message>
+    <message>
+        <source>For a piece</source>
+        <translation>Por pieza</translation>
+    </message>
+    <message>
+        <source>For a bend</source>
+        <translation>Por doblez</translation>
+    </message>
+    <message>
+        <source>Tax</source>
+        <translation>Impuesto</translation>
     </message>
 </context>
 <context>

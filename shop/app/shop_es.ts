@@ -87,6 +87,22 @@
         <source>Choose an order</source>
         <translation>Elija un pedido</translation>
     </message>
+    <message>
+        <source>Let it in</source>
+        <translation>Dejarlo entrar</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Retener</translation>
+    </message>
+    <message>
+        <source>Where to write the label</source>
+        <translation>Dónde escribir la etiqueta</translation>
+    </message>
+    <message>
+        <source>Print the label of %1</source>
+        <translation>Imprimir la etiqueta de %1</translation>
+    </message>
 </context>
 <context>
     <name>BatchesScreen</name>
@@ -137,6 +153,10 @@
     <message>
         <source>Hold the order</source>
         <translation>Retener el pedido</translation>
+    </message>
+    <message>
+        <source>Reading what is to be cut</source>
+        <translation>Leyendo lo que se va a cortar</translation>
     </message>
 </context>
 <context>
@@ -193,6 +213,26 @@
         <source>Strips in cutting order</source>
         <translation>Tiras en orden de corte</translation>
     </message>
+    <message>
+        <source>Where to write the remnants&apos; labels</source>
+        <translation>Dónde escribir las etiquetas de los retazos</translation>
+    </message>
+    <message>
+        <source>Label these now</source>
+        <translation>Etiquete estos ahora</translation>
+    </message>
+    <message>
+        <source>Remnants to label</source>
+        <translation>Retazos por etiquetar</translation>
+    </message>
+    <message>
+        <source>Print their labels</source>
+        <translation>Imprimir sus etiquetas</translation>
+    </message>
+    <message>
+        <source>They are labelled</source>
+        <translation>Ya están etiquetados</translation>
+    </message>
 </context>
 <context>
     <name>DraftEditor</name>
@@ -204,9 +244,43 @@
         <source>It does not hold yet</source>
         <translation>Todavía no es válido</translation>
     </message>
+    <message>
+        <source>How to change it</source>
+        <translation>Cómo cambiarlo</translation>
+    </message>
+    <message>
+        <source>Fields</source>
+        <translation>Campos</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation>Texto</translation>
+    </message>
 </context>
 <context>
-    <name>FilePicker</name>
+    <name>DraftField</name>
+    <message>
+        <source>Add to %1</source>
+        <translation>Agregar a %1</translation>
+    </message>
+    <message>
+        <source>Take %1 out</source>
+        <translation>Quitar %1</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>sin dato</translation>
+    </message>
+</context>
+<context>
+    <name>DraftFields</name>
+    <message>
+        <source>Fields</source>
+        <translation>Campos</translation>
+    </message>
+</context>
+<context>
+    <name>FileAsker</name>
     <message>
         <source>Lapwright documents (*.json *.zip)</source>
         <translation>Documentos de Lapwright (*.json *.zip)</translation>
@@ -282,16 +356,579 @@
         <translation>Dañada</translation>
     </message>
     <message>
-        <source>Back</source>
-        <translation>Atrás</translation>
-    </message>
-    <message>
         <source>Piece folded</source>
         <translation>Doblada</translation>
     </message>
     <message>
         <source>Next</source>
         <translation>Sigue</translation>
+    </message>
+    <message>
+        <source>Fold the last again</source>
+        <translation>Doblar la última otra vez</translation>
+    </message>
+    <message>
+        <source>Again</source>
+        <translation>Otra vez</translation>
+    </message>
+    <message>
+        <source>This piece again from its first step</source>
+        <translation>Esta pieza otra vez desde su primer paso</translation>
+    </message>
+    <message>
+        <source>The last piece again</source>
+        <translation>La última pieza otra vez</translation>
+    </message>
+    <message>
+        <source>Step before</source>
+        <translation>Paso anterior</translation>
+    </message>
+</context>
+<context>
+    <name>Form</name>
+    <message>
+        <source>Point that is placed</source>
+        <translation>Punto que se coloca</translation>
+    </message>
+    <message>
+        <source>Its place across</source>
+        <translation>Su lugar a lo ancho</translation>
+    </message>
+    <message>
+        <source>Its place up</source>
+        <translation>Su lugar en altura</translation>
+    </message>
+    <message>
+        <source>Where it applies</source>
+        <translation>Dónde se aplica</translation>
+    </message>
+    <message>
+        <source>Back gauge</source>
+        <translation>Tope trasero</translation>
+    </message>
+    <message>
+        <source>Beam</source>
+        <translation>Viga</translation>
+    </message>
+    <message>
+        <source>Another beam face</source>
+        <translation>Otra cara de la viga</translation>
+    </message>
+    <message>
+        <source>Beam inserts</source>
+        <translation>Caras de la viga</translation>
+    </message>
+    <message>
+        <source>Bed, corners</source>
+        <translation>Mesa, esquinas</translation>
+    </message>
+    <message>
+        <source>Bending length</source>
+        <translation>Largo de doblado</translation>
+    </message>
+    <message>
+        <source>Bends</source>
+        <translation>Dobleces</translation>
+    </message>
+    <message>
+        <source>Body, corners</source>
+        <translation>Cuerpo, esquinas</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Capacidad</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Precaución</translation>
+    </message>
+    <message>
+        <source>Cents a kilogram</source>
+        <translation>Centavos por kilogramo</translation>
+    </message>
+    <message>
+        <source>Cents a square metre</source>
+        <translation>Centavos por metro cuadrado</translation>
+    </message>
+    <message>
+        <source>Clamp, corners</source>
+        <translation>Mordaza, esquinas</translation>
+    </message>
+    <message>
+        <source>Clamp opening</source>
+        <translation>Abertura de la mordaza</translation>
+    </message>
+    <message>
+        <source>Clauses</source>
+        <translation>Cláusulas</translation>
+    </message>
+    <message>
+        <source>Rows of cleats</source>
+        <translation>Hileras de grapas</translation>
+    </message>
+    <message>
+        <source>Cleats apart</source>
+        <translation>Separación de las grapas</translation>
+    </message>
+    <message>
+        <source>Closed end</source>
+        <translation>Extremo cerrado</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Veces</translation>
+    </message>
+    <message>
+        <source>Another coil</source>
+        <translation>Otro rollo</translation>
+    </message>
+    <message>
+        <source>Coil widths planned apart</source>
+        <translation>Anchos de rollo planeados aparte</translation>
+    </message>
+    <message>
+        <source>Takes coils</source>
+        <translation>Acepta rollos</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Color</translation>
+    </message>
+    <message>
+        <source>Side of the colour</source>
+        <translation>Lado del color</translation>
+    </message>
+    <message>
+        <source>Degrees</source>
+        <translation>Grados</translation>
+    </message>
+    <message>
+        <source>Millimetres</source>
+        <translation>Milímetros</translation>
+    </message>
+    <message>
+        <source>Head lap of a course</source>
+        <translation>Traslape superior de una hilada</translation>
+    </message>
+    <message>
+        <source>A crosscut</source>
+        <translation>Un corte transversal</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <translation>Moneda</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Usually</source>
+        <translation>Normalmente</translation>
+    </message>
+    <message>
+        <source>What it demands</source>
+        <translation>Qué exige</translation>
+    </message>
+    <message>
+        <source>Step of the display</source>
+        <translation>Paso de la pantalla</translation>
+    </message>
+    <message>
+        <source>Folding down</source>
+        <translation>Dobla hacia abajo</translation>
+    </message>
+    <message>
+        <source>Edition</source>
+        <translation>Edición</translation>
+    </message>
+    <message>
+        <source>Hem at the outer end</source>
+        <translation>Dobladillo en el extremo exterior</translation>
+    </message>
+    <message>
+        <source>Other hours</source>
+        <translation>Otras horas</translation>
+    </message>
+    <message>
+        <source>Fact</source>
+        <translation>Dato</translation>
+    </message>
+    <message>
+        <source>Rows of fasteners</source>
+        <translation>Hileras de fijaciones</translation>
+    </message>
+    <message>
+        <source>Fasteners apart</source>
+        <translation>Separación de las fijaciones</translation>
+    </message>
+    <message>
+        <source>Height of the fingers</source>
+        <translation>Altura de los dedos</translation>
+    </message>
+    <message>
+        <source>Direction of the first leg</source>
+        <translation>Dirección de la primera ala</translation>
+    </message>
+    <message>
+        <source>Rule for the fixing</source>
+        <translation>Regla para la fijación</translation>
+    </message>
+    <message>
+        <source>Flat</source>
+        <translation>Plano</translation>
+    </message>
+    <message>
+        <source>Presses hems</source>
+        <translation>Prensa dobladillos</translation>
+    </message>
+    <message>
+        <source>Fold angle left</source>
+        <translation>Ángulo de doblez que queda</translation>
+    </message>
+    <message>
+        <source>Folding, of the planned time</source>
+        <translation>Doblado, del tiempo planeado</translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation>Viernes</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Calibre</translation>
+    </message>
+    <message>
+        <source>Left and right differ</source>
+        <translation>Izquierda y derecha son distintas</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Horas</translation>
+    </message>
+    <message>
+        <source>Short name</source>
+        <translation>Nombre corto</translation>
+    </message>
+    <message>
+        <source>Inside radius</source>
+        <translation>Radio interior</translation>
+    </message>
+    <message>
+        <source>Installation</source>
+        <translation>Instalación</translation>
+    </message>
+    <message>
+        <source>Is</source>
+        <translation>Es</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>What it is called</source>
+        <translation>Cómo se llama</translation>
+    </message>
+    <message>
+        <source>Labour, cents an hour</source>
+        <translation>Mano de obra, centavos por hora</translation>
+    </message>
+    <message>
+        <source>Minutes of labour</source>
+        <translation>Minutos de mano de obra</translation>
+    </message>
+    <message>
+        <source>Lap</source>
+        <translation>Traslape</translation>
+    </message>
+    <message>
+        <source>Rule for the lap</source>
+        <translation>Regla para el traslape</translation>
+    </message>
+    <message>
+        <source>Largest fold angle</source>
+        <translation>Mayor ángulo de doblez</translation>
+    </message>
+    <message>
+        <source>Widest open hem</source>
+        <translation>Dobladillo abierto más ancho</translation>
+    </message>
+    <message>
+        <source>What lateness counts, by priority</source>
+        <translation>Cuánto cuenta el atraso, según la prioridad</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Por lo menos</translation>
+    </message>
+    <message>
+        <source>Shortest leg</source>
+        <translation>Ala más corta</translation>
+    </message>
+    <message>
+        <source>Legs</source>
+        <translation>Alas</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Longest</source>
+        <translation>El más largo</translation>
+    </message>
+    <message>
+        <source>Machines</source>
+        <translation>Máquinas</translation>
+    </message>
+    <message>
+        <source>Metals</source>
+        <translation>Metales</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>Measured here</source>
+        <translation>Medido aquí</translation>
+    </message>
+    <message>
+        <source>Springback measured here</source>
+        <translation>Recuperación elástica medida aquí</translation>
+    </message>
+    <message>
+        <source>Measures it asks for</source>
+        <translation>Medidas que pide</translation>
+    </message>
+    <message>
+        <source>Metal</source>
+        <translation>Metal</translation>
+    </message>
+    <message>
+        <source>Clearance at a mitre</source>
+        <translation>Holgura en un inglete</translation>
+    </message>
+    <message>
+        <source>Model in the library</source>
+        <translation>Modelo de la biblioteca</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation>Lunes</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>A lo más</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>For a bend</source>
+        <translation>Por doblez</translation>
+    </message>
+    <message>
+        <source>For an order</source>
+        <translation>Por pedido</translation>
+    </message>
+    <message>
+        <source>For a piece</source>
+        <translation>Por pieza</translation>
+    </message>
+    <message>
+        <source>For a profile</source>
+        <translation>Por perfil</translation>
+    </message>
+    <message>
+        <source>A blank taken up and laid aside</source>
+        <translation>Una lámina plana tomada y apartada</translation>
+    </message>
+    <message>
+        <source>Plus</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>Another program</source>
+        <translation>Otro programa</translation>
+    </message>
+    <message>
+        <source>Another rack</source>
+        <translation>Otro estante</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Remedy</source>
+        <translation>Remedio</translation>
+    </message>
+    <message>
+        <source>Rise</source>
+        <translation>Subida</translation>
+    </message>
+    <message>
+        <source>Rounded up to</source>
+        <translation>Redondeado hacia arriba a</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regla</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Avance</translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation>Sábado</translation>
+    </message>
+    <message>
+        <source>Laps are sealed</source>
+        <translation>Los traslapes se sellan</translation>
+    </message>
+    <message>
+        <source>Angle to set</source>
+        <translation>Ángulo que se ajusta</translation>
+    </message>
+    <message>
+        <source>Making ready</source>
+        <translation>Preparación</translation>
+    </message>
+    <message>
+        <source>A sheet laid in and taken away</source>
+        <translation>Una hoja puesta y retirada</translation>
+    </message>
+    <message>
+        <source>Takes sheets</source>
+        <translation>Acepta hojas</translation>
+    </message>
+    <message>
+        <source>Shifts</source>
+        <translation>Turnos</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Lado</translation>
+    </message>
+    <message>
+        <source>Slides in endways</source>
+        <translation>Entra deslizándose de punta</translation>
+    </message>
+    <message>
+        <source>A slit</source>
+        <translation>Un corte a lo largo</translation>
+    </message>
+    <message>
+        <source>The slitter set</source>
+        <translation>La cortadora ajustada</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Etapa</translation>
+    </message>
+    <message>
+        <source>Hem at the inner end</source>
+        <translation>Dobladillo en el extremo interior</translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <translation>Qué dice</translation>
+    </message>
+    <message>
+        <source>Suits</source>
+        <translation>Sirve para</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation>Domingo</translation>
+    </message>
+    <message>
+        <source>Tax, hundredths of a percent</source>
+        <translation>Impuesto, centésimas de un por ciento</translation>
+    </message>
+    <message>
+        <source>Tensile strength</source>
+        <translation>Resistencia a la tracción</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Espesor</translation>
+    </message>
+    <message>
+        <source>Throat</source>
+        <translation>Garganta</translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation>Jueves</translation>
+    </message>
+    <message>
+        <source>Pieces moved on together</source>
+        <translation>Piezas que pasan juntas</translation>
+    </message>
+    <message>
+        <source>The truck leaves at</source>
+        <translation>El camión sale a las</translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation>Martes</translation>
+    </message>
+    <message>
+        <source>Turn</source>
+        <translation>Giro</translation>
+    </message>
+    <message>
+        <source>Turn-up</source>
+        <translation>Vuelta hacia arriba</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Values</source>
+        <translation>Valores</translation>
+    </message>
+    <message>
+        <source>Waste</source>
+        <translation>Desperdicio</translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation>Miércoles</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Peso</translation>
+    </message>
+    <message>
+        <source>Widest</source>
+        <translation>El más ancho</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>Wrap tab</source>
+        <translation>Lengüeta envolvente</translation>
     </message>
 </context>
 <context>
@@ -370,6 +1007,14 @@
     <message>
         <source>Choose a load</source>
         <translation>Elija una carga</translation>
+    </message>
+    <message>
+        <source>Where to write the label</source>
+        <translation>Dónde escribir la etiqueta</translation>
+    </message>
+    <message>
+        <source>Print the label of this bundle</source>
+        <translation>Imprimir la etiqueta de este atado</translation>
     </message>
 </context>
 <context>
@@ -472,10 +1117,6 @@
         <translation>Se cambia %1</translation>
     </message>
     <message>
-        <source>Machines, trim, rules, and the floor with its hours and rates</source>
-        <translation>Máquinas, molduras, reglas, y el taller con sus horarios y tarifas</translation>
-    </message>
-    <message>
         <source>What to look up</source>
         <translation>Qué consultar</translation>
     </message>
@@ -530,6 +1171,34 @@
     <message>
         <source>An example: 6 in 12, square corners, measures without a usual value a quarter up their range.</source>
         <translation>Un ejemplo: 6 en 12, esquinas a escuadra, medidas sin valor usual a un cuarto de su rango.</translation>
+    </message>
+    <message>
+        <source>Machines, trim, rules, the floor and its hours, and what the shop asks</source>
+        <translation>Máquinas, molduras, reglas, el taller y sus horas, y lo que cobra</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Rates</source>
+        <translation>Tarifas</translation>
+    </message>
+    <message>
+        <source>Give the rates</source>
+        <translation>Dar las tarifas</translation>
+    </message>
+    <message>
+        <source>No rates yet</source>
+        <translation>Aún no hay tarifas</translation>
+    </message>
+    <message>
+        <source>Nothing here</source>
+        <translation>No hay nada aquí</translation>
+    </message>
+    <message>
+        <source>Confirmations say no cost until the shop says what it asks.</source>
+        <translation>Las confirmaciones no dicen el costo hasta que el taller diga lo que cobra.</translation>
     </message>
 </context>
 <context>
@@ -779,6 +1448,14 @@
         <source>Database: %1</source>
         <translation>Base de datos: %1</translation>
     </message>
+    <message>
+        <source>Cost on confirmations</source>
+        <translation>Costo en las confirmaciones</translation>
+    </message>
+    <message>
+        <source>At the shop&apos;s rates, which stand under Reference</source>
+        <translation>Según las tarifas del taller, que están en Consulta</translation>
+    </message>
 </context>
 <context>
     <name>StockScreen</name>
@@ -826,6 +1503,18 @@
         <source>It is not there any more</source>
         <translation>Ya no está</translation>
     </message>
+    <message>
+        <source>Label, metal or colour</source>
+        <translation>Etiqueta, metal o color</translation>
+    </message>
+    <message>
+        <source>Where to write the label</source>
+        <translation>Dónde escribir la etiqueta</translation>
+    </message>
+    <message>
+        <source>Print its label</source>
+        <translation>Imprimir su etiqueta</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::model::Arrivals</name>
@@ -872,6 +1561,18 @@
     <message>
         <source>Copied: paste it into a message to the installer</source>
         <translation>Copiado: péguelo en un mensaje al instalador</translation>
+    </message>
+    <message>
+        <source>%1 is not here any more</source>
+        <translation>%1 ya no está aquí</translation>
+    </message>
+    <message>
+        <source>%1 is held: no plan cuts it until it is let in</source>
+        <translation>%1 está retenido: ningún plan lo corta hasta que se deje entrar</translation>
+    </message>
+    <message>
+        <source>%1 is let in; plan again</source>
+        <translation>%1 puede entrar; planee otra vez</translation>
     </message>
 </context>
 <context>
@@ -1007,6 +1708,33 @@
         <source>left %1</source>
         <translation>queda %1</translation>
     </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 labels</source>
+        <translation>%1 etiquetas</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::model::DraftForm</name>
+    <message>
+        <source>expected %1</source>
+        <translation>se esperaba %1</translation>
+    </message>
+    <message>
+        <source>found %1, expected %2</source>
+        <translation>se encontró %1, se esperaba %2</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::model::FoldingDesk</name>
@@ -1065,6 +1793,14 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 is to be folded again</source>
+        <translation>%1 se va a doblar otra vez</translation>
+    </message>
+    <message>
+        <source>The whole lot is to be folded again</source>
+        <translation>Todo el lote se va a doblar otra vez</translation>
     </message>
 </context>
 <context>
@@ -1162,6 +1898,18 @@
         <source>This plan does not pass its check; plan again</source>
         <translation>Este plan no pasa su revisión; planee otra vez</translation>
     </message>
+    <message>
+        <source>Written, but the confirmation says no cost: %1</source>
+        <translation>Escrito, pero la confirmación no dice el costo: %1</translation>
+    </message>
+    <message>
+        <source>%1 is not in its order any more</source>
+        <translation>%1 ya no está en su pedido</translation>
+    </message>
+    <message>
+        <source>Remnant %1 is not on the shelf any more</source>
+        <translation>El retazo %1 ya no está en el estante</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::model::PlanWorker</name>
@@ -1198,6 +1946,22 @@
     <message>
         <source>Written to %1</source>
         <translation>Escrito en %1</translation>
+    </message>
+    <message>
+        <source>folds up and down</source>
+        <translation>dobla hacia arriba y hacia abajo</translation>
+    </message>
+    <message>
+        <source>folds up</source>
+        <translation>dobla hacia arriba</translation>
+    </message>
+    <message>
+        <source>every colour without a rate of its own</source>
+        <translation>todo color sin tarifa propia</translation>
+    </message>
+    <message>
+        <source>The rates</source>
+        <translation>Las tarifas</translation>
     </message>
 </context>
 <context>
