@@ -53,8 +53,8 @@ struct FormField {
                                            std::string_view entered);
 [[nodiscard]] Result<std::string> filledIn(std::string_view document, const FormField& field, Length entered);
 
-/// One more of that list, alike to its last but for its name; or a part that is not there, with what has to be in it. Errors:
-/// no such place.
+/// One more of that list, alike to its last but for its name; or a part that is not there, with what has to
+/// be in it. Errors: no such place.
 [[nodiscard]] Result<std::string> withMore(std::string_view schemaFile, std::string_view document,
                                            const FormField& heading);
 /// Without that field, part or item; as it is where that does not stand there. Errors: no JSON object.
