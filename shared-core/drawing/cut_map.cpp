@@ -16,9 +16,11 @@ namespace {
 
 constexpr double margin = 8.0;
 constexpr double headHeight = 15.0;
+constexpr double bareHead = 4.0;
 constexpr double sideRoom = 27.0;
 constexpr double topRoom = 10.0;
 constexpr double footHeight = 22.0;
+constexpr double bareFoot = 8.0;
 constexpr double rowHeight = 3.6;
 /// A map drawn narrower than this is stretched across, and one with blanks narrower than take their names.
 constexpr double leastDrawnWidth = 40.0;
@@ -41,7 +43,7 @@ public:
                const CutMapPicture& picture)
         : problem_(problem), plan_(plan), index_(index), pattern_(plan.patterns[index]),
           stock_(problem.stocks()[pattern_.stock]), picture_(picture),
-          pageWidth_(inMillimetres(picture.width))
+          pageWidth_(inMillimetres(picture.width)), margin_(picture.framed ? margin : 1.5)
     {
         const bool coil = stock_.kind == cutting::StockKind::Coil;
         const cutting::EdgeTrim trim =
@@ -69,7 +71,7 @@ public:
         const double bottom = foot();
         DisplayList list;
         list.width = picture_.width;
-        list.height = std::max(picture_.height, nearestFromMillimetres(std::ceil(bottom + margin)));
+        list.height = std::max(picture_.height, nearestFromMillimetres(std::ceil(bottom + margin_)));
         list.title = number();
         list.description = description();
         list.shapes = std::move(shapes_);
@@ -94,17 +96,26 @@ private:
 
     void chooseScales()
     {
-        const Rectangle room{margin + sideRoom, margin + headHeight + topRoom, pageWidth_ - margin - sideRoom,
-                             inMillimetres(picture_.height) - margin - footHeight};
-        along_ = usualScale(length(), std::min(width(), room.height() / room.width() * length()), room);
+        const Rectangle room{
+            margin_ + sideRoom, margin_ + (picture_.framed ? headHeight : bareHead) + topRoom,
+            pageWidth_ - margin_ - sideRoom,
+            inMillimetres(picture_.height) - margin_ - (picture_.framed ? footHeight : bareFoot)};
+        along_ = scaleFor(std::min(width(), room.height() / room.width() * length()), room);
         if (width() * along_ > room.height())
-            along_ = usualScale(length(), width(), room);
+            along_ = scaleFor(width(), room);
         while ((width() * along_ * stretch_ < leastDrawnWidth ||
                 narrowest() * along_ * stretch_ < readableBlank) &&
                width() * along_ * (stretch_ + 1.0) <= room.height())
             stretch_ += 1.0;
         across_ = along_ * stretch_;
         origin_ = {room.centre().x - length() * along_ / 2.0, room.top};
+    }
+
+    /// The largest at which the stock's length and so much of its width fit.
+    [[nodiscard]] double scaleFor(double width, const Rectangle& room) const
+    {
+        return picture_.framed ? usualScale(length(), width, room)
+                               : std::min(room.width() / length(), room.height() / width);
     }
 
     /// The narrowest blank of the pattern, real millimetres across the stock.
@@ -138,22 +149,34 @@ private:
 
     void head()
     {
-        const double room = pageWidth_ - 2.0 * margin;
+        if (!picture_.framed) {
+            shapes_.emplace_back(words(Role::Label, shortened(facts(), 2.6, pageWidth_ - 2.0 * margin_),
+                                       {margin_, margin_ + 2.6}, 2.6));
+            return;
+        }
+        const double room = pageWidth_ - 2.0 * margin_;
         std::string title = number() + ": " + stock_.key;
         if (pattern_.count > 1)
             title += ", " + say({"cut {count} alike", {{"count", pattern_.count}}}, picture_.style);
-        shapes_.emplace_back(words(Role::Title, shortened(title, 5.0, room, true), {margin, margin + 5.0},
+        shapes_.emplace_back(words(Role::Title, shortened(title, 5.0, room, true), {margin_, margin_ + 5.0},
                                    5.0, Anchor::Start, true));
+        shapes_.emplace_back(
+            words(Role::Label, shortened(facts(), 3.2, room), {margin_, margin_ + 10.4}, 3.2));
+        shapes_.emplace_back(
+            line(Role::Note, {margin_, margin_ + 12.8}, {pageWidth_ - margin_, margin_ + 12.8}, 0.2));
+    }
+
+    /// Size, material and the order of the cuts.
+    [[nodiscard]] std::string facts() const
+    {
         const bool coil = stock_.kind == cutting::StockKind::Coil;
         std::string facts =
             sizeOf(stock_.width, pattern_.length) + (coil ? " " + said("off the coil") : std::string());
         if (!picture_.material.empty())
             facts += " \xC2\xB7 " + picture_.material;
-        facts += " \xC2\xB7 " + said(crosswise() ? "crosscut first, then slit each part"
-                                                 : "slit first, then crosscut each strip from the lead end");
-        shapes_.emplace_back(words(Role::Label, shortened(facts, 3.2, room), {margin, margin + 10.4}, 3.2));
-        shapes_.emplace_back(
-            line(Role::Note, {margin, margin + 12.8}, {pageWidth_ - margin, margin + 12.8}, 0.2));
+        return facts + " \xC2\xB7 " +
+               said(crosswise() ? "crosscut first, then slit each part"
+                                : "slit first, then crosscut each strip from the lead end");
     }
 
     /// Everything is waste until something better lies on it.
@@ -358,8 +381,9 @@ private:
     /// What the hatches mean, the scale, and what found no room; returns how far down it reaches.
     double foot()
     {
-        double row = std::max(bottom_ + 6.0, inMillimetres(picture_.height) - margin - 9.0);
-        double x = margin;
+        double row =
+            std::max(bottom_ + 6.0, inMillimetres(picture_.height) - margin_ - (picture_.framed ? 9.0 : 1.0));
+        double x = margin_;
         const auto sample = [&](Role role, Hatch hatch, Dash dash, const std::string& name) {
             shapes_.emplace_back(box(role, {x, row - 3.0, x + 7.0, row}, Stroke{0.25, dash, {}},
                                      Fill{true, std::nullopt, hatch}));
@@ -369,14 +393,18 @@ private:
         sample(Role::Blank, Hatch::None, Dash::Solid, said("blank"));
         sample(Role::Remnant, Hatch::Rising, Dash::Dashed, said("remnant, to be kept and labelled"));
         sample(Role::Waste, Hatch::Crossed, Dash::Solid, said("waste"));
-        addScaleBar(shapes_, {x + 4.0, row - 0.8}, along_, 50.0,
-                    picture_.style.unit == LengthUnit::Millimetres);
-        std::string scale = said("lengthwise") + " " + scaleName(along_);
-        if (stretch_ > 1.0)
-            scale += ", " + say({"width drawn {times} times as large",
-                                 {{"times", std::int64_t{std::lround(stretch_)}}}},
-                                picture_.style);
-        shapes_.emplace_back(words(Role::Label, scale, {pageWidth_ - margin, row - 0.5}, 2.6, Anchor::End));
+        const std::string stretched = stretch_ > 1.0 ? say({"width drawn {times} times as large",
+                                                            {{"times", std::int64_t{std::lround(stretch_)}}}},
+                                                           picture_.style)
+                                                     : std::string();
+        std::string scale = stretched;
+        if (picture_.framed) {
+            addScaleBar(shapes_, {x + 4.0, row - 0.8}, along_, 50.0,
+                        picture_.style.unit == LengthUnit::Millimetres);
+            scale =
+                said("lengthwise") + " " + scaleName(along_) + (stretched.empty() ? "" : ", " + stretched);
+        }
+        shapes_.emplace_back(words(Role::Label, scale, {pageWidth_ - margin_, row - 0.5}, 2.6, Anchor::End));
         row += 4.4;
         std::vector<std::string> rows;
         for (const auto& [strip, missing] : unnamed_) {
@@ -389,8 +417,8 @@ private:
         for (const std::string& kept : keptBelow_)
             rows.push_back(said("Remnant") + ": " + kept);
         for (const std::string& text : rows)
-            for (const std::string& part : wrapped(text, 2.6, pageWidth_ - 2.0 * margin)) {
-                shapes_.emplace_back(words(Role::Note, part, {margin, row}, 2.6));
+            for (const std::string& part : wrapped(text, 2.6, pageWidth_ - 2.0 * margin_)) {
+                shapes_.emplace_back(words(Role::Note, part, {margin_, row}, 2.6));
                 row += rowHeight;
             }
         return row - 4.4;
@@ -417,6 +445,7 @@ private:
     const cutting::Stock& stock_;
     const CutMapPicture& picture_;
     double pageWidth_;
+    double margin_;
     Rectangle usable_; ///< real millimetres, x along, y across
     double along_ = 1.0;
     double across_ = 1.0;

@@ -16,6 +16,8 @@ struct CutMapPicture {
     /// What each blank of the problem is to be called, by index; its key where there is none.
     std::vector<std::string> names;
     std::string material; ///< "Galvanised steel, 26 ga, slate blue"; may be empty
+    /// With a title, facts and the scale around the map. A screen that says them beside it leaves them out.
+    bool framed = true;
     Length width = Length::millimetres(297);
     /// At least; where blanks are too small for their names the list of them below may need more.
     Length height = Length::millimetres(210);

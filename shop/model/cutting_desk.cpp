@@ -130,10 +130,10 @@ void CuttingDesk::showCurrent()
         if (plan.problem) {
             drawing::CutMapPicture picture;
             picture.style = print::fine(shop().style());
-            // The list beside it has the room that the sheet does not need.
-            picture.height = Length::millimetres(150);
+            picture.framed = false;
+            picture.width = Length::millimetres(150);
+            picture.height = Length::millimetres(66);
             picture.names = plan.names;
-            picture.material = shop().describe(plan.material).toStdString();
             map_ = look::Picture(drawing::cutMap(*plan.problem, plan.cut.plan, at->pattern, picture));
         } else {
             shop().tellTrouble(tr("This plan does not pass its check; plan again"));

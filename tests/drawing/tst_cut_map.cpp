@@ -69,15 +69,23 @@ std::vector<Rectangle> blanksOf(const DisplayList& list)
 }
 
 void checkMap(const cutting::Problem& problem, const cutting::Plan& plan, std::size_t pattern,
-              const QString& name)
+              const QString& name, bool framed = true)
 {
     CutMapPicture picture;
     picture.material = "Galvanised steel, 26 ga, slate blue";
+    picture.framed = framed;
+    if (framed) {
+        checkMap(problem, plan, pattern, name + "-bare", false);
+    } else {
+        picture.width = Length::millimetres(150);
+        picture.height = Length::millimetres(66);
+    }
     const DisplayList list = cutMap(problem, plan, pattern, picture);
     keepPicture(list, name);
     const QString faults = report(faultsOf(list, {Role::Waste}));
     QVERIFY2(faults.isEmpty(), qPrintable(name + ": " + faults));
     QCOMPARE(xmlError(toSvg(list)), QString());
+    QCOMPARE(textsOf(list).find("Cut map") != std::string::npos, framed);
     const std::vector<Rectangle> drawn = blanksOf(list);
     std::size_t wanted = 0;
     double area = 0.0;
