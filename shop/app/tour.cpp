@@ -1,5 +1,6 @@
 #include "tour.h"
 
+#include "overlaps.h"
 #include "seen_items.h"
 #include "shop.h"
 
