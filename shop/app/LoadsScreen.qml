@@ -52,7 +52,7 @@ ScreenFrame {
     ColumnLayout {
         spacing: Theme.gap
         Layout.fillHeight: true
-        Layout.preferredWidth: 310
+        Layout.preferredWidth: screen.width < 900 ? 220 : 310
         Layout.maximumWidth: 360
 
         SectionHeader {
@@ -70,29 +70,24 @@ ScreenFrame {
             Layout.fillHeight: true
         }
 
-        RowLayout {
-            spacing: Theme.gap
+        LabelledField {
+            id: truck
+
+            objectName: "truck"
+            label: qsTr("Truck")
+            placeholder: qsTr("Name or plate")
+            keepsLine: false
             Layout.fillWidth: true
+        }
 
-            LabelledField {
-                id: truck
-
-                objectName: "truck"
-                label: qsTr("Truck")
-                placeholder: qsTr("Name or plate")
-                keepsLine: false
-                Layout.fillWidth: true
-            }
-
-            DutyButton {
-                enabled: screen.desk.ready.count > 0
-                whyNot: screen.shop.whyNotMake
-                text: qsTr("Bundle and load")
-                sign: "loads"
-                kind: ActionButton.Primary
-                Layout.alignment: Qt.AlignBottom
-                onAct: screen.desk.makeLoad(truck.text)
-            }
+        DutyButton {
+            enabled: screen.desk.ready.count > 0
+            whyNot: screen.shop.whyNotMake
+            text: qsTr("Bundle and load")
+            sign: "loads"
+            kind: ActionButton.Primary
+            Layout.fillWidth: true
+            onAct: screen.desk.makeLoad(truck.text)
         }
     }
 
@@ -104,7 +99,7 @@ ScreenFrame {
         emptySign: "loads"
         emptyTitle: qsTr("No load yet")
         onChosen: id => screen.desk.current = id
-        Layout.preferredWidth: 240
+        Layout.preferredWidth: screen.width < 900 ? 200 : 240
         Layout.maximumWidth: 280
         Layout.fillHeight: true
     }

@@ -40,7 +40,8 @@ FocusScope {
         id: head
 
         readonly property bool acting: acts.implicitWidth > 0
-        readonly property real nameWidth: Math.max(name.implicitWidth, Math.min(note.implicitWidth, 300))
+        /// Of the words as they are, not as they are laid out: that depends on this.
+        readonly property real nameWidth: Math.max(nameSize.advanceWidth + 2, Math.min(noteSize.advanceWidth, 300))
         readonly property real searchWidth: search.visible ? 260 + Theme.space : 0
         /// The acts have a line of their own where the name would have no room beside them.
         readonly property bool stacked: acting && nameWidth + searchWidth + acts.implicitWidth + Theme.space > width
@@ -50,6 +51,20 @@ FocusScope {
         anchors.top: parent.top
         anchors.margins: Theme.space
         implicitHeight: stacked ? names.height + Theme.gap + acts.height : Math.max(names.height, acts.height)
+
+        TextMetrics {
+            id: nameSize
+
+            font: name.font
+            text: frame.title
+        }
+
+        TextMetrics {
+            id: noteSize
+
+            font: note.font
+            text: frame.detail
+        }
 
         RowLayout {
             id: names
