@@ -86,7 +86,7 @@ T.ItemDelegate {
                 visible: text !== ""
                 text: row.detail
                 level: Words.Small
-                maximumLineCount: 3
+                maximumLineCount: 4
                 color: row.current ? Theme.onSelected : Theme.inkMuted
                 Layout.fillWidth: true
             }

@@ -2,6 +2,7 @@
 
 #include "documents/form_text.h"
 #include "documents/schema.h"
+#include "schedule/hours.h"
 
 #include <algorithm>
 #include <array>
@@ -100,6 +101,29 @@ std::string nameOf(const OrderedJson& item)
     return {};
 }
 
+/// Days of the week as they follow one another, before everything else.
+std::size_t dayOf(const std::string& member)
+{
+    const auto& days = schedule::weekdayNames();
+    return static_cast<std::size_t>(std::find(days.begin(), days.end(), member) - days.begin());
+}
+
+/// What the schema knows: as it stands in the object, then what may stand there too.
+std::vector<std::string> inOrder(const SchemaNode& node, const OrderedJson& object)
+{
+    std::vector<std::string> names;
+    for (const auto& [name, value] : object.items())
+        if (memberOf(node, name) != nullptr)
+            names.push_back(name);
+    for (const auto& [name, member] : node.members)
+        if (object.find(name) == object.end())
+            names.push_back(name);
+    std::stable_sort(names.begin(), names.end(), [](const std::string& one, const std::string& other) {
+        return dayOf(one) < dayOf(other);
+    });
+    return names;
+}
+
 class FormWriter {
 public:
     std::vector<FormField> fields;
@@ -107,12 +131,11 @@ public:
     void addMembers(const SchemaNode& node, const OrderedJson& object, const std::string& place,
                     std::size_t depth)
     {
-        for (const auto& [name, value] : object.items())
-            if (const SchemaNode* member = memberOf(node, name))
-                addMember(node, name, *member, &value, place, depth);
-        for (const auto& [name, member] : node.members)
-            if (object.find(name) == object.end())
-                addMember(node, name, *member, nullptr, place, depth);
+        for (const std::string& name : inOrder(node, object)) {
+            const auto value = object.find(name);
+            addMember(node, name, *memberOf(node, name), value == object.end() ? nullptr : &*value, place,
+                      depth);
+        }
     }
 
 private:

@@ -72,7 +72,8 @@ FocusScope {
             width: head.stacked || !head.acting ? head.width : head.width - acts.width - Theme.space
             spacing: Theme.space
 
-            Column {
+            Item {
+                implicitHeight: name.height + (note.visible ? note.height : 0)
                 Layout.fillWidth: true
 
                 Words {
@@ -87,6 +88,7 @@ FocusScope {
                 Words {
                     id: note
 
+                    anchors.top: name.bottom
                     visible: text !== ""
                     width: parent.width
                     text: frame.detail

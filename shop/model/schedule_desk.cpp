@@ -38,9 +38,8 @@ QString machineName(const schedule::ScheduleRecord& record, const std::string& i
 /// The time alone where the day is said already.
 QString when(schedule::Moment moment, const std::optional<schedule::Date>& day)
 {
-    return day && schedule::dateOf(moment) == *day
-               ? shown(schedule::writeTimeOfDay(schedule::timeOfDay(moment)))
-               : said(schedule::inWords(moment));
+    const QString words = said(schedule::inWords(moment));
+    return day && schedule::dateOf(moment) == *day ? words.section(u' ', -1) : words;
 }
 
 /// `day`: the row stands under this day.
