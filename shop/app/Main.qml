@@ -23,7 +23,7 @@ Window {
         {name: qsTr("Settings"), sign: "settings", source: "SettingsScreen.qml", desk: null}
     ]
     readonly property bool portrait: height > width
-    /// The first screen stands there: the window shows before it, and from then on screens come at once.
+    /// The window has shown. Only then does the first screen come into it: a person sees at once that it starts.
     property bool ready: false
     /// Where somebody went before that.
     property int wanted: 0
@@ -45,6 +45,13 @@ Window {
         screen.setSource(places[index].source, {shop: window.shop});
     }
 
+    function begin() {
+        if (ready)
+            return;
+        ready = true;
+        go(wanted);
+    }
+
     title: qsTr("%1: %2").arg(shop.name).arg(places[place].name)
     width: 1366
     height: 768
@@ -53,7 +60,11 @@ Window {
     color: Theme.ground
     visible: true
 
-    Component.onCompleted: screen.setSource(places[0].source, {shop: window.shop})
+    // Before the first frame; what is called later comes after it.
+    onAfterAnimating: {
+        if (!ready)
+            Qt.callLater(begin);
+    }
 
     Binding {
         target: Theme
@@ -140,21 +151,11 @@ Window {
             Loader {
                 id: screen
 
-                asynchronous: !window.ready
                 focus: true
                 Layout.fillWidth: true
                 Layout.fillHeight: true
 
-                onLoaded: {
-                    forceActiveFocus();
-                    if (window.ready)
-                        return;
-                    window.ready = true;
-                    if (window.wanted === 0)
-                        window.places[0].desk.active = true;
-                    else
-                        window.go(window.wanted);
-                }
+                onLoaded: forceActiveFocus()
             }
 
             MessageBar {
