@@ -108,7 +108,7 @@ QStringList overlaps(const QQuickWindow& window)
             const QRectF both = all[i].where & all[j].where;
             if (both.width() > hair && both.height() > hair && !belongs(all[i].item, all[j].item) &&
                 !belongs(all[j].item, all[i].item))
-                found << QString("\"%1\" and \"%2\" lie over each other").arg(all[i].name, all[j].name);
+                found << QString("\"%1\" and \"%2\" lie over each other").arg(all[j].name, all[i].name);
         }
     return found;
 }

@@ -77,7 +77,7 @@ Rectangle {
 
                 anchors.fill: parent
                 anchors.margins: Theme.tight
-                active: sheet.offered && sheet.viewfinder.toString() !== ""
+                active: sheet.offered
                 source: sheet.viewfinder
             }
 

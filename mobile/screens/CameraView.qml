@@ -1,5 +1,6 @@
 import QtQuick
 import QtMultimedia
+import "parts.js" as Parts
 
 // The tablet's own camera, the one on its back where there are several. Loaded by its address where it is wanted
 // (app/camera.h): the program starts without QtMultimedia and does without it.
@@ -23,7 +24,7 @@ Viewfinder {
         camera: Camera {
             id: camera
 
-            cameraDevice: devices.videoInputs.find(one => one.position === CameraDevice.BackFace) ?? devices.defaultVideoInput
+            cameraDevice: Parts.first(devices.videoInputs, one => one.position === CameraDevice.BackFace, devices.defaultVideoInput)
             focusMode: Camera.FocusModeAuto
             active: view.running && view.there
         }

@@ -69,7 +69,7 @@ Rectangle {
 
             visible: bar.off && !bar.brief
             implicitHeight: flow.height
-            contentWidth: flow.width
+            contentWidth: flow.implicitWidth
             flickableDirection: Flickable.HorizontalFlick
             boundsBehavior: Flickable.StopAtBounds
             clip: true
@@ -78,7 +78,7 @@ Rectangle {
             Flow {
                 id: flow
 
-                width: bar.low ? undefined : suspects.width
+                width: bar.low ? 4000 : suspects.width
                 spacing: Theme.gap
 
                 Repeater {

@@ -18,7 +18,7 @@ FocusScope {
     /// A run is in hand on a small tablet upright: the plan and its bars make room for the keys.
     readonly property bool tight: portrait && height < 1000 && editor.run >= 0
     /// Upright: what the keys need, so long as the plan keeps its least height.
-    readonly property real panelHeight: choosing ? height * 0.55 : tight ? Math.min(620, height - 216)
+    readonly property real panelHeight: choosing ? height * 0.55 : tight ? height - 232
         : Math.max(height * 0.6, Math.min(500, height - 280))
     readonly property JobEditor editor: app.editor
     /// Screen pixels in a millimetre of the plan's page: text there is as large as on other screens.

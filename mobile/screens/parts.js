@@ -13,3 +13,7 @@ function has(list, one) {
 function place(list, one) {
     return Math.max(0, list.indexOf(one));
 }
+
+function first(list, wanted, otherwise) {
+    return list.find(wanted) ?? otherwise;
+}

@@ -47,15 +47,25 @@ struct Hand {
         }
         return found;
     }
+    /// The middle of what is to be tapped, once it stands still.
+    static QPointF whereItStands(const QQuickItem& item)
+    {
+        const auto middle = [&item] { return item.mapToScene({item.width() / 2.0, item.height() / 2.0}); };
+        for (QPointF before = middle();; before = middle()) {
+            QTest::qWait(20);
+            if (middle() == before)
+                return before;
+        }
+    }
     bool tap(const QString& name)
     {
+        QTest::qWait(20); // rows that a list has let go of are still there until then
         QQuickItem* item = nullptr;
         if (!QTest::qWaitFor([&] { return (item = find(name)) != nullptr && item->isEnabled(); }, 5000)) {
             qWarning("nothing to tap is called %s", qPrintable(name));
             return false;
         }
-        QTest::qWait(20);
-        const QPointF middle = item->mapToScene({item->width() / 2.0, item->height() / 2.0});
+        const QPointF middle = whereItStands(*item);
         QTest::mouseClick(window, Qt::LeftButton, {}, middle.toPoint());
         ++taps;
         QTest::qWait(20);

@@ -3,6 +3,7 @@
 
 #include <QImage>
 #include <QProcess>
+#include <QSignalSpy>
 
 #include <algorithm>
 #include <memory>
@@ -159,18 +160,23 @@ void FieldCamera::theCameraTakesPhotosAndReadsLabels()
     QCOMPARE(hand.app.delivery()->received(), 1);
 }
 
+/// What QtMultimedia says of a machine without sound or cameras is no fault of the screen: only QML is
+/// listened to.
 void FieldCamera::theTabletsOwnCameraLoads()
 {
-    const QStringList folders = QQmlEngine().importPathList();
+    QQmlEngine engine;
+    const QStringList folders = engine.importPathList();
     if (std::none_of(folders.begin(), folders.end(),
                      [](const QString& folder) { return QFile::exists(folder + "/QtMultimedia/qmldir"); }))
         QSKIP("QtMultimedia is not installed here");
-    Hand hand;
-    QQmlComponent view(&hand.engine, QUrl("qrc:/qt/qml/Lapwright/Field/CameraView.qml"));
+    engine.addImportPath("qrc:/qt/qml");
+    const QSignalSpy warnings(&engine, &QQmlEngine::warnings);
+    QQmlComponent view(&engine, QUrl("qrc:/qt/qml/Lapwright/Field/CameraView.qml"));
     const std::unique_ptr<QObject> camera(view.create());
     QVERIFY2(camera != nullptr, qPrintable(view.errorString()));
-    QVERIFY(!camera->property("seeing").toBool());
     QVERIFY(camera->property("there").isValid());
+    QVERIFY2(!camera->property("seeing").toBool(), "nobody looks yet");
+    QCOMPARE(warnings.count(), 0);
 }
 
 void FieldCamera::theFileGoesOn()

@@ -163,6 +163,7 @@ void FieldTrouble::aJobComesFromAnotherTablet()
     QVERIFY(second.tapAll({"Take in a file", "alder.job.json*"}));
     QCOMPARE(second.app.editor()->name(), "Alder");
     QVERIFY(second.tapAll({"E1, *", "Clear", "4", "1", "Feet", "Keep"}));
+    QCOMPARE(second.app.editor()->job().chains[0].runs[0].lengths[0].entered, std::string("41'"));
     QVERIFY2(second.tapAll({"Jobs", "Take in a file", "alder.job.json*"}),
              "as the first tablet still has it");
     QCOMPARE(second.app.editor()->name(), "Alder (from another tablet)");
@@ -190,6 +191,7 @@ void FieldTrouble::twoTabletsCountOneLoad()
     QVERIFY(bringTruck(second));
     QVERIFY(QFile::copy(between.filePath("other.json"), second.folder.filePath("other.json")));
     QVERIFY(second.tapAll({"Delivery*", "Open a load list", "truck.json*", "All of bundle B2 came"}));
+    QCOMPARE(second.app.delivery()->received(), 1);
     for (int time = 0; time < 2; ++time) {
         QVERIFY(second.tapAll({"Take in a load list, or another tablet's receipt", "other.json*"}));
         QTRY_COMPARE(second.app.delivery()->received(), 2);
