@@ -60,10 +60,17 @@ Window {
     color: Theme.ground
     visible: true
 
-    // Before the first frame; what is called later comes after it.
+    // Before the first frame; what the timer calls comes after it.
     onAfterAnimating: {
         if (!ready)
-            Qt.callLater(begin);
+            soon.start();
+    }
+
+    Timer {
+        id: soon
+
+        interval: 0
+        onTriggered: window.begin()
     }
 
     Binding {
