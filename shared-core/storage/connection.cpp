@@ -166,6 +166,7 @@ void Connection::reopen()
     QSqlDatabase::database(name_, false).close();
     QSqlDatabase::removeDatabase(name_);
     idle_.clear();
+    gone_.clear();
     add();
     QSqlDatabase database = QSqlDatabase::database(name_, false);
     if (!database.open())
@@ -213,6 +214,10 @@ void Connection::takeBack(const QString& statement, QSqlQuery query)
 {
     if (query.driver() == nullptr)
         return; // of a connection that was lost since
+    if (lost_) {
+        gone_.push_back(std::move(query));
+        return;
+    }
     query.finish();
     if (!statement.isEmpty())
         idle_.insert_or_assign(statement, std::move(query));

@@ -86,6 +86,7 @@ private:
     std::int64_t transaction_ = 0; ///< the server's number of the last one that wrote; 0 on SQLite
     QString token_;                ///< under which it left its word
     std::unordered_map<QString, QSqlQuery> idle_;
+    std::vector<QSqlQuery> gone_; ///< of a connection that is lost; let go of with its driver
 };
 
 } // namespace lapwright::storage

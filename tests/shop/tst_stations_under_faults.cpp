@@ -1,7 +1,7 @@
 // Guards: many stations work at once, each a process of its own, while the server crashes and starts again,
-// while their connections are slow and cut, or on one file: each goes on by itself; what each was told is
-// done is what the log says, no more and no less; nothing is cut twice, no correction of the stock is lost,
-// and the database is sound at the end. LAPWRIGHT_LONG=1 makes a longer day of it.
+// or on one file: each goes on by itself; what each was told is done is what the log says, no more and no
+// less; nothing is cut twice, no correction of the stock is lost, and the database is sound at the end.
+// LAPWRIGHT_LONG=1 makes a longer day of it.
 #include "acts/incoming.h"
 #include "acts/loading.h"
 #include "acts/making.h"
@@ -15,7 +15,6 @@
 #include "storage/lists.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
-#include "storage/slow_and_broken_link.h"
 
 #include <QCoreApplication>
 
@@ -151,18 +150,14 @@ private slots:
     {
         QTest::addColumn<int>("stations");
         QTest::addColumn<bool>("crashes");
-        QTest::addColumn<int>("chunksToTheCut"); ///< 0: no link between
-        QTest::newRow("one file") << 8 << false << 0;
-        QTest::newRow("the server crashes") << 16 << true << 0;
-        QTest::newRow("slow link, cut again and again") << 16 << false << 400;
+        QTest::newRow("one file") << 8 << false;
+        QTest::newRow("the server crashes") << 16 << true;
     }
     void aDayOfManyStations()
     {
         QFETCH(int, stations);
         QFETCH(bool, crashes);
-        QFETCH(int, chunksToTheCut);
-        const bool needsServer = crashes || chunksToTheCut > 0;
-        if (needsServer != onServer())
+        if (crashes != onServer())
             return;
         const std::string address = freshAddress();
         const Database database = Database::open(address, WhenMissing::Make, WhenLost::Wait).value();
@@ -172,14 +167,7 @@ private slots:
         QCOMPARE(plans, std::int64_t{houses});
         const auto expected = stockOnceCut(database, stations);
 
-        std::unique_ptr<tests::SlowAndBrokenLink> link;
-        QString through = QString::fromStdString(address);
-        if (chunksToTheCut > 0) {
-            using namespace std::chrono_literals;
-            link = std::make_unique<tests::SlowAndBrokenLink>(server().port(), 1ms, chunksToTheCut);
-            through.replace(QString::number(server().port()), QString::number(link->port()));
-        }
-        start(stations, through);
+        start(stations, QString::fromStdString(address));
         int ended = 0;
         if (crashes)
             for (const std::int64_t folded : {pieces / 4, pieces / 2}) {
@@ -195,8 +183,6 @@ private slots:
             QCOMPARE(process->exitCode(), 0);
             told += Told::readFrom(process->readAllStandardOutput().trimmed().split(' '));
         }
-        if (link)
-            ended = link->cuts();
         QVERIFY(ended >= 2 || !onServer());
 
         QCOMPARE(told.taken, std::int64_t{houses});
