@@ -16,7 +16,7 @@ FocusScope {
     property bool asked: false
     readonly property int shownRun: editor.run
     /// On a 7 inch tablet everything but the keys is smaller.
-    readonly property bool compact: height < 640
+    readonly property bool compact: height < (portrait ? 640 : 600)
     readonly property RunEntry entry: editor.entry
     readonly property bool editing: editor.run >= 0
     property MeasureEntry measure: measureOf(field)
