@@ -26,7 +26,7 @@ Result<std::string> readAll(QIODevice& device, const std::string& path)
     std::string text;
     for (;;) {
         const std::size_t before = text.size();
-        text.resize(before + step);
+        text.resize(before + static_cast<std::size_t>(step));
         const qint64 read = device.read(text.data() + before, step);
         if (read < 0)
             return unreadable(path, device.errorString(), "a file that can be read to its end");
