@@ -33,8 +33,8 @@ Tones lightTones()
     tones.onRail = rgb(0xC9D6D1);
     tones.railSelected = rgb(0x31524B);
     tones.onRailSelected = rgb(0xFFFFFF);
-    tones.blocks = rgb(0x9E1F14);
-    tones.warns = rgb(0x7A4A00);
+    tones.blocks = rgb(0x890003);
+    tones.warns = rgb(0x925C07);
     tones.informs = rgb(0x1F4E79);
     tones.done = rgb(0x1E6233);
     tones.danger = rgb(0x9E1F14);
@@ -65,10 +65,10 @@ Tones darkTones()
     tones.onRail = rgb(0xB4C3BD);
     tones.railSelected = rgb(0x24473F);
     tones.onRailSelected = rgb(0xFFFFFF);
-    tones.blocks = rgb(0xFF9A8B);
+    tones.blocks = rgb(0xF48D76);
     tones.warns = rgb(0xF3C04F);
     tones.informs = rgb(0x8CC4F2);
-    tones.done = rgb(0x86D49B);
+    tones.done = rgb(0x85D69F);
     tones.danger = rgb(0xFF9A8B);
     tones.onDanger = rgb(0x330703);
     return tones;
@@ -96,10 +96,10 @@ Tones sunlightTones()
     tones.onRail = rgb(0xFFFFFF);
     tones.railSelected = rgb(0xFFFFFF);
     tones.onRailSelected = rgb(0x000000);
-    tones.blocks = rgb(0x8A0F04);
-    tones.warns = rgb(0x5E3600);
+    tones.blocks = rgb(0x9A2908);
+    tones.warns = rgb(0x4F2300);
     tones.informs = rgb(0x003A6B);
-    tones.done = rgb(0x004A1C);
+    tones.done = rgb(0x0F5731);
     tones.danger = rgb(0x8A0F04);
     return tones;
 }
@@ -128,10 +128,10 @@ Tones shopFloorTones()
     tones.onRail = rgb(0xDCE5E7);
     tones.railSelected = rgb(0xFFC94A);
     tones.onRailSelected = rgb(0x1B1300);
-    tones.blocks = rgb(0xFFA799);
+    tones.blocks = rgb(0xFDA593);
     tones.warns = rgb(0xFFD166);
     tones.informs = rgb(0xA5D5FA);
-    tones.done = rgb(0x93E2A8);
+    tones.done = rgb(0x96EFC1);
     tones.danger = rgb(0xFFA799);
     tones.onDanger = rgb(0x2B0400);
     return tones;

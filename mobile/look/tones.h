@@ -6,7 +6,8 @@ namespace lapwright::look {
 
 /// The colours of one theme, by what they mean on a screen. Pairs that carry text keep at least 4.5:1
 /// (WCAG 2.1, 1.4.3), in sunlight and on the shop floor 7:1; edges of controls and the focus ring 3:1
-/// (1.4.11).
+/// (1.4.11). What tells the weight and state of things apart, blocks, warns, informs and done, stays apart
+/// for who does not see red or green.
 struct Tones {
     QColor ground; ///< behind everything
     QColor panel;  ///< what stands on the ground: rows, cards, bars

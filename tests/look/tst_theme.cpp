@@ -1,6 +1,6 @@
 // Guards: every theme can be read: contrast of every pair of colours that meet on a screen, measured as
-// WCAG 2.1 defines it; sizes a gloved finger hits; settings held within limits; every sign drawn, inside its
-// grid.
+// WCAG 2.1 defines it; what findings and states are told by differs for those who do not see red or green;
+// sizes a gloved finger hits; settings held within limits; every sign drawn, inside its grid.
 #include "drawing/palette.h"
 #include "faces.h"
 #include "icon_shapes.h"
@@ -10,6 +10,10 @@
 #include <QFontMetricsF>
 #include <QSignalSpy>
 #include <QtTest>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
 
 using namespace lapwright;
 using look::Theme;
@@ -67,6 +71,58 @@ std::vector<Pair> edgePairs(const Tones& tones)
             {"action on panel", tones.action, tones.panel}};
 }
 
+using Matrix = std::array<std::array<double, 3>, 3>;
+
+/// What reaches somebody without one kind of cones, on linear sRGB: G. M. Machado, M. M. Oliveira, L. A. F.
+/// Fernandes, "A Physiologically-based Model for Simulation of Color Vision Deficiency", IEEE Transactions on
+/// Visualization and Computer Graphics 15 (2009), severity 1.0; the numbers from memory.
+constexpr Matrix everyCone = {{{1.0, 0.0, 0.0}, {0.0, 1.0, 0.0}, {0.0, 0.0, 1.0}}};
+constexpr Matrix protanopia = {
+    {{0.152286, 1.052583, -0.204868}, {0.114503, 0.786281, 0.099216}, {-0.003882, -0.048116, 1.051998}}};
+constexpr Matrix deuteranopia = {
+    {{0.367322, 0.860646, -0.227968}, {0.280085, 0.672501, 0.047413}, {-0.011820, 0.042940, 0.968881}}};
+
+using Triple = std::array<double, 3>;
+
+Triple times(const Matrix& matrix, const Triple& vector)
+{
+    Triple result{};
+    for (std::size_t row = 0; row < 3; ++row)
+        for (std::size_t column = 0; column < 3; ++column)
+            result[row] += matrix[row][column] * vector[column];
+    return result;
+}
+
+/// IEC 61966-2-1.
+double linear(double component)
+{
+    return component <= 0.04045 ? component / 12.92 : std::pow((component + 0.055) / 1.055, 2.4);
+}
+
+/// CIE 1976 L*a*b* of a colour as such eyes have it; white point D65 (ISO/CIE 11664-4).
+Triple seenBy(const Matrix& eyes, const QColor& colour)
+{
+    Triple seen = times(eyes, {linear(colour.redF()), linear(colour.greenF()), linear(colour.blueF())});
+    for (double& component : seen)
+        component = std::clamp(component, 0.0, 1.0);
+    constexpr Matrix toXyz = {{{0.4124564, 0.3575761, 0.1804375},
+                               {0.2126729, 0.7151522, 0.0721750},
+                               {0.0193339, 0.1191920, 0.9503041}}};
+    Triple xyz = times(toXyz, seen);
+    constexpr Triple white = {0.95047, 1.0, 1.08883};
+    for (std::size_t i = 0; i < 3; ++i) {
+        const double share = xyz[i] / white[i];
+        xyz[i] = share > 0.008856 ? std::cbrt(share) : 7.787 * share + 16.0 / 116.0;
+    }
+    return {116.0 * xyz[1] - 16.0, 500.0 * (xyz[0] - xyz[1]), 200.0 * (xyz[1] - xyz[2])};
+}
+
+/// CIE 1976 colour difference; about 2.3 is just seen (M. Mahy, L. Van Eycken, A. Oosterlinck, 1994).
+double difference(const Triple& one, const Triple& other)
+{
+    return std::hypot(one[0] - other[0], one[1] - other[1], one[2] - other[2]);
+}
+
 } // namespace
 
 class TestTheme : public QObject {
@@ -98,6 +154,24 @@ private slots:
             const double found = contrast(pair.front, pair.behind);
             QVERIFY2(found >= 3.0, qPrintable(QStringLiteral("%1: %2").arg(pair.what).arg(found)));
         }
+    }
+
+    void statesAreToldApartByWhoDoesNotSeeRedOrGreen_data() { everyPairCanBeRead_data(); }
+
+    void statesAreToldApartByWhoDoesNotSeeRedOrGreen()
+    {
+        QFETCH(int, scheme);
+        const Tones tones = look::tonesOf(static_cast<look::Scheme>(scheme));
+        const std::array states = {tones.blocks, tones.warns, tones.informs, tones.done};
+        // Six times what is just seen: at a glance, on a small sign. Common practice, no source.
+        constexpr double least = 14.0;
+        for (const Matrix& eyes : {everyCone, protanopia, deuteranopia})
+            for (std::size_t one = 0; one < states.size(); ++one)
+                for (std::size_t other = one + 1; other < states.size(); ++other) {
+                    const double found = difference(seenBy(eyes, states[one]), seenBy(eyes, states[other]));
+                    QVERIFY2(found >= least,
+                             qPrintable(QStringLiteral("%1, %2: %3").arg(one).arg(other).arg(found)));
+                }
     }
 
     void settingsAreHeldAndAnnounced()
