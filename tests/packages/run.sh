@@ -6,21 +6,23 @@ set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 source tests/tools/setup.sh
 
-ensure_packages "${build_packages[@]}" dpkg-dev mmdebstrap appstream desktop-file-utils
-build_preset release
-rm -rf build/packages
-say "Packing"
-cpack --config build/release/CPackConfig.cmake -B build/packages
+ensure_packages "${build_packages[@]}" dpkg-dev mmdebstrap appstream desktop-file-utils lintian
+say "Building and packing"
+debs=$(mktemp -d)
+trap 'rm -rf "$debs"' EXIT
+tests/packages/build.sh "$debs"
+say "What lintian says; an error ends this"
+lintian --fail-on error --tag-display-limit 0 "$debs"/*.deb
 appstreamcli validate --no-net mobile/app/*.metainfo.xml shop/app/*.metainfo.xml
 desktop-file-validate mobile/app/*.desktop shop/app/*.desktop
 
 say "A clean root"
 root=$(mktemp -d)
-trap 'rm -rf "$root"' EXIT
+trap 'rm -rf "$root" "$debs"' EXIT
 chmod 755 "$root"
 mmdebstrap --quiet --variant=apt bookworm "$root"
 mkdir "$root/day"
-cp build/packages/*.deb demo/*.json demo/crew_lead.py "$root/day"
+cp "$debs"/*.deb demo/*.json demo/crew_lead.py "$root/day"
 inside() { chroot "$root" env DEBIAN_FRONTEND=noninteractive LC_ALL=C.UTF-8 QT_QPA_PLATFORM=offscreen \
     QT_QUICK_BACKEND=software XDG_RUNTIME_DIR=/tmp bash -ec "cd /day; $1"; }
 inside 'apt-get -q update; apt-get -q -y install --no-install-recommends ./*.deb'
@@ -35,5 +37,5 @@ inside 'lapwright check --install
     lapwright made cut --db shop.db; lapwright made folded --db shop.db; lapwright load --db shop.db -o load.json
     lapwright check --db shop.db'
 say "Every screen"
-inside 'lapwright-field --self-test; lapwright-shop --db shop.db --self-test'
+inside 'for language in en es; do lapwright-field --self-test --language $language; lapwright-shop --db shop.db --self-test --language $language; done'
 say "The packages install, and the day runs from them"
