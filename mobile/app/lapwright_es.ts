@@ -2,6 +2,25 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>AboutPart</name>
+    <message>
+        <source>About</source>
+        <translation>Acerca de</translation>
+    </message>
+    <message>
+        <source>Lapwright %1. Free software under the MIT licence, without any warranty.</source>
+        <translation>Lapwright %1. Software libre con la licencia MIT, sin ninguna garantía.</translation>
+    </message>
+    <message>
+        <source>Made with:</source>
+        <translation>Hecho con:</translation>
+    </message>
+    <message>
+        <source>%1, for %2. Licence: %3</source>
+        <translation>%1, para %2. Licencia: %3</translation>
+    </message>
+</context>
+<context>
     <name>ChainBar</name>
     <message>
         <source>Chains</source>
@@ -422,6 +441,10 @@
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Why, and what to do</source>
+        <translation>Por qué, y qué hacer</translation>
+    </message>
 </context>
 <context>
     <name>GuideBar</name>
@@ -695,6 +718,13 @@
     <message>
         <source>Kinds of run</source>
         <translation>Clases de tramo</translation>
+    </message>
+</context>
+<context>
+    <name>Language</name>
+    <message>
+        <source>English</source>
+        <translation>Español</translation>
     </message>
 </context>
 <context>
@@ -4466,6 +4496,3362 @@
         <source>a</source>
         <translation>un tramo de</translation>
     </message>
+    <message>
+        <source>Cut map</source>
+        <translation>Mapa de corte</translation>
+    </message>
+    <message>
+        <source>cut {count} alike</source>
+        <translation>{count} cortadas iguales</translation>
+    </message>
+    <message>
+        <source>off the coil</source>
+        <translation>del rollo</translation>
+    </message>
+    <message>
+        <source>crosscut first, then slit each part</source>
+        <translation>primero los cortes transversales, luego cada parte a lo largo</translation>
+    </message>
+    <message>
+        <source>slit first, then crosscut each strip from the lead end</source>
+        <translation>primero a lo largo, luego cada tira a lo ancho desde el extremo delantero</translation>
+    </message>
+    <message>
+        <source>lead end</source>
+        <translation>extremo delantero</translation>
+    </message>
+    <message>
+        <source>remnant, to be kept and labelled</source>
+        <translation>retazo, se guarda con etiqueta</translation>
+    </message>
+    <message>
+        <source>width drawn {times} times as large</source>
+        <translation>ancho dibujado {times} veces más grande</translation>
+    </message>
+    <message>
+        <source>blank</source>
+        <translation>lámina plana</translation>
+    </message>
+    <message>
+        <source>waste</source>
+        <translation>desperdicio</translation>
+    </message>
+    <message>
+        <source>lengthwise</source>
+        <translation>a lo largo</translation>
+    </message>
+    <message>
+        <source>Strip</source>
+        <translation>Tira</translation>
+    </message>
+    <message>
+        <source>Remnant</source>
+        <translation>Retazo</translation>
+    </message>
+    <message>
+        <source>strip</source>
+        <translation>tira</translation>
+    </message>
+    <message>
+        <source>Fold step</source>
+        <translation>Paso de doblez</translation>
+    </message>
+    <message>
+        <source>to gauge</source>
+        <translation>al tope</translation>
+    </message>
+    <message>
+        <source>push the folded edge under the clamp</source>
+        <translation>empuje el borde doblado debajo de la mordaza</translation>
+    </message>
+    <message>
+        <source>fold to a mark</source>
+        <translation>doblez en una marca</translation>
+    </message>
+    <message>
+        <source>from the</source>
+        <translation>desde el</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Paso</translation>
+    </message>
+    <message>
+        <source>Operator to the right. Dashed: as laid in. Sheet drawn thicker than it is, a flat part behind left out.</source>
+        <translation>El operador a la derecha. De trazos: como se coloca. Lámina dibujada más gruesa de lo que es, sin una parte plana de atrás.</translation>
+    </message>
+    <message>
+        <source>Operator to the right. Dashed: as laid in. Sheet drawn thicker than it is.</source>
+        <translation>El operador a la derecha. De trazos: como se coloca. Lámina dibujada más gruesa de lo que es.</translation>
+    </message>
+    <message>
+        <source>Fold up</source>
+        <translation>Doblar arriba</translation>
+    </message>
+    <message>
+        <source>Fold down</source>
+        <translation>Doblar abajo</translation>
+    </message>
+    <message>
+        <source>Fold up, partly</source>
+        <translation>Doblar parte arriba</translation>
+    </message>
+    <message>
+        <source>Fold down, partly</source>
+        <translation>Doblar parte abajo</translation>
+    </message>
+    <message>
+        <source>Finish the fold up</source>
+        <translation>Terminar arriba</translation>
+    </message>
+    <message>
+        <source>Finish the fold down</source>
+        <translation>Terminar abajo</translation>
+    </message>
+    <message>
+        <source>Pre-bend hem up</source>
+        <translation>Predoblez arriba</translation>
+    </message>
+    <message>
+        <source>Pre-bend hem down</source>
+        <translation>Predoblez abajo</translation>
+    </message>
+    <message>
+        <source>Press the hem, leave a gap</source>
+        <translation>Prensar, con abertura</translation>
+    </message>
+    <message>
+        <source>Flatten the hem</source>
+        <translation>Aplastar el dobladillo</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Escala</translation>
+    </message>
+    <message>
+        <source>set</source>
+        <translation>poner</translation>
+    </message>
+    <message>
+        <source>for springback</source>
+        <translation>por la recuperación elástica</translation>
+    </message>
+    <message>
+        <source>included</source>
+        <translation>entre alas</translation>
+    </message>
+    <message>
+        <source>colour up</source>
+        <translation>color arriba</translation>
+    </message>
+    <message>
+        <source>colour down</source>
+        <translation>color abajo</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>abertura</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>ángulo</translation>
+    </message>
+    <message>
+        <source>Fold ticket</source>
+        <translation>Hoja de doblez</translation>
+    </message>
+    <message>
+        <source>beam face</source>
+        <translation>cara de la viga</translation>
+    </message>
+    <message>
+        <source>first hem</source>
+        <translation>primer dobladillo</translation>
+    </message>
+    <message>
+        <source>last hem</source>
+        <translation>último dobladillo</translation>
+    </message>
+    <message>
+        <source>Check the finished piece: outside lengths within {length}, angles within {angle}</source>
+        <translation>Revise la pieza terminada: largos exteriores dentro de {length}, ángulos dentro de {angle}</translation>
+    </message>
+    <message>
+        <source>fold, angle</source>
+        <translation>doblez, ángulo</translation>
+    </message>
+    <message>
+        <source>lies, to the gauge</source>
+        <translation>posición, al tope</translation>
+    </message>
+    <message>
+        <source>slide in endways</source>
+        <translation>meter por el costado</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>levantar</translation>
+    </message>
+    <message>
+        <source>over the bed</source>
+        <translation>sobre la mesa</translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation>pieza</translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation>piezas</translation>
+    </message>
+    <message>
+        <source>step</source>
+        <translation>paso</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>primera</translation>
+    </message>
+    <message>
+        <source>Schedule of</source>
+        <translation>Programa de</translation>
+    </message>
+    <message>
+        <source>Schedule</source>
+        <translation>Programa</translation>
+    </message>
+    <message>
+        <source>tasks</source>
+        <translation>tareas</translation>
+    </message>
+    <message>
+        <source>of them late · all done</source>
+        <translation>de ellas tarde · todo listo</translation>
+    </message>
+    <message>
+        <source>making ready</source>
+        <translation>preparar</translation>
+    </message>
+    <message>
+        <source>in order of arrival</source>
+        <translation>por orden de llegada</translation>
+    </message>
+    <message>
+        <source>not worked</source>
+        <translation>no se trabaja</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>para el</translation>
+    </message>
+    <message>
+        <source>new program</source>
+        <translation>otro programa</translation>
+    </message>
+    <message>
+        <source>made ready</source>
+        <translation>preparado</translation>
+    </message>
+    <message>
+        <source>late because</source>
+        <translation>tarde porque</translation>
+    </message>
+    <message>
+        <source>Nothing is scheduled.</source>
+        <translation>No hay nada programado.</translation>
+    </message>
+    <message>
+        <source>cutting</source>
+        <translation>corte</translation>
+    </message>
+    <message>
+        <source>folding</source>
+        <translation>doblado</translation>
+    </message>
+    <message>
+        <source>sheet</source>
+        <translation>hoja</translation>
+    </message>
+    <message>
+        <source>sheets</source>
+        <translation>hojas</translation>
+    </message>
+    <message>
+        <source>LATE</source>
+        <translation>TARDE</translation>
+    </message>
+    <message>
+        <source>because</source>
+        <translation>porque</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <translation>en</translation>
+    </message>
+    <message>
+        <source>Section of the machine, operator to the right.</source>
+        <translation>Sección de la máquina, el operador a la derecha.</translation>
+    </message>
+    <message>
+        <source>folding beam</source>
+        <translation>viga plegadora</translation>
+    </message>
+    <message>
+        <source>face</source>
+        <translation>cara</translation>
+    </message>
+    <message>
+        <source>beam that folds down</source>
+        <translation>viga que dobla hacia abajo</translation>
+    </message>
+    <message>
+        <source>bending length</source>
+        <translation>dobla hasta</translation>
+    </message>
+    <message>
+        <source>up and down</source>
+        <translation>arriba y abajo</translation>
+    </message>
+    <message>
+        <source>up only</source>
+        <translation>solo arriba</translation>
+    </message>
+    <message>
+        <source>clamp opens</source>
+        <translation>mordaza abre</translation>
+    </message>
+    <message>
+        <source>least leg</source>
+        <translation>ala mínima</translation>
+    </message>
+    <message>
+        <source>back gauge</source>
+        <translation>tope trasero</translation>
+    </message>
+    <message>
+        <source>none, to marks</source>
+        <translation>ninguno, con marcas</translation>
+    </message>
+    <message>
+        <source>not pressed</source>
+        <translation>no se prensan</translation>
+    </message>
+    <message>
+        <source>closed, open to</source>
+        <translation>cerrados, abiertos hasta</translation>
+    </message>
+    <message>
+        <source>Operator to the right. Chain line: the sheet, folded as far as the clamp lets it.</source>
+        <translation>El operador a la derecha. Línea de cadena: la lámina, doblada hasta donde la mordaza deja.</translation>
+    </message>
+    <message>
+        <source>hems</source>
+        <translation>dobladillos</translation>
+    </message>
+    <message>
+        <source>folds</source>
+        <translation>dobla</translation>
+    </message>
+    <message>
+        <source>throat</source>
+        <translation>garganta</translation>
+    </message>
+    <message>
+        <source>as it lies</source>
+        <translation>como está</translation>
+    </message>
+    <message>
+        <source>turn over</source>
+        <translation>voltear</translation>
+    </message>
+    <message>
+        <source>spin end for end</source>
+        <translation>girar de punta a punta</translation>
+    </message>
+    <message>
+        <source>turn over and spin end for end</source>
+        <translation>voltear y girar de punta a punta</translation>
+    </message>
+    <message>
+        <source>in the face of the wall)</source>
+        <translation>en la cara de la pared)</translation>
+    </message>
+    <message>
+        <source>would close at</source>
+        <translation>cerraría con</translation>
+    </message>
+    <message>
+        <source>corners are off by</source>
+        <translation>a las esquinas les faltan o sobran</translation>
+    </message>
+    <message>
+        <source>does not close</source>
+        <translation>no cierra</translation>
+    </message>
+    <message>
+        <source>east</source>
+        <translation>este</translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation>oeste</translation>
+    </message>
+    <message>
+        <source>north</source>
+        <translation>norte</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation>sur</translation>
+    </message>
+    <message>
+        <source>it ends</source>
+        <translation>termina</translation>
+    </message>
+    <message>
+        <source>of the start</source>
+        <translation>del inicio</translation>
+    </message>
+    <message>
+        <source>Dot: start of the walk, the building on its left. Square: a square corner. Sloped runs are drawn with their level length.</source>
+        <translation>Punto: inicio del recorrido, con el edificio a la izquierda. Cuadro: una esquina a escuadra. Los tramos inclinados se dibujan con su largo a nivel.</translation>
+    </message>
+    <message>
+        <source>Not drawn</source>
+        <translation>No dibujado</translation>
+    </message>
+    <message>
+        <source>page</source>
+        <translation>página</translation>
+    </message>
+    <message>
+        <source>no steps, or a beam face the machine does not have</source>
+        <translation>sin pasos, o una cara de viga que la máquina no tiene</translation>
+    </message>
+    <message>
+        <source>a plan of this machine</source>
+        <translation>un plan de esta máquina</translation>
+    </message>
+    <message>
+        <source>a step at a bend line the profile does not have</source>
+        <translation>un paso en una línea de doblez que el perfil no tiene</translation>
+    </message>
+    <message>
+        <source>a plan of this profile</source>
+        <translation>un plan de este perfil</translation>
+    </message>
+    <message>
+        <source>Slide the piece in past the end of the clamp, and out the same way.</source>
+        <translation>Meta la pieza por el costado de la mordaza y sáquela igual.</translation>
+    </message>
+    <message>
+        <source>Slide the folded piece out past the end of the clamp.</source>
+        <translation>Saque la pieza doblada por el costado de la mordaza.</translation>
+    </message>
+    <message>
+        <source>Lift by {lift} while laying in: a folded edge hangs below the sheet.</source>
+        <translation>Levante {lift} al colocarla: un borde doblado cuelga debajo de la lámina.</translation>
+    </message>
+    <message>
+        <source>Open the clamp by {open} only, then draw the sheet out: it reaches back over it.</source>
+        <translation>Abra la mordaza solo {open} y luego saque la lámina: vuelve por encima de ella.</translation>
+    </message>
+    <message>
+        <source>Draw the sheet {drawn} towards you before the clamp opens wide.</source>
+        <translation>Jale la lámina {drawn} hacia usted antes de que la mordaza abra del todo.</translation>
+    </message>
+    <message>
+        <source>Draw the sheet {drawn} towards you before lifting it.</source>
+        <translation>Jale la lámina {drawn} hacia usted antes de levantarla.</translation>
+    </message>
+    <message>
+        <source>Draw the sheet {drawn} towards you as the clamp opens.</source>
+        <translation>Jale la lámina {drawn} hacia usted mientras la mordaza abre.</translation>
+    </message>
+    <message>
+        <source>Stop with the clamp just open, look, keep hands clear, then press the hem.</source>
+        <translation>Pare con la mordaza apenas abierta, mire, aparte las manos y luego prense el dobladillo.</translation>
+    </message>
+    <message>
+        <source>Stop with the clamp just open, look, keep hands clear, then close it.</source>
+        <translation>Pare con la mordaza apenas abierta, mire, aparte las manos y luego ciérrela.</translation>
+    </message>
+    <message>
+        <source>Two people: {mass} kg, {length} long.</source>
+        <translation>Dos personas: {mass} kg, {length} de largo.</translation>
+    </message>
+    <message>
+        <source>Fit the {face} beam face.</source>
+        <translation>Ponga la cara de viga {face}.</translation>
+    </message>
+    <message>
+        <source>{metal} may crack in a closed hem: use an open or teardrop hem.</source>
+        <translation>{metal} puede agrietarse en un dobladillo cerrado: use uno abierto o de gota.</translation>
+    </message>
+    <message>
+        <source>One bend is made in two goes: fold it partly, then its neighbours, then finish it and check its angle.</source>
+        <translation>Un doblez se hace en dos veces: dóblelo en parte, luego los vecinos, luego termínelo y revise su ángulo.</translation>
+    </message>
+    <message>
+        <source>Sheet edges cut: wear gloves. The machine&apos;s own manual and guards rule.</source>
+        <translation>Los bordes de la lámina cortan: use guantes. Mandan el manual y las guardas de la máquina.</translation>
+    </message>
+    <message>
+        <source>One bend in two goes does not help either.</source>
+        <translation>Un doblez en dos veces tampoco ayuda.</translation>
+    </message>
+    <message>
+        <source>over 0 and up to 100 m</source>
+        <translation>más de 0 y hasta 100 m</translation>
+    </message>
+    <message>
+        <source>1 to</source>
+        <translation>1 a</translation>
+    </message>
+    <message>
+        <source>{count} bends and hem edges are more than the {most} whose every order can be tried.</source>
+        <translation>{count} dobleces y bordes de dobladillo son más que los {most} cuyo orden se puede probar entero.</translation>
+    </message>
+    <message>
+        <source>raw edge</source>
+        <translation>borde crudo</translation>
+    </message>
+    <message>
+        <source>hem fold</source>
+        <translation>doblez del dobladillo</translation>
+    </message>
+    <message>
+        <source>folded corner</source>
+        <translation>esquina doblada</translation>
+    </message>
+    <message>
+        <source>folded leg</source>
+        <translation>ala doblada</translation>
+    </message>
+    <message>
+        <source>clamp opening</source>
+        <translation>abertura de la mordaza</translation>
+    </message>
+    <message>
+        <source>clamp nose</source>
+        <translation>nariz de la mordaza</translation>
+    </message>
+    <message>
+        <source>part already folded</source>
+        <translation>parte ya doblada</translation>
+    </message>
+    <message>
+        <source>flattening of the hem</source>
+        <translation>aplastado del dobladillo</translation>
+    </message>
+    <message>
+        <source>way out of the machine</source>
+        <translation>salida de la máquina</translation>
+    </message>
+    <message>
+        <source>direction of the fold</source>
+        <translation>sentido del doblez</translation>
+    </message>
+    <message>
+        <source>profile itself</source>
+        <translation>perfil mismo</translation>
+    </message>
+    <message>
+        <source>number of bends</source>
+        <translation>número de dobleces</translation>
+    </message>
+    <message>
+        <source>what is folded stands {over} higher than the {part}</source>
+        <translation>lo doblado queda {over} más alto que esto: {part}</translation>
+    </message>
+    <message>
+        <source>the {part} stops it {over} short</source>
+        <translation>esto lo para {over} antes: {part}</translation>
+    </message>
+    <message>
+        <source>what would touch the {part} is {over} out of its range</source>
+        <translation>lo que tocaría esto queda {over} fuera de su alcance: {part}</translation>
+    </message>
+    <message>
+        <source>what lies behind is {over} deeper than the {part}</source>
+        <translation>lo que queda atrás es {over} más hondo que esto: {part}</translation>
+    </message>
+    <message>
+        <source>the leg in front is {over} shorter than the {part}</source>
+        <translation>el ala de adelante es {over} más corta que esto: {part}</translation>
+    </message>
+    <message>
+        <source>it meets the {part} {over} before it is folded</source>
+        <translation>topa con esto {over} antes de quedar doblado: {part}</translation>
+    </message>
+    <message>
+        <source>the gap is {over} wider than the {part} can leave</source>
+        <translation>la abertura es {over} más ancha de lo que puede dejar esto: {part}</translation>
+    </message>
+    <message>
+        <source>folded, it closes round the clamp or the bed and there is no {part}; it reaches {over} back</source>
+        <translation>doblado, se cierra alrededor de la mordaza o de la mesa y no hay esto: {part}; vuelve {over} hacia atrás</translation>
+    </message>
+    <message>
+        <source>in the way is the {part}, by {over}</source>
+        <translation>estorba esto: {part}, por {over}</translation>
+    </message>
+    <message>
+        <source>what would touch the {part} leans so far that it rides up on it</source>
+        <translation>lo que tocaría esto se inclina tanto que se monta encima: {part}</translation>
+    </message>
+    <message>
+        <source>the machine is not made for the {part}</source>
+        <translation>la máquina no está hecha para esto: {part}</translation>
+    </message>
+    <message>
+        <source>folded, it closes round the clamp or the bed and there is no {part}</source>
+        <translation>doblado, se cierra alrededor de la mordaza o de la mesa y no hay esto: {part}</translation>
+    </message>
+    <message>
+        <source>in the way is the {part}</source>
+        <translation>estorba esto: {part}</translation>
+    </message>
+    <message>
+        <source>The hem at bend line {bend} cannot be made</source>
+        <translation>El dobladillo en la línea de doblez {bend} no se puede hacer</translation>
+    </message>
+    <message>
+        <source>Bend line {bend} cannot be folded</source>
+        <translation>La línea de doblez {bend} no se puede doblar</translation>
+    </message>
+    <message>
+        <source>Bend line {bend}, between {between}, cannot be folded</source>
+        <translation>La línea de doblez {bend}, entre {between}, no se puede doblar</translation>
+    </message>
+    <message>
+        <source>once bend line {made} is made</source>
+        <translation>una vez hecha la línea de doblez {made}</translation>
+    </message>
+    <message>
+        <source>once bend lines {made} are made, in that order</source>
+        <translation>una vez hechas las líneas de doblez {made}, en ese orden</translation>
+    </message>
+    <message>
+        <source>No other sequence gets further.</source>
+        <translation>Ningún otro orden llega más lejos.</translation>
+    </message>
+    <message>
+        <source>the first hem</source>
+        <translation>el primer dobladillo</translation>
+    </message>
+    <message>
+        <source>the last hem</source>
+        <translation>el último dobladillo</translation>
+    </message>
+    <message>
+        <source>The {part} is in the way: finished, {one} and {other} run through each other. No machine can fold it.</source>
+        <translation>Estorba esto: {part}. Terminadas, {one} y {other} se atraviesan. Ninguna máquina lo puede doblar.</translation>
+    </message>
+    <message>
+        <source>Look at the drawing: a turn to the wrong side, or a leg too long or too short.</source>
+        <translation>Mire el dibujo: un doblez hacia el lado equivocado, o un ala muy larga o muy corta.</translation>
+    </message>
+    <message>
+        <source>The piece is {length} long, the machine folds {most}: {over} too long.</source>
+        <translation>La pieza mide {length} de largo y la máquina dobla {most}: sobran {over}.</translation>
+    </message>
+    <message>
+        <source>{metal} {gauge}, {thickness}, is thicker than about {most}, the machine&apos;s capacity for it; a guide from {reference}: the machine&apos;s plate rules.</source>
+        <translation>{metal} {gauge}, {thickness}, es más grueso que unos {most}, la capacidad de la máquina para él; es una guía a partir de {reference}: manda la placa de la máquina.</translation>
+    </message>
+    <message>
+        <source>Beam face {face}.</source>
+        <translation>Cara de viga {face}.</translation>
+    </message>
+    <message>
+        <source>capacity</source>
+        <translation>capacidad</translation>
+    </message>
+    <message>
+        <source>bed</source>
+        <translation>mesa</translation>
+    </message>
+    <message>
+        <source>clamp</source>
+        <translation>mordaza</translation>
+    </message>
+    <message>
+        <source>between</source>
+        <translation>entre</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>sobre</translation>
+    </message>
+    <message>
+        <source>In {count} pieces or more, none longer than {most}, it can be folded here; add a lap for each.</source>
+        <translation>En {count} piezas o más, ninguna de más de {most}, se puede doblar aquí; agregue un traslape por cada una.</translation>
+    </message>
+    <message>
+        <source>In {gauge} it can be folded here.</source>
+        <translation>En {gauge} se puede doblar aquí.</translation>
+    </message>
+    <message>
+        <source>Fit the {face} beam face: with it the profile can be folded.</source>
+        <translation>Ponga la cara de viga {face}: con ella se puede doblar el perfil.</translation>
+    </message>
+    <message>
+        <source>With open hems, {gap} inside, it can be folded here.</source>
+        <translation>Con dobladillos abiertos, {gap} por dentro, se puede doblar aquí.</translation>
+    </message>
+    <message>
+        <source>With closed hems it can be folded here.</source>
+        <translation>Con dobladillos cerrados se puede doblar aquí.</translation>
+    </message>
+    <message>
+        <source>Without its hems it can be folded here.</source>
+        <translation>Sin sus dobladillos se puede doblar aquí.</translation>
+    </message>
+    <message>
+        <source>Split in {leg} into two pieces that lap by {lap}: both can be folded here.</source>
+        <translation>Parta en {leg} en dos piezas que se traslapen {lap}: las dos se pueden doblar aquí.</translation>
+    </message>
+    <message>
+        <source>Split into {count} pieces, in {legs}, that lap by {lap}: each can be folded here.</source>
+        <translation>Parta en {count} piezas, en {legs}, que se traslapen {lap}: cada una se puede doblar aquí.</translation>
+    </message>
+    <message>
+        <source>{machine} can fold it.</source>
+        <translation>{machine} lo puede doblar.</translation>
+    </message>
+    <message>
+        <source>The stock does not suffice for all blanks</source>
+        <translation>Las existencias no alcanzan para todas las láminas planas</translation>
+    </message>
+    <message>
+        <source>No plan of these patterns takes less</source>
+        <translation>Ningún plan de estos patrones gasta menos</translation>
+    </message>
+    <message>
+        <source>No plan of these patterns takes less than one fewer</source>
+        <translation>Ningún plan de estos patrones gasta menos que una unidad menos</translation>
+    </message>
+    <message>
+        <source>How much less another plan could take is not known</source>
+        <translation>No se sabe cuánto menos podría gastar otro plan</translation>
+    </message>
+    <message>
+        <source>No plan of these patterns can save more than {percent} %</source>
+        <translation>Ningún plan de estos patrones puede ahorrar más de {percent} %</translation>
+    </message>
+    <message>
+        <source>Of the metal taken {blanks} % is blanks, {trim} % edge trim, {kerf} % kerf, {girth} % trimmed to girth, {remnants} % remnants kept, {scrap} % scrap</source>
+        <translation>Del metal tomado, {blanks} % es láminas planas, {trim} % recorte de orillas, {kerf} % ancho de corte, {girth} % recorte al desarrollo, {remnants} % retazos guardados, {scrap} % chatarra</translation>
+    </message>
+    <message>
+        <source>Beside and behind girth {girth} lie {area} m² that are no blanks</source>
+        <translation>Al lado y detrás del desarrollo {girth} quedan {area} m² que no son láminas planas</translation>
+    </message>
+    <message>
+        <source>{count} more of {key}, {girth} by {length}, would cost nothing</source>
+        <translation>{count} más de {key}, {girth} por {length}, no costarían nada</translation>
+    </message>
+    <message>
+        <source>strips, then sheets</source>
+        <translation>tiras, luego hojas</translation>
+    </message>
+    <message>
+        <source>every plan</source>
+        <translation>cada plan</translation>
+    </message>
+    <message>
+        <source>ruin and recreate</source>
+        <translation>deshacer y rehacer</translation>
+    </message>
+    <message>
+        <source>value correction</source>
+        <translation>corrección de valores</translation>
+    </message>
+    <message>
+        <source>number of levels</source>
+        <translation>número de niveles</translation>
+    </message>
+    <message>
+        <source>order of blanks</source>
+        <translation>orden de las láminas planas</translation>
+    </message>
+    <message>
+        <source>left edge trim</source>
+        <translation>recorte de la orilla izquierda</translation>
+    </message>
+    <message>
+        <source>right edge trim</source>
+        <translation>recorte de la orilla derecha</translation>
+    </message>
+    <message>
+        <source>lead edge trim</source>
+        <translation>recorte de la orilla delantera</translation>
+    </message>
+    <message>
+        <source>tail edge trim</source>
+        <translation>recorte de la orilla de atrás</translation>
+    </message>
+    <message>
+        <source>least strip width</source>
+        <translation>ancho mínimo de tira</translation>
+    </message>
+    <message>
+        <source>least remnant width</source>
+        <translation>ancho mínimo de retazo</translation>
+    </message>
+    <message>
+        <source>least remnant length</source>
+        <translation>largo mínimo de retazo</translation>
+    </message>
+    <message>
+        <source>The {name} of {value} is not between 0 and {most}</source>
+        <translation>El valor de {name}, {value}, no está entre 0 y {most}</translation>
+    </message>
+    <message>
+        <source>At most {count} strips in one setup cannot be cut</source>
+        <translation>No se pueden cortar como máximo {count} tiras en un ajuste</translation>
+    </message>
+    <message>
+        <source>{percent} % is not between 0 and 100</source>
+        <translation>{percent} % no está entre 0 y 100</translation>
+    </message>
+    <message>
+        <source>Stock {key} measures {width} by {length}; both must be more than 0 and at most {most}</source>
+        <translation>La existencia {key} mide {width} por {length}; las dos medidas deben ser más de 0 y como máximo {most}</translation>
+    </message>
+    <message>
+        <source>There cannot be {count} of stock {key}</source>
+        <translation>No puede haber {count} de la existencia {key}</translation>
+    </message>
+    <message>
+        <source>The cost {cost} of stock {key} is not between 1 and {most}</source>
+        <translation>El costo {cost} de la existencia {key} no está entre 1 y {most}</translation>
+    </message>
+    <message>
+        <source>The longest crosscut {length} of stock {key} makes no sense</source>
+        <translation>El corte transversal más largo {length} de la existencia {key} no tiene sentido</translation>
+    </message>
+    <message>
+        <source>Blank {key} measures {girth} by {length}; both must be more than 0 and at most {most}</source>
+        <translation>La lámina plana {key} mide {girth} por {length}; las dos medidas deben ser más de 0 y como máximo {most}</translation>
+    </message>
+    <message>
+        <source>{count} of blank {key} is not between 1 and {most}</source>
+        <translation>{count} de la lámina plana {key} no está entre 1 y {most}</translation>
+    </message>
+    <message>
+        <source>Blank {key}, {girth} by {length}, fits no stock within the shop&apos;s rules</source>
+        <translation>La lámina plana {key}, {girth} por {length}, no cabe en ninguna existencia con las reglas del taller</translation>
+    </message>
+    <message>
+        <source>More than {most} kinds of stock</source>
+        <translation>Más de {most} clases de existencias</translation>
+    </message>
+    <message>
+        <source>There is no stock to cut from</source>
+        <translation>No hay existencias de donde cortar</translation>
+    </message>
+    <message>
+        <source>With {count} of blank {key} there are more than {most} pieces in one problem</source>
+        <translation>Con {count} de la lámina plana {key} hay más de {most} piezas en un problema</translation>
+    </message>
+    <message>
+        <source>With {count} of blank {key} the cost of the plan could pass what can be counted</source>
+        <translation>Con {count} de la lámina plana {key} el costo del plan podría pasar de lo que se puede contar</translation>
+    </message>
+    <message>
+        <source>no blank</source>
+        <translation>ninguna lámina plana</translation>
+    </message>
+    <message>
+        <source>at least one blank to cut</source>
+        <translation>por lo menos una lámina plana que cortar</translation>
+    </message>
+    <message>
+        <source>of pattern</source>
+        <translation>del patrón</translation>
+    </message>
+    <message>
+        <source>no more than the plan has</source>
+        <translation>no más de las que tiene el plan</translation>
+    </message>
+    <message>
+        <source>of blank</source>
+        <translation>de la lámina plana</translation>
+    </message>
+    <message>
+        <source>no more than were cut</source>
+        <translation>no más de las que se cortaron</translation>
+    </message>
+    <message>
+        <source>{count} more of stock {key} will be cut</source>
+        <translation>Se cortarán {count} más de la existencia {key}</translation>
+    </message>
+    <message>
+        <source>{count} fewer of stock {key} will be cut</source>
+        <translation>Se cortarán {count} menos de la existencia {key}</translation>
+    </message>
+    <message>
+        <source>{count} of blank {key} came in</source>
+        <translation>Entraron {count} de la lámina plana {key}</translation>
+    </message>
+    <message>
+        <source>{count} of blank {key} will be cut again</source>
+        <translation>Se cortarán otra vez {count} de la lámina plana {key}</translation>
+    </message>
+    <message>
+        <source>fewer setups</source>
+        <translation>menos ajustes</translation>
+    </message>
+    <message>
+        <source>first fit</source>
+        <translation>el primero que quepa</translation>
+    </message>
+    <message>
+        <source>room for all</source>
+        <translation>lugar para todas</translation>
+    </message>
+    <message>
+        <source>of work within twenty years</source>
+        <translation>de trabajo en veinte años</translation>
+    </message>
+    <message>
+        <source>a date like 2026-12-01</source>
+        <translation>una fecha como 2026-12-01</translation>
+    </message>
+    <message>
+        <source>a day that the month has</source>
+        <translation>un día que el mes tenga</translation>
+    </message>
+    <message>
+        <source>a time of day like 07:30, up to 24:00</source>
+        <translation>una hora como 07:30, hasta 24:00</translation>
+    </message>
+    <message>
+        <source>a date and time like 2026-12-01T07:30</source>
+        <translation>una fecha y hora como 2026-12-01T07:30</translation>
+    </message>
+    <message>
+        <source>a kg</source>
+        <translation>por kg</translation>
+    </message>
+    <message>
+        <source>% waste</source>
+        <translation>% desperdicio</translation>
+    </message>
+    <message>
+        <source>minutes at</source>
+        <translation>minutos a</translation>
+    </message>
+    <message>
+        <source>an hour</source>
+        <translation>por hora</translation>
+    </message>
+    <message>
+        <source>no rate</source>
+        <translation>sin tarifa</translation>
+    </message>
+    <message>
+        <source>one in the rates, for this colour or for all</source>
+        <translation>una en las tarifas, para este color o para todos</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>segundos</translation>
+    </message>
+    <message>
+        <source>0 to 86400 seconds</source>
+        <translation>0 a 86400 segundos</translation>
+    </message>
+    <message>
+        <source>1 to 10000</source>
+        <translation>1 a 10000</translation>
+    </message>
+    <message>
+        <source>again</source>
+        <translation>otra vez</translation>
+    </message>
+    <message>
+        <source>each only once</source>
+        <translation>cada uno solo una vez</translation>
+    </message>
+    <message>
+        <source>a folding machine&apos;s id in the machine library, and none for cutting</source>
+        <translation>el id de una dobladora en la biblioteca de máquinas, y ninguno para cortar</translation>
+    </message>
+    <message>
+        <source>weights out of range</source>
+        <translation>pesos fuera de rango</translation>
+    </message>
+    <message>
+        <source>at least one, each 0 to</source>
+        <translation>por lo menos uno, cada uno de 0 a</translation>
+    </message>
+    <message>
+        <source>a time of day</source>
+        <translation>una hora del día</translation>
+    </message>
+    <message>
+        <source>one or more</source>
+        <translation>uno o más</translation>
+    </message>
+    <message>
+        <source>usual floor</source>
+        <translation>taller usual</translation>
+    </message>
+    <message>
+        <source>Cutting line</source>
+        <translation>Línea de corte</translation>
+    </message>
+    <message>
+        <source>shifts of one day in order, each ending after it begins</source>
+        <translation>turnos de un día en orden, cada uno terminando después de empezar</translation>
+    </message>
+    <message>
+        <source>each date only once</source>
+        <translation>cada fecha solo una vez</translation>
+    </message>
+    <message>
+        <source>a week without hours</source>
+        <translation>una semana sin horario</translation>
+    </message>
+    <message>
+        <source>at least one shift on one weekday</source>
+        <translation>por lo menos un turno en un día de la semana</translation>
+    </message>
+    <message>
+        <source>even alone in the shop it is done only {alone}: {work} of folding, and {machine} works {there} between {blanks}, when its first blanks can be there, and {due}</source>
+        <translation>aun solo en el taller no estaría listo hasta el {alone}: {work} de doblado, y {machine} trabaja {there} entre el {blanks}, cuando pueden llegar sus primeras láminas planas, y el {due}</translation>
+    </message>
+    <message>
+        <source>{what} is pinned to {start} on {machine}</source>
+        <translation>{what} está fijado al {start} en {machine}</translation>
+    </message>
+    <message>
+        <source>its blanks waited {waited} for {machine}, behind {before}</source>
+        <translation>sus láminas planas esperaron {waited} a {machine}, detrás de {before}</translation>
+    </message>
+    <message>
+        <source>it waited {waited} for {machine}, behind {before}, some of it pinned</source>
+        <translation>esperó {waited} a {machine}, detrás de {before}, parte de ello fijado</translation>
+    </message>
+    <message>
+        <source>it waited {waited} for {machine}, behind {before}</source>
+        <translation>esperó {waited} a {machine}, detrás de {before}</translation>
+    </message>
+    <message>
+        <source>its own setup</source>
+        <translation>su propio ajuste</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>por lo menos</translation>
+    </message>
+    <message>
+        <source>an advance to ordered</source>
+        <translation>un avance a pedido</translation>
+    </message>
+    <message>
+        <source>an order or a remake</source>
+        <translation>un pedido o una reposición</translation>
+    </message>
+    <message>
+        <source>order, withdraw, advance, remake or scrap</source>
+        <translation>pedir, retirar, avanzar, reponer o desechar</translation>
+    </message>
+    <message>
+        <source>ordered, cut, folded, bundled, loaded, received, short, damaged or wrong</source>
+        <translation>pedida, cortada, doblada, en atado, cargada, recibida, faltante, dañada o equivocada</translation>
+    </message>
+    <message>
+        <source>awaiting a remake</source>
+        <translation>en espera de reposición</translation>
+    </message>
+    <message>
+        <source>scrap of a piece that is</source>
+        <translation>desecho de una pieza que está</translation>
+    </message>
+    <message>
+        <source>cut, folded or bundled</source>
+        <translation>cortada, doblada o en atado</translation>
+    </message>
+    <message>
+        <source>it is pinned twice; the first pin holds</source>
+        <translation>está fijado dos veces; vale la primera</translation>
+    </message>
+    <message>
+        <source>take one of the two away</source>
+        <translation>quite una de las dos</translation>
+    </message>
+    <message>
+        <source>it is pinned to {machine}, which cannot make it</source>
+        <translation>está fijado a {machine}, que no lo puede hacer</translation>
+    </message>
+    <message>
+        <source>pin it to a machine that can, or to none</source>
+        <translation>fíjelo a una máquina que pueda, o a ninguna</translation>
+    </message>
+    <message>
+        <source>it is pinned to {start}, before it can begin</source>
+        <translation>está fijado al {start}, antes de que pueda empezar</translation>
+    </message>
+    <message>
+        <source>pin it later</source>
+        <translation>fíjelo para más tarde</translation>
+    </message>
+    <message>
+        <source>it is pinned to {start}, when no machine that can make it works</source>
+        <translation>está fijado al {start}, cuando ninguna máquina que lo puede hacer trabaja</translation>
+    </message>
+    <message>
+        <source>pin it within the hours of its machine, or change the floor&apos;s hours</source>
+        <translation>fíjelo dentro del horario de su máquina, o cambie el horario del taller</translation>
+    </message>
+    <message>
+        <source>it is pinned to {start}; its first blanks cannot be cut before {earliest}</source>
+        <translation>está fijado al {start}; sus primeras láminas planas no se pueden cortar antes del {earliest}</translation>
+    </message>
+    <message>
+        <source>it is pinned to {start}, while {other}, pinned to {there}, takes its machine</source>
+        <translation>está fijado al {start}, mientras {other}, fijado al {there}, ocupa su máquina</translation>
+    </message>
+    <message>
+        <source>move one of the two, or pin it to another machine</source>
+        <translation>mueva uno de los dos, o fíjelo a otra máquina</translation>
+    </message>
+    <message>
+        <source>it is pinned after {other}, which no machine that can make it makes</source>
+        <translation>está fijado después de {other}, que no hace ninguna máquina que lo puede hacer</translation>
+    </message>
+    <message>
+        <source>pin the order of tasks on one machine</source>
+        <translation>fije el orden de tareas en una sola máquina</translation>
+    </message>
+    <message>
+        <source>it is pinned after {other}, which is pinned after it</source>
+        <translation>está fijado después de {other}, que está fijado después de él</translation>
+    </message>
+    <message>
+        <source>take one of the pins away</source>
+        <translation>quite una de las fijaciones</translation>
+    </message>
+    <message>
+        <source>at most twenty years</source>
+        <translation>como máximo veinte años</translation>
+    </message>
+    <message>
+        <source>hours in order, from the schedule&apos;s begin, within twenty years</source>
+        <translation>horas en orden, desde el inicio del programa, dentro de veinte años</translation>
+    </message>
+    <message>
+        <source>one of the machines of the document</source>
+        <translation>una de las máquinas del documento</translation>
+    </message>
+    <message>
+        <source>made ready, begun and ended in this order, from the schedule&apos;s begin</source>
+        <translation>preparado, empezado y terminado en este orden, desde el inicio del programa</translation>
+    </message>
+    <message>
+        <source>its pinned start {start} cannot be kept together with the others; it begins {late}</source>
+        <translation>su inicio fijado, {start}, no cabe junto con los otros; empieza el {late}</translation>
+    </message>
+    <message>
+        <source>pin it later, or free what stands before it</source>
+        <translation>fíjelo para más tarde, o libere lo que está antes</translation>
+    </message>
+    <message>
+        <source>it cannot come after {other} as pinned</source>
+        <translation>no puede ir después de {other} como está fijado</translation>
+    </message>
+    <message>
+        <source>Johnson&apos;s rule</source>
+        <translation>regla de Johnson</translation>
+    </message>
+    <message>
+        <source>every order</source>
+        <translation>cada orden</translation>
+    </message>
+    <message>
+        <source>every order tried</source>
+        <translation>cada orden probado</translation>
+    </message>
+    <message>
+        <source>first come, first served</source>
+        <translation>primero en llegar, primero en salir</translation>
+    </message>
+    <message>
+        <source>cut, but not in the book</source>
+        <translation>cortada, pero no en el libro</translation>
+    </message>
+    <message>
+        <source>a sheet, coil or remnant of the stock</source>
+        <translation>una hoja, un rollo o un retazo de las existencias</translation>
+    </message>
+    <message>
+        <source>no length, or a count</source>
+        <translation>ningún largo, o una cantidad</translation>
+    </message>
+    <message>
+        <source>no count, or a length</source>
+        <translation>ninguna cantidad, o un largo</translation>
+    </message>
+    <message>
+        <source>the length left on the coil</source>
+        <translation>el largo que queda en el rollo</translation>
+    </message>
+    <message>
+        <source>how many there are</source>
+        <translation>cuántas hay</translation>
+    </message>
+    <message>
+        <source>less than nothing</source>
+        <translation>menos que nada</translation>
+    </message>
+    <message>
+        <source>nothing or more</source>
+        <translation>nada o más</translation>
+    </message>
+    <message>
+        <source>coil</source>
+        <translation>rollo</translation>
+    </message>
+    <message>
+        <source>rack</source>
+        <translation>estante</translation>
+    </message>
+    <message>
+        <source>remnants</source>
+        <translation>retazos</translation>
+    </message>
+    <message>
+        <source>cut</source>
+        <translation>cortadas</translation>
+    </message>
+    <message>
+        <source>map</source>
+        <translation>mapa</translation>
+    </message>
+    <message>
+        <source>of batch</source>
+        <translation>del lote</translation>
+    </message>
+    <message>
+        <source>no machine of the floor cuts {stock}, {length} long</source>
+        <translation>ninguna máquina del taller corta {stock}, {length} de largo</translation>
+    </message>
+    <message>
+        <source>put a machine on the floor that does, or take the stock away</source>
+        <translation>ponga en el taller una máquina que sí, o quite esa existencia</translation>
+    </message>
+    <message>
+        <source>no folding machine of the floor makes it</source>
+        <translation>ninguna dobladora del taller lo hace</translation>
+    </message>
+    <message>
+        <source>change the profile, or the floor&apos;s machines</source>
+        <translation>cambie el perfil, o las máquinas del taller</translation>
+    </message>
+    <message>
+        <source>program</source>
+        <translation>programa</translation>
+    </message>
+    <message>
+        <source>a pin names a lot, cut or machine that is not there any more; it is left out</source>
+        <translation>una fijación nombra un lote, corte o máquina que ya no está; se deja fuera</translation>
+    </message>
+    <message>
+        <source>take the pin away</source>
+        <translation>quite la fijación</translation>
+    </message>
+    <message>
+        <source>strips</source>
+        <translation>tiras</translation>
+    </message>
+    <message>
+        <source>lengths</source>
+        <translation>largos</translation>
+    </message>
+    <message>
+        <source>as</source>
+        <translation>como</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>se quiere</translation>
+    </message>
+    <message>
+        <source>changes</source>
+        <translation>cambia</translation>
+    </message>
+    <message>
+        <source>wanted before</source>
+        <translation>se quería antes</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>none begun</source>
+        <translation>ninguna empezada</translation>
+    </message>
+    <message>
+        <source>1 becomes scrap</source>
+        <translation>1 pasa a desecho</translation>
+    </message>
+    <message>
+        <source>become scrap</source>
+        <translation>pasan a desecho</translation>
+    </message>
+    <message>
+        <source>taken in</source>
+        <translation>recibido</translation>
+    </message>
+    <message>
+        <source>already here</source>
+        <translation>ya está aquí</translation>
+    </message>
+    <message>
+        <source>kept; a later revision counts</source>
+        <translation>guardado; vale una revisión posterior</translation>
+    </message>
+    <message>
+        <source>waits for a person</source>
+        <translation>espera a una persona</translation>
+    </message>
+    <message>
+        <source>one of</source>
+        <translation>uno de</translation>
+    </message>
+    <message>
+        <source>proven least</source>
+        <translation>probado que es lo mínimo</translation>
+    </message>
+    <message>
+        <source>proven within one of the least</source>
+        <translation>probado a uno de lo mínimo</translation>
+    </message>
+    <message>
+        <source>without a proof of the least</source>
+        <translation>sin prueba de lo mínimo</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>como máximo</translation>
+    </message>
+    <message>
+        <source>could be saved</source>
+        <translation>se podría ahorrar</translation>
+    </message>
+    <message>
+        <source>of coil</source>
+        <translation>del rollo</translation>
+    </message>
+    <message>
+        <source>remnant</source>
+        <translation>retazo</translation>
+    </message>
+    <message>
+        <source>of sheet</source>
+        <translation>de la hoja</translation>
+    </message>
+    <message>
+        <source>then cut to</source>
+        <translation>luego cortar a</translation>
+    </message>
+    <message>
+        <source>slitter setup</source>
+        <translation>ajuste de la cortadora</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>por</translation>
+    </message>
+    <message>
+        <source>keep: remnant</source>
+        <translation>guardar: retazo</translation>
+    </message>
+    <message>
+        <source>slitter setups</source>
+        <translation>ajustes de la cortadora</translation>
+    </message>
+    <message>
+        <source>no folder</source>
+        <translation>ninguna carpeta</translation>
+    </message>
+    <message>
+        <source>a folder that can be read</source>
+        <translation>una carpeta que se pueda leer</translation>
+    </message>
+    <message>
+        <source>usual)</source>
+        <translation>usual)</translation>
+    </message>
+    <message>
+        <source>A sheet laid in and taken away</source>
+        <translation>Poner y quitar una hoja</translation>
+    </message>
+    <message>
+        <source>A slit</source>
+        <translation>Un corte a lo largo</translation>
+    </message>
+    <message>
+        <source>A crosscut</source>
+        <translation>Un corte a lo ancho</translation>
+    </message>
+    <message>
+        <source>Another coil</source>
+        <translation>Otro rollo</translation>
+    </message>
+    <message>
+        <source>The slitter set</source>
+        <translation>Ajustar la cortadora</translation>
+    </message>
+    <message>
+        <source>A blank taken up and laid aside</source>
+        <translation>Tomar y apartar una lámina plana</translation>
+    </message>
+    <message>
+        <source>Folding, of the time the fold plan says</source>
+        <translation>Doblado, del tiempo que dice el plan de doblado</translation>
+    </message>
+    <message>
+        <source>Another program</source>
+        <translation>Otro programa</translation>
+    </message>
+    <message>
+        <source>Another beam face</source>
+        <translation>Otra cara de viga</translation>
+    </message>
+    <message>
+        <source>no piece of it that is cut</source>
+        <translation>ninguna pieza de él que esté cortada</translation>
+    </message>
+    <message>
+        <source>cut pieces that wait</source>
+        <translation>piezas cortadas que esperan</translation>
+    </message>
+    <message>
+        <source>machines of the stock document</source>
+        <translation>máquinas del documento de existencias</translation>
+    </message>
+    <message>
+        <source>a rule of the machine or the profile is not kept</source>
+        <translation>no se cumple una regla de la máquina o del perfil</translation>
+    </message>
+    <message>
+        <source>a fold plan that does not pass its check</source>
+        <translation>un plan de doblado que no pasa su revisión</translation>
+    </message>
+    <message>
+        <source>a plan that does; this is a fault of the program</source>
+        <translation>un plan que sí; esto es una falla del programa</translation>
+    </message>
+    <message>
+        <source>turn over and spin</source>
+        <translation>voltear y girar</translation>
+    </message>
+    <message>
+        <source>fold down</source>
+        <translation>doblar hacia abajo</translation>
+    </message>
+    <message>
+        <source>fold partly, to</source>
+        <translation>doblar en parte, a</translation>
+    </message>
+    <message>
+        <source>fold down partly, to</source>
+        <translation>doblar hacia abajo en parte, a</translation>
+    </message>
+    <message>
+        <source>finish the fold to</source>
+        <translation>terminar el doblez a</translation>
+    </message>
+    <message>
+        <source>finish the fold down to</source>
+        <translation>terminar el doblez hacia abajo a</translation>
+    </message>
+    <message>
+        <source>pre-bend the hem to</source>
+        <translation>predoblar el dobladillo a</translation>
+    </message>
+    <message>
+        <source>press the hem to a gap of</source>
+        <translation>prensar el dobladillo a una abertura de</translation>
+    </message>
+    <message>
+        <source>flatten the hem</source>
+        <translation>aplastar el dobladillo</translation>
+    </message>
+    <message>
+        <source>first edge to the gauge</source>
+        <translation>primer borde al tope</translation>
+    </message>
+    <message>
+        <source>last edge to the gauge</source>
+        <translation>último borde al tope</translation>
+    </message>
+    <message>
+        <source>two people</source>
+        <translation>dos personas</translation>
+    </message>
+    <message>
+        <source>machine</source>
+        <translation>máquina</translation>
+    </message>
+    <message>
+        <source>handling</source>
+        <translation>manejo</translation>
+    </message>
+    <message>
+        <source>caution</source>
+        <translation>precaución</translation>
+    </message>
+    <message>
+        <source>cannot fold this</source>
+        <translation>no puede doblar esto</translation>
+    </message>
+    <message>
+        <source>would help</source>
+        <translation>ayudaría</translation>
+    </message>
+    <message>
+        <source>also on</source>
+        <translation>también en</translation>
+    </message>
+    <message>
+        <source>not on</source>
+        <translation>no en</translation>
+    </message>
+    <message>
+        <source>order</source>
+        <translation>pedido</translation>
+    </message>
+    <message>
+        <source>is not there</source>
+        <translation>no está</translation>
+    </message>
+    <message>
+        <source>for run</source>
+        <translation>para el tramo</translation>
+    </message>
+    <message>
+        <source>longest</source>
+        <translation>la más larga</translation>
+    </message>
+    <message>
+        <source>bundle</source>
+        <translation>atado</translation>
+    </message>
+    <message>
+        <source>bundles</source>
+        <translation>atados</translation>
+    </message>
+    <message>
+        <source>a new load has an identity that is taken</source>
+        <translation>una carga nueva tiene una identidad ya tomada</translation>
+    </message>
+    <message>
+        <source>strip spoilt at the shear</source>
+        <translation>tira echada a perder en la cortadora</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
+    </message>
+    <message>
+        <source>cut or taken back by another station</source>
+        <translation>cortado o retirado por otra estación</translation>
+    </message>
+    <message>
+        <source>a plan that waits</source>
+        <translation>un plan que espere</translation>
+    </message>
+    <message>
+        <source>no stock to cut it from</source>
+        <translation>ninguna existencia de donde cortarla</translation>
+    </message>
+    <message>
+        <source>a stock in the database</source>
+        <translation>una existencia en la base de datos</translation>
+    </message>
+    <message>
+        <source>no such plan waits to be cut</source>
+        <translation>ningún plan así espera a ser cortado</translation>
+    </message>
+    <message>
+        <source>a plan that is neither cut nor replaced</source>
+        <translation>un plan que no esté cortado ni cambiado por otro</translation>
+    </message>
+    <message>
+        <source>pieces that are</source>
+        <translation>piezas que están</translation>
+    </message>
+    <message>
+        <source>pieces that are cut, folded or bundled</source>
+        <translation>piezas cortadas, dobladas o en atado</translation>
+    </message>
+    <message>
+        <source>no stock</source>
+        <translation>sin existencias</translation>
+    </message>
+    <message>
+        <source>a piece that is not on the load</source>
+        <translation>una pieza que no está en la carga</translation>
+    </message>
+    <message>
+        <source>a mark of one of the load&apos;s bundles</source>
+        <translation>una marca de uno de los atados de la carga</translation>
+    </message>
+    <message>
+        <source>a load of this shop</source>
+        <translation>una carga de este taller</translation>
+    </message>
+    <message>
+        <source>all done</source>
+        <translation>todo listo</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>desde</translation>
+    </message>
+    <message>
+        <source>the least there is</source>
+        <translation>lo mínimo que hay</translation>
+    </message>
+    <message>
+        <source>% over the least (bound</source>
+        <translation>% sobre lo mínimo (límite</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>tarde</translation>
+    </message>
+    <message>
+        <source>weighted lateness</source>
+        <translation>retraso ponderado</translation>
+    </message>
+    <message>
+        <source>bound</source>
+        <translation>límite</translation>
+    </message>
+    <message>
+        <source>in the order of arrival</source>
+        <translation>por orden de llegada</translation>
+    </message>
+    <message>
+        <source>saved</source>
+        <translation>menos</translation>
+    </message>
+    <message>
+        <source>against the order of arrival</source>
+        <translation>que por orden de llegada</translation>
+    </message>
+    <message>
+        <source>is done</source>
+        <translation>queda listo el</translation>
+    </message>
+    <message>
+        <source>orders</source>
+        <translation>pedidos</translation>
+    </message>
+    <message>
+        <source>setup</source>
+        <translation>ajuste</translation>
+    </message>
+    <message>
+        <source>setups</source>
+        <translation>ajustes</translation>
+    </message>
+    <message>
+        <source>schedule in the database</source>
+        <translation>programa en la base de datos</translation>
+    </message>
+    <message>
+        <source>floor in the database</source>
+        <translation>taller en la base de datos</translation>
+    </message>
+    <message>
+        <source>a schedule that does not pass its check; this is a fault of the program</source>
+        <translation>un programa que no pasa su revisión; esto es una falla del programa</translation>
+    </message>
+    <message>
+        <source>a kind of document that no library has</source>
+        <translation>una clase de documento que ninguna biblioteca tiene</translation>
+    </message>
+    <message>
+        <source>a metal, a trim, rules or a machine</source>
+        <translation>un metal, una moldura, reglas o una máquina</translation>
+    </message>
+    <message>
+        <source>a place that cannot be written</source>
+        <translation>un lugar donde no se puede escribir</translation>
+    </message>
+    <message>
+        <source>room for temporary files</source>
+        <translation>lugar para archivos temporales</translation>
+    </message>
+    <message>
+        <source>nothing of that name</source>
+        <translation>nada con ese nombre</translation>
+    </message>
+    <message>
+        <source>an id of the library</source>
+        <translation>un id de la biblioteca</translation>
+    </message>
+    <message>
+        <source>at most 60 of a-z, 0-9 and -</source>
+        <translation>como máximo 60 de a-z, 0-9 y -</translation>
+    </message>
+    <message>
+        <source>no folder of the shop&apos;s own</source>
+        <translation>ninguna carpeta propia del taller</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>una carpeta</translation>
+    </message>
+    <message>
+        <source>stock in the database</source>
+        <translation>existencias en la base de datos</translation>
+    </message>
+    <message>
+        <source>a stock in the database; `lapwright plan --stock` puts it there</source>
+        <translation>existencias en la base de datos; `lapwright plan --stock` las pone ahí</translation>
+    </message>
+    <message>
+        <source>a gauge of</source>
+        <translation>un calibre de</translation>
+    </message>
+    <message>
+        <source>it was changed after a tablet signed it</source>
+        <translation>fue cambiado después de que una tableta lo firmó</translation>
+    </message>
+    <message>
+        <source>no tablet signed it</source>
+        <translation>ninguna tableta lo firmó</translation>
+    </message>
+    <message>
+        <source>it is signed by a tablet this shop does not know, whose code is</source>
+        <translation>lo firmó una tableta que este taller no conoce, cuyo código es</translation>
+    </message>
+    <message>
+        <source>it is signed by</source>
+        <translation>lo firmó</translation>
+    </message>
+    <message>
+        <source>which is trusted no longer since</source>
+        <translation>en la que ya no se confía desde</translation>
+    </message>
+    <message>
+        <source>no tablet of this code</source>
+        <translation>ninguna tableta con este código</translation>
+    </message>
+    <message>
+        <source>warns</source>
+        <translation>avisa</translation>
+    </message>
+    <message>
+        <source>Order confirmation</source>
+        <translation>Confirmación de pedido</translation>
+    </message>
+    <message>
+        <source>Made as measured on site and listed here; a change after this needs a new revision.</source>
+        <translation>Se hace como se midió en la obra y se lista aquí; un cambio después de esto necesita una revisión nueva.</translation>
+    </message>
+    <message>
+        <source>for the customer</source>
+        <translation>por el cliente</translation>
+    </message>
+    <message>
+        <source>for the shop</source>
+        <translation>por el taller</translation>
+    </message>
+    <message>
+        <source>wanted by</source>
+        <translation>se quiere para</translation>
+    </message>
+    <message>
+        <source>where it goes</source>
+        <translation>dónde va</translation>
+    </message>
+    <message>
+        <source>goes along</source>
+        <translation>va con el pedido</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <translation>cuántos</translation>
+    </message>
+    <message>
+        <source>What goes along</source>
+        <translation>Lo que va con el pedido</translation>
+    </message>
+    <message>
+        <source>cut for</source>
+        <translation>se corta para</translation>
+    </message>
+    <message>
+        <source>Cutting guide: stock lengths on site, in this order</source>
+        <translation>Guía de corte: largos de existencia en la obra, en este orden</translation>
+    </message>
+    <message>
+        <source>accepted because</source>
+        <translation>aceptado porque</translation>
+    </message>
+    <message>
+        <source>Accepted with a reason</source>
+        <translation>Aceptado con una razón</translation>
+    </message>
+    <message>
+        <source>how it comes about</source>
+        <translation>cómo resulta</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>material</translation>
+    </message>
+    <message>
+        <source>revision</source>
+        <translation>revisión</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>peso</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>fecha</translation>
+    </message>
+    <message>
+        <source>marks</source>
+        <translation>marcas</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Piezas</translation>
+    </message>
+    <message>
+        <source>together</source>
+        <translation>en total</translation>
+    </message>
+    <message>
+        <source>where</source>
+        <translation>dónde</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <translation>por</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Costo</translation>
+    </message>
+    <message>
+        <source>Cut ticket</source>
+        <translation>Hoja de corte</translation>
+    </message>
+    <message>
+        <source>sheets or levels</source>
+        <translation>hojas o niveles</translation>
+    </message>
+    <message>
+        <source>order served</source>
+        <translation>pedido servido</translation>
+    </message>
+    <message>
+        <source>from map</source>
+        <translation>del mapa</translation>
+    </message>
+    <message>
+        <source>Remnants to label and keep</source>
+        <translation>Retazos que se etiquetan y guardan</translation>
+    </message>
+    <message>
+        <source>The stock does not suffice for</source>
+        <translation>Las existencias no alcanzan para</translation>
+    </message>
+    <message>
+        <source>Cut alike, tick each</source>
+        <translation>Cortadas iguales, marque cada una</translation>
+    </message>
+    <message>
+        <source>Cut alike, {count} in all; done so far</source>
+        <translation>Cortadas iguales, {count} en total; hechas hasta ahora</translation>
+    </message>
+    <message>
+        <source>stop at</source>
+        <translation>tope en</translation>
+    </message>
+    <message>
+        <source>knife at</source>
+        <translation>cuchilla en</translation>
+    </message>
+    <message>
+        <source>then slit to</source>
+        <translation>luego cortar a lo largo a</translation>
+    </message>
+    <message>
+        <source>trimmed to</source>
+        <translation>recortada a</translation>
+    </message>
+    <message>
+        <source>blanks</source>
+        <translation>láminas planas</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>en</translation>
+    </message>
+    <message>
+        <source>letter</source>
+        <translation>letra</translation>
+    </message>
+    <message>
+        <source>Orders</source>
+        <translation>Pedidos</translation>
+    </message>
+    <message>
+        <source>labelled</source>
+        <translation>etiqueta</translation>
+    </message>
+    <message>
+        <source>pattern</source>
+        <translation>patrón</translation>
+    </message>
+    <message>
+        <source>patterns</source>
+        <translation>patrones</translation>
+    </message>
+    <message>
+        <source>TWO PEOPLE</source>
+        <translation>DOS PERSONAS</translation>
+    </message>
+    <message>
+        <source>too much for a code</source>
+        <translation>demasiado para un código</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Etiquetas</translation>
+    </message>
+    <message>
+        <source>no truck named</source>
+        <translation>camión sin nombre</translation>
+    </message>
+    <message>
+        <source>for two people</source>
+        <translation>para dos personas</translation>
+    </message>
+    <message>
+        <source>longest piece</source>
+        <translation>pieza más larga</translation>
+    </message>
+    <message>
+        <source>made up</source>
+        <translation>preparada</translation>
+    </message>
+    <message>
+        <source>Load list</source>
+        <translation>Lista de carga</translation>
+    </message>
+    <message>
+        <source>what is in it</source>
+        <translation>qué contiene</translation>
+    </message>
+    <message>
+        <source>carried by</source>
+        <translation>lo cargan</translation>
+    </message>
+    <message>
+        <source>loaded by</source>
+        <translation>cargado por</translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation>fecha y hora</translation>
+    </message>
+    <message>
+        <source>Delivery check</source>
+        <translation>Revisión de entrega</translation>
+    </message>
+    <message>
+        <source>Count at the truck. Write how many of each mark came, and of those that did not come right how many are short, damaged or wrong; together they make the number sent.</source>
+        <translation>Cuente junto al camión. Escriba cuántas de cada marca llegaron y, de las que no llegaron bien, cuántas son faltantes, dañadas o equivocadas; juntas dan el número enviado.</translation>
+    </message>
+    <message>
+        <source>crew lead</source>
+        <translation>jefe de cuadrilla</translation>
+    </message>
+    <message>
+        <source>driver</source>
+        <translation>chofer</translation>
+    </message>
+    <message>
+        <source>sent</source>
+        <translation>enviado</translation>
+    </message>
+    <message>
+        <source>received</source>
+        <translation>recibidas</translation>
+    </message>
+    <message>
+        <source>short</source>
+        <translation>faltantes</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>dañadas</translation>
+    </message>
+    <message>
+        <source>wrong</source>
+        <translation>equivocadas</translation>
+    </message>
+    <message>
+        <source>stock length, to be cut on site</source>
+        <translation>largo de existencia, se corta en la obra</translation>
+    </message>
+    <message>
+        <source>left hand</source>
+        <translation>mano izquierda</translation>
+    </message>
+    <message>
+        <source>right hand</source>
+        <translation>mano derecha</translation>
+    </message>
+    <message>
+        <source>left end {start}, right end {end}</source>
+        <translation>extremo izquierdo {start}, extremo derecho {end}</translation>
+    </message>
+    <message>
+        <source>spare</source>
+        <translation>de repuesto</translation>
+    </message>
+    <message>
+        <source>printed</source>
+        <translation>impreso</translation>
+    </message>
+    <message>
+        <source>keep: back to the rack</source>
+        <translation>guardar: de vuelta al estante</translation>
+    </message>
+    <message>
+        <source>label {number} of {count}</source>
+        <translation>etiqueta {number} de {count}</translation>
+    </message>
+    <message>
+        <source>each</source>
+        <translation>cada una</translation>
+    </message>
+    <message>
+        <source>Quality sheet</source>
+        <translation>Hoja de calidad</translation>
+    </message>
+    <message>
+        <source>Measure the first piece before folding the rest, and the last one. Lengths are outside lengths.</source>
+        <translation>Mida la primera pieza antes de doblar las demás, y la última. Los largos son largos exteriores.</translation>
+    </message>
+    <message>
+        <source>Angles are how far a bend turns from flat.</source>
+        <translation>Los ángulos son cuánto gira un doblez desde plano.</translation>
+    </message>
+    <message>
+        <source>Angles are those between the legs.</source>
+        <translation>Los ángulos son los que quedan entre las alas.</translation>
+    </message>
+    <message>
+        <source>Tolerances are the shop&apos;s own; without them common practice, no source.</source>
+        <translation>Las tolerancias son las del taller; sin ellas, práctica común, sin fuente.</translation>
+    </message>
+    <message>
+        <source>checked by</source>
+        <translation>revisado por</translation>
+    </message>
+    <message>
+        <source>may be off</source>
+        <translation>puede variar</translation>
+    </message>
+    <message>
+        <source>girth, flat</source>
+        <translation>desarrollo, plano</translation>
+    </message>
+    <message>
+        <source>bend to</source>
+        <translation>doblez hacia</translation>
+    </message>
+    <message>
+        <source>piece length</source>
+        <translation>largo de la pieza</translation>
+    </message>
+    <message>
+        <source>see mark</source>
+        <translation>vea la marca</translation>
+    </message>
+    <message>
+        <source>colour, coating</source>
+        <translation>color, recubrimiento</translation>
+    </message>
+    <message>
+        <source>measure</source>
+        <translation>medida</translation>
+    </message>
+    <message>
+        <source>last</source>
+        <translation>última</translation>
+    </message>
+    <message>
+        <source>clean</source>
+        <translation>limpio</translation>
+    </message>
+    <message>
+        <source>Cannot be folded here</source>
+        <translation>No se puede doblar aquí</translation>
+    </message>
+    <message>
+        <source>(goes on)</source>
+        <translation>(continúa)</translation>
+    </message>
+    <message>
+        <source>Sheet edges cut: wear gloves. Keep hands clear when a clamp or hem closes: stop with the clamp just open, look, then close. The machine&apos;s own manual and guards rule; Lapwright does not control a machine. Long or heavy bundles: two people.</source>
+        <translation>Los bordes de la lámina cortan: use guantes. Aparte las manos cuando cierra una mordaza o un dobladillo: pare con la mordaza apenas abierta, mire y luego cierre. Mandan el manual y las guardas de la máquina; Lapwright no controla ninguna máquina. Atados largos o pesados: dos personas.</translation>
+    </message>
+    <message>
+        <source>Lapwright does not control a machine. Long or heavy bundles: two people.</source>
+        <translation>Lapwright no controla ninguna máquina. Atados largos o pesados: dos personas.</translation>
+    </message>
+    <message>
+        <source>Sheet edges cut: wear gloves. Long or heavy bundles: two people. Fall protection on roofs by the local rule.</source>
+        <translation>Los bordes de la lámina cortan: use guantes. Atados largos o pesados: dos personas. Protección contra caídas en techos según la regla local.</translation>
+    </message>
+    <message>
+        <source>Monday</source>
+        <translation>lunes</translation>
+    </message>
+    <message>
+        <source>Tuesday</source>
+        <translation>martes</translation>
+    </message>
+    <message>
+        <source>Wednesday</source>
+        <translation>miércoles</translation>
+    </message>
+    <message>
+        <source>Thursday</source>
+        <translation>jueves</translation>
+    </message>
+    <message>
+        <source>Friday</source>
+        <translation>viernes</translation>
+    </message>
+    <message>
+        <source>Saturday</source>
+        <translation>sábado</translation>
+    </message>
+    <message>
+        <source>Sunday</source>
+        <translation>domingo</translation>
+    </message>
+    <message>
+        <source>January</source>
+        <translation>enero</translation>
+    </message>
+    <message>
+        <source>February</source>
+        <translation>febrero</translation>
+    </message>
+    <message>
+        <source>March</source>
+        <translation>marzo</translation>
+    </message>
+    <message>
+        <source>April</source>
+        <translation>abril</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>mayo</translation>
+    </message>
+    <message>
+        <source>June</source>
+        <translation>junio</translation>
+    </message>
+    <message>
+        <source>July</source>
+        <translation>julio</translation>
+    </message>
+    <message>
+        <source>August</source>
+        <translation>agosto</translation>
+    </message>
+    <message>
+        <source>September</source>
+        <translation>septiembre</translation>
+    </message>
+    <message>
+        <source>October</source>
+        <translation>octubre</translation>
+    </message>
+    <message>
+        <source>November</source>
+        <translation>noviembre</translation>
+    </message>
+    <message>
+        <source>December</source>
+        <translation>diciembre</translation>
+    </message>
+    <message>
+        <source>Mon</source>
+        <translation>lun</translation>
+    </message>
+    <message>
+        <source>Tue</source>
+        <translation>mar</translation>
+    </message>
+    <message>
+        <source>Wed</source>
+        <translation>mié</translation>
+    </message>
+    <message>
+        <source>Thu</source>
+        <translation>jue</translation>
+    </message>
+    <message>
+        <source>Fri</source>
+        <translation>vie</translation>
+    </message>
+    <message>
+        <source>Sat</source>
+        <translation>sáb</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>dom</translation>
+    </message>
+    <message>
+        <source>Jan</source>
+        <translation>ene</translation>
+    </message>
+    <message>
+        <source>Feb</source>
+        <translation>feb</translation>
+    </message>
+    <message>
+        <source>Mar</source>
+        <translation>mar</translation>
+    </message>
+    <message>
+        <source>Apr</source>
+        <translation>abr</translation>
+    </message>
+    <message>
+        <source>Jun</source>
+        <translation>jun</translation>
+    </message>
+    <message>
+        <source>Jul</source>
+        <translation>jul</translation>
+    </message>
+    <message>
+        <source>Aug</source>
+        <translation>ago</translation>
+    </message>
+    <message>
+        <source>Sep</source>
+        <translation>sep</translation>
+    </message>
+    <message>
+        <source>Oct</source>
+        <translation>oct</translation>
+    </message>
+    <message>
+        <source>Nov</source>
+        <translation>nov</translation>
+    </message>
+    <message>
+        <source>Dec</source>
+        <translation>dic</translation>
+    </message>
+    <message>
+        <source>ordered</source>
+        <translation>pedidas</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation>dobladas</translation>
+    </message>
+    <message>
+        <source>bundled</source>
+        <translation>en atado</translation>
+    </message>
+    <message>
+        <source>loaded</source>
+        <translation>cargadas</translation>
+    </message>
+    <message>
+        <source>from the raw edge</source>
+        <translation>desde el borde crudo</translation>
+    </message>
+    <message>
+        <source>from the hem fold</source>
+        <translation>desde el doblez del dobladillo</translation>
+    </message>
+    <message>
+        <source>from the folded corner</source>
+        <translation>desde la esquina doblada</translation>
+    </message>
+    <message>
+        <source>from the folded leg</source>
+        <translation>desde el ala doblada</translation>
+    </message>
+    <message>
+        <source>Box-and-pan folder 4 ft</source>
+        <translation>Dobladora de dedos de 4 pies</translation>
+    </message>
+    <message>
+        <source>Invented. Tall fingers on the clamp leave room for returns; hems are not pressed on the fingers.</source>
+        <translation>Inventada. Dedos altos en la mordaza dejan lugar para retornos; los dobladillos no se prensan en los dedos.</translation>
+    </message>
+    <message>
+        <source>16 mm</source>
+        <translation>16 mm</translation>
+    </message>
+    <message>
+        <source>Hand brake 8 ft</source>
+        <translation>Dobladora manual de 8 pies</translation>
+    </message>
+    <message>
+        <source>Invented. Folded to scribed marks; the clamp is closed by levers. The bed is 150 mm deep and open behind; with room beside the machine a piece is slid in and out past its open ends.</source>
+        <translation>Inventada. Se dobla en marcas trazadas; la mordaza se cierra con palancas. La mesa tiene 150 mm de fondo y está abierta atrás; con lugar junto a la máquina, una pieza se mete y se saca por sus costados abiertos.</translation>
+    </message>
+    <message>
+        <source>Long folder, up and down, 21 ft</source>
+        <translation>Dobladora larga, arriba y abajo, 21 pies</translation>
+    </message>
+    <message>
+        <source>Invented. Folds down round the edge of the bed with a second beam.</source>
+        <translation>Inventada. Dobla hacia abajo alrededor del borde de la mesa con una segunda viga.</translation>
+    </message>
+    <message>
+        <source>12 mm</source>
+        <translation>12 mm</translation>
+    </message>
+    <message>
+        <source>Long folder, up only, 10 ft 6 in</source>
+        <translation>Dobladora larga, solo arriba, 10 pies 6 pulg</translation>
+    </message>
+    <message>
+        <source>Invented. Two beam faces, 25 mm usually fitted, 10 mm on a slimmer beam for short offsets and ribs. The table behind lies 26 mm lower than the bed, so that edges already folded can hang down. The clamp halts 10 mm open before it closes.</source>
+        <translation>Inventada. Dos caras de viga, la de 25 mm puesta de costumbre, la de 10 mm en una viga más delgada para desvíos cortos y nervios. La plataforma de atrás queda 26 mm más baja que la mesa, para que los bordes ya doblados puedan colgar. La mordaza para con 10 mm de abertura antes de cerrar.</translation>
+    </message>
+    <message>
+        <source>25 mm</source>
+        <translation>25 mm</translation>
+    </message>
+    <message>
+        <source>10 mm</source>
+        <translation>10 mm</translation>
+    </message>
+    <message>
+        <source>roof kick</source>
+        <translation>pestaña de techo</translation>
+    </message>
+    <message>
+        <source>roof face</source>
+        <translation>cara de techo</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>parte alta</translation>
+    </message>
+    <message>
+        <source>kick</source>
+        <translation>pestaña</translation>
+    </message>
+    <message>
+        <source>joint</source>
+        <translation>junta</translation>
+    </message>
+    <message>
+        <source>deck</source>
+        <translation>tablero</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>retorno</translation>
+    </message>
+    <message>
+        <source>flange</source>
+        <translation>ala de clavado</translation>
+    </message>
+    <message>
+        <source>dam</source>
+        <translation>dique</translation>
+    </message>
+    <message>
+        <source>lip</source>
+        <translation>labio</translation>
+    </message>
+    <message>
+        <source>wall</source>
+        <translation>pared</translation>
+    </message>
+    <message>
+        <source>ledge</source>
+        <translation>repisa</translation>
+    </message>
+    <message>
+        <source>roof</source>
+        <translation>techo</translation>
+    </message>
+    <message>
+        <source>first wing</source>
+        <translation>primera ala</translation>
+    </message>
+    <message>
+        <source>second wing</source>
+        <translation>segunda ala</translation>
+    </message>
+    <message>
+        <source>first face</source>
+        <translation>primera cara</translation>
+    </message>
+    <message>
+        <source>second face</source>
+        <translation>segunda cara</translation>
+    </message>
+    <message>
+        <source>reveal</source>
+        <translation>resalte</translation>
+    </message>
+    <message>
+        <source>rib up</source>
+        <translation>nervio arriba</translation>
+    </message>
+    <message>
+        <source>rib down</source>
+        <translation>nervio abajo</translation>
+    </message>
+    <message>
+        <source>back dam</source>
+        <translation>dique de atrás</translation>
+    </message>
+    <message>
+        <source>sill</source>
+        <translation>antepecho</translation>
+    </message>
+    <message>
+        <source>upper</source>
+        <translation>superior</translation>
+    </message>
+    <message>
+        <source>lower</source>
+        <translation>inferior</translation>
+    </message>
+    <message>
+        <source>aluminium 3105</source>
+        <translation>aluminio 3105</translation>
+    </message>
+    <message>
+        <source>aluminium zinc coated steel</source>
+        <translation>acero aluminio-zinc</translation>
+    </message>
+    <message>
+        <source>copper</source>
+        <translation>cobre</translation>
+    </message>
+    <message>
+        <source>galvanised steel</source>
+        <translation>acero galvanizado</translation>
+    </message>
+    <message>
+        <source>lead</source>
+        <translation>plomo</translation>
+    </message>
+    <message>
+        <source>stainless 304</source>
+        <translation>inoxidable 304</translation>
+    </message>
+    <message>
+        <source>uncoated steel</source>
+        <translation>acero sin recubrir</translation>
+    </message>
+    <message>
+        <source>zinc</source>
+        <translation>zinc</translation>
+    </message>
+    <message>
+        <source>metals</source>
+        <translation>metales</translation>
+    </message>
+    <message>
+        <source>An order changes work that is begun, or does not come from a tablet the shop trusts; a person decides.</source>
+        <translation>Un pedido cambia trabajo ya empezado, o no viene de una tableta en la que el taller confía; decide una persona.</translation>
+    </message>
+    <message>
+        <source>Look at what changes. Accept it, do not take it, or ask the installer.</source>
+        <translation>Vea lo que cambia. Acéptelo, no lo reciba o pregunte al instalador.</translation>
+    </message>
+    <message>
+        <source>Step flashing has one piece for each course of the roofing, so the count needs what one course shows.</source>
+        <translation>El tapajuntas escalonado lleva una pieza por cada hilada de la cubierta; para contarlas hace falta lo que muestra una hilada.</translation>
+    </message>
+    <message>
+        <source>Measure from the edge of one course to the edge of the next and enter it with the run.</source>
+        <translation>Mida del borde de una hilada al borde de la siguiente y anótelo con el tramo.</translation>
+    </message>
+    <message>
+        <source>Where two sloping runs meet, the mitre depends on both slopes, and the program does not work it out.</source>
+        <translation>Donde se juntan dos tramos inclinados el inglete depende de las dos pendientes, y el programa no lo calcula.</translation>
+    </message>
+    <message>
+        <source>Order the piece to its longest point and cut the mitre on site.</source>
+        <translation>Pida la pieza hasta su punto más largo y corte el inglete en la obra.</translation>
+    </message>
+    <message>
+        <source>The corner is too sharp or too flat for this section to be cut to.</source>
+        <translation>La esquina es demasiado cerrada o demasiado abierta para cortar esta sección.</translation>
+    </message>
+    <message>
+        <source>Check the corner&apos;s angle, or choose a lap or a butt end.</source>
+        <translation>Revise el ángulo de la esquina, o elija un traslape o un extremo a tope.</translation>
+    </message>
+    <message>
+        <source>A mitre is cut to a corner, and here the run meets no other.</source>
+        <translation>Un inglete se corta según una esquina, y aquí el tramo no se junta con otro.</translation>
+    </message>
+    <message>
+        <source>Choose another end, or put the runs that meet into one chain.</source>
+        <translation>Elija otro extremo, o ponga en una cadena los tramos que se juntan.</translation>
+    </message>
+    <message>
+        <source>The piece would need extra metal for this end, and the trim does not say how much.</source>
+        <translation>La pieza necesitaría más metal para este extremo, y la moldura no dice cuánto.</translation>
+    </message>
+    <message>
+        <source>Choose another end, or a trim that has a measure for it.</source>
+        <translation>Elija otro extremo, o una moldura que tenga esa medida.</translation>
+    </message>
+    <message>
+        <source>Which gauge is how thick depends on the metal; this metal has no such gauge, so nothing can be worked out.</source>
+        <translation>El grosor de un calibre depende del metal; este metal no tiene ese calibre, así que no se puede calcular nada.</translation>
+    </message>
+    <message>
+        <source>Choose one of the gauges the metal is sold in.</source>
+        <translation>Elija uno de los calibres en que se vende el metal.</translation>
+    </message>
+    <message>
+        <source>Thickness, mass and what a bend takes up come from the metal; this one is not in the library.</source>
+        <translation>El grosor, el peso y lo que toma un doblez salen del metal; este no está en la biblioteca.</translation>
+    </message>
+    <message>
+        <source>Choose a metal of the library, or add a file for it.</source>
+        <translation>Elija un metal de la biblioteca, o agregue un archivo para él.</translation>
+    </message>
+    <message>
+        <source>The job names rules that this program does not have, so it cannot be checked against them.</source>
+        <translation>El trabajo nombra reglas que este programa no tiene, así que no se puede revisar con ellas.</translation>
+    </message>
+    <message>
+        <source>Add the file of the rules, or take them off the job.</source>
+        <translation>Agregue el archivo de las reglas, o quítelas del trabajo.</translation>
+    </message>
+    <message>
+        <source>An edge without trim stays open to water, unless that is wanted.</source>
+        <translation>Un borde sin moldura queda abierto al agua, a menos que así se quiera.</translation>
+    </message>
+    <message>
+        <source>Choose a trim, or leave the run as it is if the edge is to have none.</source>
+        <translation>Elija una moldura, o deje el tramo como está si el borde no lleva ninguna.</translation>
+    </message>
+    <message>
+        <source>A very short piece is hard to hold at the folder and to fasten on the roof.</source>
+        <translation>Una pieza muy corta es difícil de sujetar en la dobladora y de fijar en el techo.</translation>
+    </message>
+    <message>
+        <source>Check the length. If it is right, order it with the next run or cut it on site.</source>
+        <translation>Revise el largo. Si está bien, pídala con el tramo siguiente o córtela en la obra.</translation>
+    </message>
+    <message>
+        <source>The flat width cannot be worked out: a bend would take up more metal than the legs beside it have.</source>
+        <translation>No se puede calcular el ancho plano: un doblez tomaría más metal del que tienen las alas a su lado.</translation>
+    </message>
+    <message>
+        <source>Make the legs longer, or choose thinner metal or another hem.</source>
+        <translation>Haga las alas más largas, o elija metal más delgado u otro dobladillo.</translation>
+    </message>
+    <message>
+        <source>The job asks for a trim that is not in this program&apos;s library.</source>
+        <translation>El trabajo pide una moldura que no está en la biblioteca de este programa.</translation>
+    </message>
+    <message>
+        <source>Choose a trim of the library, or add the shop&apos;s file of it.</source>
+        <translation>Elija una moldura de la biblioteca, o agregue el archivo del taller.</translation>
+    </message>
+    <message>
+        <source>The trim is made for other edges: its angles would not fit this one.</source>
+        <translation>La moldura es para otros bordes: sus ángulos no quedarían en este.</translation>
+    </message>
+    <message>
+        <source>Choose a trim that suits this kind of run, or correct the kind.</source>
+        <translation>Elija una moldura para esta clase de tramo, o corrija la clase.</translation>
+    </message>
+    <message>
+        <source>A clause of the rules this job is held to is not kept.</source>
+        <translation>No se cumple una cláusula de las reglas de este trabajo.</translation>
+    </message>
+    <message>
+        <source>Change what the clause names; the local code and a licensed professional decide.</source>
+        <translation>Cambie lo que nombra la cláusula; deciden el código local y un profesional con licencia.</translation>
+    </message>
+    <message>
+        <source>Wide metal lifts between cleats that are far apart.</source>
+        <translation>El metal ancho se levanta entre grapas muy separadas.</translation>
+    </message>
+    <message>
+        <source>Water and snow pile up behind a wide chimney.</source>
+        <translation>Detrás de una chimenea ancha se acumulan agua y nieve.</translation>
+    </message>
+    <message>
+        <source>The leg on the deck must reach far enough under the roofing to keep water out, and no further than it is nailed.</source>
+        <translation>El ala sobre el tablero debe entrar bastante bajo la cubierta para detener el agua, y no más de lo que se clava.</translation>
+    </message>
+    <message>
+        <source>Change the width of the deck leg to what is asked for.</source>
+        <translation>Cambie el ancho del ala de tablero a lo que se pide.</translation>
+    </message>
+    <message>
+        <source>A low face lets water behind it, a high one is pulled off or buckles in wind.</source>
+        <translation>Una cara baja deja pasar agua por detrás, una alta la arranca o la pandea el viento.</translation>
+    </message>
+    <message>
+        <source>Change the height of the face, the thickness of the metal, or divide the face.</source>
+        <translation>Cambie la altura de la cara, el grosor del metal, o divida la cara.</translation>
+    </message>
+    <message>
+        <source>One row of nails lets a flange work loose.</source>
+        <translation>Una sola hilera de clavos deja que un ala se afloje.</translation>
+    </message>
+    <message>
+        <source>Nail in as many rows as are asked for, staggered.</source>
+        <translation>Clave en tantas hileras como se piden, alternadas.</translation>
+    </message>
+    <message>
+        <source>Wind lifts an edge between fasteners that are far apart.</source>
+        <translation>El viento levanta un borde entre fijaciones muy separadas.</translation>
+    </message>
+    <message>
+        <source>A narrow lining lets water over its edges in heavy rain.</source>
+        <translation>Un forro angosto deja pasar agua por sus bordes con lluvia fuerte.</translation>
+    </message>
+    <message>
+        <source>Metal grows and shrinks with the temperature; without joints it buckles or tears its fasteners out.</source>
+        <translation>El metal crece y se encoge con la temperatura; sin juntas se pandea o arranca sus fijaciones.</translation>
+    </message>
+    <message>
+        <source>Water driven by wind creeps under a short lap.</source>
+        <translation>El agua que empuja el viento se mete bajo un traslape corto.</translation>
+    </message>
+    <message>
+        <source>The face must cover the flashing beneath it, or wind drives water between.</source>
+        <translation>La cara debe cubrir el tapajuntas de abajo, o el viento mete agua entre los dos.</translation>
+    </message>
+    <message>
+        <source>The flange must be covered by the roofing or the strip over it, and lie flat.</source>
+        <translation>El ala debe quedar cubierta por la cubierta o la tira, y asentar plana.</translation>
+    </message>
+    <message>
+        <source>Change the width of the flange to what is asked for.</source>
+        <translation>Cambie el ancho del ala a lo que se pide.</translation>
+    </message>
+    <message>
+        <source>The hooked edge holds the metal on its strip.</source>
+        <translation>El borde enganchado sujeta el metal en su tira.</translation>
+    </message>
+    <message>
+        <source>The turned-up edge stops water at the back of the joint.</source>
+        <translation>El borde vuelto detiene el agua en el fondo de la junta.</translation>
+    </message>
+    <message>
+        <source>A leg that hardly enters the joint works loose.</source>
+        <translation>Un ala que apenas entra en la junta se afloja.</translation>
+    </message>
+    <message>
+        <source>A low dam lets gravel and water over the edge.</source>
+        <translation>Un dique bajo deja pasar grava y agua sobre el borde.</translation>
+    </message>
+    <message>
+        <source>Long pieces move much with the temperature, short ones have many joints.</source>
+        <translation>Las piezas largas se mueven mucho con la temperatura, las cortas tienen muchas juntas.</translation>
+    </message>
+    <message>
+        <source>Set the longest piece of the order to what is asked for.</source>
+        <translation>Ponga el largo máximo del pedido en lo que se pide.</translation>
+    </message>
+    <message>
+        <source>The rib keeps water of the steeper side from shooting under the other.</source>
+        <translation>El nervio evita que el agua del lado más inclinado se meta bajo el otro.</translation>
+    </message>
+    <message>
+        <source>Make the rib higher.</source>
+        <translation>Haga el nervio más alto.</translation>
+    </message>
+    <message>
+        <source>Water that runs along the wall or valley creeps sideways under the roofing.</source>
+        <translation>El agua que corre por la pared o la limahoya se mete de lado bajo la cubierta.</translation>
+    </message>
+    <message>
+        <source>Make the roof leg or the wings wider.</source>
+        <translation>Haga más ancha el ala de techo.</translation>
+    </message>
+    <message>
+        <source>On a low slope water stands and backs up; the detail is made for water that runs off.</source>
+        <translation>En poca pendiente el agua se queda y regresa; el detalle es para agua que corre.</translation>
+    </message>
+    <message>
+        <source>Thin metal dents, lifts in wind and wears through; thicker than asked for is hard to form.</source>
+        <translation>El metal delgado se abolla, lo levanta el viento y se gasta; más grueso de lo pedido es difícil de formar.</translation>
+    </message>
+    <message>
+        <source>Choose a gauge by its thickness, not by its number.</source>
+        <translation>Elija el calibre por su grosor, no por su número.</translation>
+    </message>
+    <message>
+        <source>The clause speaks of something the job does not say.</source>
+        <translation>La cláusula habla de algo que el trabajo no dice.</translation>
+    </message>
+    <message>
+        <source>Give it with the job, or check it by hand.</source>
+        <translation>Anótelo con el trabajo, o revíselo a mano.</translation>
+    </message>
+    <message>
+        <source>The table ends at this wind; beyond it nobody has said that the face holds.</source>
+        <translation>La tabla termina en este viento; más allá nadie ha dicho que la cara aguante.</translation>
+    </message>
+    <message>
+        <source>Water splashes and snow lies against a wall.</source>
+        <translation>Contra una pared el agua salpica y la nieve se acumula.</translation>
+    </message>
+    <message>
+        <source>No machine on the floor takes stock of this length.</source>
+        <translation>Ninguna máquina del taller toma existencias de este largo.</translation>
+    </message>
+    <message>
+        <source>Put a machine on the floor that does, or take the stock away.</source>
+        <translation>Ponga en el taller una máquina que sí, o quite esas existencias.</translation>
+    </message>
+    <message>
+        <source>No folding machine on the floor can make this profile.</source>
+        <translation>Ninguna dobladora del taller puede hacer este perfil.</translation>
+    </message>
+    <message>
+        <source>Change the profile, or the machines of the floor.</source>
+        <translation>Cambie el perfil, o las máquinas del taller.</translation>
+    </message>
+    <message>
+        <source>The task before it is on a machine that cannot make this one, so there is no order between the two.</source>
+        <translation>La tarea de antes está en una máquina que no puede hacer esta, así que no hay orden entre las dos.</translation>
+    </message>
+    <message>
+        <source>Pin the order of tasks on one machine.</source>
+        <translation>Fije el orden de tareas en una sola máquina.</translation>
+    </message>
+    <message>
+        <source>A piece is folded when its blank is cut, and that comes later than the pin.</source>
+        <translation>Una pieza se dobla cuando su lámina plana está cortada, y eso viene después de lo fijado.</translation>
+    </message>
+    <message>
+        <source>Pin it later, or have its blanks cut earlier.</source>
+        <translation>Fíjela para más tarde, o haga cortar antes sus láminas planas.</translation>
+    </message>
+    <message>
+        <source>Two tasks are pinned to one machine at the same time.</source>
+        <translation>Dos tareas están fijadas a una máquina a la misma hora.</translation>
+    </message>
+    <message>
+        <source>Move one of the two, or pin it to another machine.</source>
+        <translation>Mueva una de las dos, o fíjela a otra máquina.</translation>
+    </message>
+    <message>
+        <source>What was pinned is done, cancelled or planned anew.</source>
+        <translation>Lo que estaba fijado ya se hizo, se canceló o se planeó de nuevo.</translation>
+    </message>
+    <message>
+        <source>Take the pin away.</source>
+        <translation>Quite la fijación.</translation>
+    </message>
+    <message>
+        <source>The machines that can make it do not work at that time.</source>
+        <translation>Las máquinas que lo pueden hacer no trabajan a esa hora.</translation>
+    </message>
+    <message>
+        <source>Pin it within the hours of its machine, or change the hours of the floor.</source>
+        <translation>Fíjelo dentro del horario de su máquina, o cambie el horario del taller.</translation>
+    </message>
+    <message>
+        <source>The machine is too short, too weak or of the other kind for this task.</source>
+        <translation>La máquina es demasiado corta, demasiado débil o de la otra clase para esta tarea.</translation>
+    </message>
+    <message>
+        <source>Pin it to a machine that can make it, or to none.</source>
+        <translation>Fíjela a una máquina que la pueda hacer, o a ninguna.</translation>
+    </message>
+    <message>
+        <source>What stands before it takes longer than the pin leaves.</source>
+        <translation>Lo que está antes tarda más de lo que deja la fijación.</translation>
+    </message>
+    <message>
+        <source>Pin it later, or free what stands before it.</source>
+        <translation>Fíjelo para más tarde, o libere lo que está antes.</translation>
+    </message>
+    <message>
+        <source>Other pins leave no place behind that task.</source>
+        <translation>Otras fijaciones no dejan lugar detrás de esa tarea.</translation>
+    </message>
+    <message>
+        <source>Take one of the pins away.</source>
+        <translation>Quite una de las fijaciones.</translation>
+    </message>
+    <message>
+        <source>Nothing can begin before the schedule does.</source>
+        <translation>Nada puede empezar antes que el programa.</translation>
+    </message>
+    <message>
+        <source>Pin it later.</source>
+        <translation>Fíjelo para más tarde.</translation>
+    </message>
+    <message>
+        <source>Each of the tasks waits for the other.</source>
+        <translation>Cada tarea espera a la otra.</translation>
+    </message>
+    <message>
+        <source>One task cannot be in two places.</source>
+        <translation>Una tarea no puede estar en dos lugares.</translation>
+    </message>
+    <message>
+        <source>Take one of the two pins away.</source>
+        <translation>Quite una de las dos fijaciones.</translation>
+    </message>
+    <message>
+        <source>The plan is drawn from the bearing of the first run.</source>
+        <translation>La planta se dibuja desde el rumbo del primer tramo.</translation>
+    </message>
+    <message>
+        <source>Give it as an angle counter-clockwise from east, or leave it out.</source>
+        <translation>Dé un ángulo desde el este en sentido contrario al reloj, o no lo dé.</translation>
+    </message>
+    <message>
+        <source>There is one corner between each two runs that meet; a closed chain has one more.</source>
+        <translation>Hay una esquina entre cada dos tramos que se juntan; una cadena cerrada tiene una más.</translation>
+    </message>
+    <message>
+        <source>Add the corner that is missing, or take away the one too many.</source>
+        <translation>Agregue la esquina que falta, o quite la que sobra.</translation>
+    </message>
+    <message>
+        <source>A chain is the runs that meet end to end; without runs it says nothing.</source>
+        <translation>Una cadena son los tramos que se juntan de punta a punta; sin tramos no dice nada.</translation>
+    </message>
+    <message>
+        <source>Add its runs, or take the chain out.</source>
+        <translation>Agregue sus tramos, o quite la cadena.</translation>
+    </message>
+    <message>
+        <source>A sloping run is longer than its place in plan; without its slope nobody can tell whether the chain closes.</source>
+        <translation>Un tramo inclinado es más largo que su lugar en planta; sin su pendiente no se sabe si la cadena cierra.</translation>
+    </message>
+    <message>
+        <source>Measure the slope of this run.</source>
+        <translation>Mida la pendiente de este tramo.</translation>
+    </message>
+    <message>
+        <source>Two runs cannot go round a building.</source>
+        <translation>Dos tramos no pueden dar la vuelta a un edificio.</translation>
+    </message>
+    <message>
+        <source>Add the runs that are missing, or mark the chain as open.</source>
+        <translation>Agregue los tramos que faltan, o marque la cadena como abierta.</translation>
+    </message>
+    <message>
+        <source>The corners of a closed chain add up to a fixed sum, whatever the lengths; these do not.</source>
+        <translation>Las esquinas de una cadena cerrada suman siempre lo mismo, sean cuales sean los largos; estas no.</translation>
+    </message>
+    <message>
+        <source>Measure again the corner you trust least: an inside corner taken for an outside one is off by 180°.</source>
+        <translation>Mida otra vez la esquina en la que menos confía: una esquina interior tomada por exterior se aparta 180°.</translation>
+    </message>
+    <message>
+        <source>Of all single corners this one alone would explain why the chain does not close.</source>
+        <translation>De todas las esquinas, esta sola explicaría por qué la cadena no cierra.</translation>
+    </message>
+    <message>
+        <source>Measure this corner again before any other.</source>
+        <translation>Mida otra vez esta esquina antes que ninguna otra.</translation>
+    </message>
+    <message>
+        <source>Of all single lengths this one alone would explain why the chain does not close.</source>
+        <translation>De todos los largos, este solo explicaría por qué la cadena no cierra.</translation>
+    </message>
+    <message>
+        <source>Measure this run again before any other; feet or inches misread on the tape are the usual cause.</source>
+        <translation>Mida otra vez este tramo antes que ninguno; lo usual son pies o pulgadas mal leídos en la cinta.</translation>
+    </message>
+    <message>
+        <source>No single measure explains it, but this corner and this run together would.</source>
+        <translation>Ninguna medida sola lo explica, pero esta esquina y este tramo juntos sí.</translation>
+    </message>
+    <message>
+        <source>Measure the corner and the run again.</source>
+        <translation>Mida otra vez la esquina y el tramo.</translation>
+    </message>
+    <message>
+        <source>The chain comes back to its start within what a tape can do.</source>
+        <translation>La cadena vuelve a su inicio dentro de lo que puede una cinta.</translation>
+    </message>
+    <message>
+        <source>There is nothing to do. A small slip can still hide in it: repeat a length you doubt.</source>
+        <translation>No hay nada que hacer. Aún puede esconder un error pequeño: repita el largo que le dé duda.</translation>
+    </message>
+    <message>
+        <source>The edges of one roof cannot cross each other in plan.</source>
+        <translation>Los bordes de un techo no se pueden cruzar en planta.</translation>
+    </message>
+    <message>
+        <source>Look at the plan: a corner turns the wrong way, or a length is far off.</source>
+        <translation>Mire la planta: una esquina gira al revés, o un largo está muy mal.</translation>
+    </message>
+    <message>
+        <source>The chain was walked with the building on the right, or the outside angles were entered.</source>
+        <translation>La cadena se caminó con el edificio a la derecha, o se anotaron los ángulos de afuera.</translation>
+    </message>
+    <message>
+        <source>Walk with the building on the left and give the angle on the building&apos;s side.</source>
+        <translation>Camine con el edificio a la izquierda y dé el ángulo del lado del edificio.</translation>
+    </message>
+    <message>
+        <source>A closed chain must end where it began; this one misses by more than a tape can be off.</source>
+        <translation>Una cadena cerrada debe terminar donde empezó; a esta le falta más de lo que puede errar una cinta.</translation>
+    </message>
+    <message>
+        <source>Measure again the runs named here. Nothing is changed by itself.</source>
+        <translation>Mida otra vez los tramos que se nombran aquí. Nada se cambia solo.</translation>
+    </message>
+    <message>
+        <source>In a house with square corners opposite sides add up alike; the difference shows where to look.</source>
+        <translation>En una casa de esquinas a escuadra los lados opuestos suman lo mismo; la diferencia dice dónde mirar.</translation>
+    </message>
+    <message>
+        <source>Compare the runs of the two sides with the house.</source>
+        <translation>Compare con la casa los tramos de los dos lados.</translation>
+    </message>
+    <message>
+        <source>A corner turns by more than nothing and less than all the way round.</source>
+        <translation>Una esquina gira más que nada y menos que una vuelta entera.</translation>
+    </message>
+    <message>
+        <source>Give the angle on the building&apos;s side: 90° at a square outside corner, 270° at a square inside one.</source>
+        <translation>Dé el ángulo del lado del edificio: 90° en una esquina exterior a escuadra, 270° en una interior.</translation>
+    </message>
+    <message>
+        <source>Two sides and a diagonal make a triangle only if none is longer than the other two together.</source>
+        <translation>Dos lados y una diagonal hacen un triángulo solo si ninguno es más largo que los otros dos juntos.</translation>
+    </message>
+    <message>
+        <source>Tape the two sides and the diagonal again.</source>
+        <translation>Mida otra vez los dos lados y la diagonal.</translation>
+    </message>
+    <message>
+        <source>Corners of houses are seldom so sharp; often the outside angle was taken.</source>
+        <translation>Las esquinas de las casas rara vez son tan cerradas; a menudo se tomó el ángulo de afuera.</translation>
+    </message>
+    <message>
+        <source>Check that it is the angle on the building&apos;s side.</source>
+        <translation>Revise que sea el ángulo del lado del edificio.</translation>
+    </message>
+    <message>
+        <source>The sides taped at this corner are short, so a small slip of the tape turns the corner by much.</source>
+        <translation>Los lados medidos en esta esquina son cortos, así que un pequeño error de cinta gira mucho la esquina.</translation>
+    </message>
+    <message>
+        <source>Tape longer sides, as long as the place allows.</source>
+        <translation>Mida lados más largos, tan largos como deje el lugar.</translation>
+    </message>
+    <message>
+        <source>A mitre fits another mitre; against another end it leaves a gap.</source>
+        <translation>Un inglete queda con otro inglete; con otro extremo deja un hueco.</translation>
+    </message>
+    <message>
+        <source>Give both runs the same end at this corner.</source>
+        <translation>Dé a los dos tramos el mismo extremo en esta esquina.</translation>
+    </message>
+    <message>
+        <source>A mitre is cut to the corner with the next run, and here there is none.</source>
+        <translation>Un inglete se corta según la esquina con el tramo siguiente, y aquí no hay ninguno.</translation>
+    </message>
+    <message>
+        <source>Choose another end, or add the run that meets it.</source>
+        <translation>Elija otro extremo, o agregue el tramo que se junta.</translation>
+    </message>
+    <message>
+        <source>An order comes from measured runs, and there are none yet.</source>
+        <translation>Un pedido sale de tramos medidos, y aún no hay ninguno.</translation>
+    </message>
+    <message>
+        <source>Start a chain and measure its first run.</source>
+        <translation>Empiece una cadena y mida su primer tramo.</translation>
+    </message>
+    <message>
+        <source>Marks of pieces come from the ids of chains and runs.</source>
+        <translation>Las marcas de las piezas salen de los id de cadenas y tramos.</translation>
+    </message>
+    <message>
+        <source>Give each chain and run an id.</source>
+        <translation>Dé un id a cada cadena y tramo.</translation>
+    </message>
+    <message>
+        <source>Two things of one name would give two pieces the same mark.</source>
+        <translation>Dos cosas con un mismo nombre darían a dos piezas la misma marca.</translation>
+    </message>
+    <message>
+        <source>Give each its own id.</source>
+        <translation>Dé a cada una su propio id.</translation>
+    </message>
+    <message>
+        <source>Two tablets can have measured one edge; it would then be made twice.</source>
+        <translation>Dos tabletas pueden haber medido un mismo borde; se haría dos veces.</translation>
+    </message>
+    <message>
+        <source>Look at both runs, and take one out if they are one edge.</source>
+        <translation>Mire los dos tramos, y quite uno si son un mismo borde.</translation>
+    </message>
+    <message>
+        <source>The two jobs say different things of the house; only one can hold.</source>
+        <translation>Los dos trabajos dicen cosas distintas de la casa; solo una puede valer.</translation>
+    </message>
+    <message>
+        <source>Compare the two, and correct the job that was kept.</source>
+        <translation>Compare los dos, y corrija el trabajo que quedó.</translation>
+    </message>
+    <message>
+        <source>A reason for going on was given for a run that has another name now.</source>
+        <translation>Se dio una razón para seguir en un tramo que ahora tiene otro nombre.</translation>
+    </message>
+    <message>
+        <source>Give the reason again, if it still holds.</source>
+        <translation>Dé otra vez la razón, si todavía vale.</translation>
+    </message>
+    <message>
+        <source>Two runs of one name would give two pieces the same mark.</source>
+        <translation>Dos tramos con un mismo nombre darían a dos piezas la misma marca.</translation>
+    </message>
+    <message>
+        <source>Go by the new name from now on.</source>
+        <translation>Use el nombre nuevo de aquí en adelante.</translation>
+    </message>
+    <message>
+        <source>What both jobs have alike is kept once.</source>
+        <translation>Lo que los dos trabajos tienen igual queda una vez.</translation>
+    </message>
+    <message>
+        <source>There is nothing to do.</source>
+        <translation>No hay nada que hacer.</translation>
+    </message>
+    <message>
+        <source>What one course of the roofing shows cannot be nothing.</source>
+        <translation>Lo que muestra una hilada de la cubierta no puede ser nada.</translation>
+    </message>
+    <message>
+        <source>Enter the distance from one course to the next.</source>
+        <translation>Anote la distancia de una hilada a la siguiente.</translation>
+    </message>
+    <message>
+        <source>No edge of a house is so long: the unit or a digit is wrong.</source>
+        <translation>Ningún borde de una casa es tan largo: está mal la unidad o una cifra.</translation>
+    </message>
+    <message>
+        <source>Read the tape again, and say feet, inches or millimetres.</source>
+        <translation>Lea otra vez la cinta, y diga pies, pulgadas o milímetros.</translation>
+    </message>
+    <message>
+        <source>Of several measures of a run one counts, and the one chosen is not there.</source>
+        <translation>De varias medidas de un tramo vale una, y la elegida no está.</translation>
+    </message>
+    <message>
+        <source>Choose one of the measures there are.</source>
+        <translation>Elija una de las medidas que hay.</translation>
+    </message>
+    <message>
+        <source>The taped length and the one that follows from level run and slope differ by more than they may.</source>
+        <translation>El largo medido y el que sale del largo a nivel y la pendiente difieren más de lo que pueden.</translation>
+    </message>
+    <message>
+        <source>Measure the slope and the length again; one of the two is wrong.</source>
+        <translation>Mida otra vez la pendiente y el largo; uno de los dos está mal.</translation>
+    </message>
+    <message>
+        <source>Such long edges are rare; feet entered as inches, or a digit too many, look like this.</source>
+        <translation>Bordes tan largos son raros; así se ven pulgadas anotadas como pies, o una cifra de más.</translation>
+    </message>
+    <message>
+        <source>Check the unit and the number.</source>
+        <translation>Revise la unidad y el número.</translation>
+    </message>
+    <message>
+        <source>Without a length there is no piece.</source>
+        <translation>Sin largo no hay pieza.</translation>
+    </message>
+    <message>
+        <source>Measure the run, or give level run and slope of a sloped one.</source>
+        <translation>Mida el tramo, o dé el largo a nivel y la pendiente de uno inclinado.</translation>
+    </message>
+    <message>
+        <source>A length is more than nothing.</source>
+        <translation>Un largo es más que nada.</translation>
+    </message>
+    <message>
+        <source>Enter the measured length.</source>
+        <translation>Anote el largo medido.</translation>
+    </message>
+    <message>
+        <source>Such short edges are rare; often the unit is wrong.</source>
+        <translation>Bordes tan cortos son raros; a menudo está mal la unidad.</translation>
+    </message>
+    <message>
+        <source>Only a run that rises has a level run beneath it.</source>
+        <translation>Solo un tramo que sube tiene un largo a nivel debajo.</translation>
+    </message>
+    <message>
+        <source>Take the level run away, or correct the kind of the run.</source>
+        <translation>Quite el largo a nivel, o corrija la clase del tramo.</translation>
+    </message>
+    <message>
+        <source>The level distance under a run is more than nothing.</source>
+        <translation>La distancia a nivel debajo de un tramo es más que nada.</translation>
+    </message>
+    <message>
+        <source>Enter the level distance under the run.</source>
+        <translation>Anote la distancia a nivel debajo del tramo.</translation>
+    </message>
+    <message>
+        <source>Here two roof planes meet, and the fold angle comes from both slopes.</source>
+        <translation>Aquí se juntan dos planos del techo, y el ángulo de doblez sale de las dos pendientes.</translation>
+    </message>
+    <message>
+        <source>Enter the slope of the other plane, even where both are the same.</source>
+        <translation>Anote la pendiente del otro plano, aunque las dos sean iguales.</translation>
+    </message>
+    <message>
+        <source>The angle of a corner counts on the building&apos;s side; this one is unusual for a house.</source>
+        <translation>El ángulo de una esquina cuenta del lado del edificio; este es raro para una casa.</translation>
+    </message>
+    <message>
+        <source>Check it on the plan, and correct it if it was measured from outside.</source>
+        <translation>Revíselo en la planta, y corríjalo si se midió desde afuera.</translation>
+    </message>
+    <message>
+        <source>Repeated measures of one run should agree within what a tape can be off.</source>
+        <translation>Las medidas repetidas de un tramo deben coincidir dentro de lo que puede errar una cinta.</translation>
+    </message>
+    <message>
+        <source>Measure once more and choose the one that counts.</source>
+        <translation>Mida una vez más y elija la que vale.</translation>
+    </message>
+    <message>
+        <source>Between a sloped and a level plane there is no hip or valley that rises.</source>
+        <translation>Entre un plano inclinado y uno a nivel no hay limatesa ni limahoya que suba.</translation>
+    </message>
+    <message>
+        <source>Measure both slopes again.</source>
+        <translation>Mida otra vez las dos pendientes.</translation>
+    </message>
+    <message>
+        <source>The fold angle of this trim comes from the slope; without it the piece would not lie on the roof.</source>
+        <translation>El ángulo de doblez de esta moldura sale de la pendiente; sin ella la pieza no asentaría en el techo.</translation>
+    </message>
+    <message>
+        <source>Measure the slope: rise in 12 of run.</source>
+        <translation>Mida la pendiente: lo que sube en 12 de avance.</translation>
+    </message>
+    <message>
+        <source>An angle of this trim comes from the run, and the run does not have it.</source>
+        <translation>Un ángulo de esta moldura sale del tramo, y el tramo no lo tiene.</translation>
+    </message>
+    <message>
+        <source>Enter it with the run.</source>
+        <translation>Anótelo con el tramo.</translation>
+    </message>
+    <message>
+        <source>A folding machine cannot turn a bend so far.</source>
+        <translation>Una dobladora no puede girar tanto un doblez.</translation>
+    </message>
+    <message>
+        <source>Use a hem to double an edge back, or change the angle.</source>
+        <translation>Use un dobladillo para doblar un borde sobre sí mismo, o cambie el ángulo.</translation>
+    </message>
+    <message>
+        <source>A bend that hardly turns cannot be folded to measure.</source>
+        <translation>Un doblez que casi no gira no se puede doblar a medida.</translation>
+    </message>
+    <message>
+        <source>Make one leg of the two.</source>
+        <translation>Haga de las dos alas una.</translation>
+    </message>
+    <message>
+        <source>A profile is made of legs with bends between them, and a folder takes only so many.</source>
+        <translation>Un perfil se hace de alas con dobleces entre ellas, y una dobladora admite un número limitado.</translation>
+    </message>
+    <message>
+        <source>Enter at least one leg, and no more than are taken.</source>
+        <translation>Anote por lo menos un ala, y no más de las admitidas.</translation>
+    </message>
+    <message>
+        <source>The leg is longer than this trim is meant to have.</source>
+        <translation>El ala es más larga de lo previsto en esta moldura.</translation>
+    </message>
+    <message>
+        <source>Check the measure it comes from, or choose another trim.</source>
+        <translation>Revise la medida de donde sale, o elija otra moldura.</translation>
+    </message>
+    <message>
+        <source>A folder needs something to take hold of, and the trim has its least.</source>
+        <translation>Una dobladora necesita de dónde sujetar, y la moldura tiene su mínimo.</translation>
+    </message>
+    <message>
+        <source>Make the leg longer, or leave it out.</source>
+        <translation>Haga el ala más larga, o quítela.</translation>
+    </message>
+    <message>
+        <source>The bends beside this leg take up more than its length.</source>
+        <translation>Los dobleces a su lado toman más que el largo de esta ala.</translation>
+    </message>
+    <message>
+        <source>Make the leg longer, or the bends beside it less sharp.</source>
+        <translation>Haga el ala más larga, o menos cerrados los dobleces a su lado.</translation>
+    </message>
+    <message>
+        <source>The job sets a leg this trim does not have, so it has no effect.</source>
+        <translation>El trabajo fija un ala que esta moldura no tiene, así que no hace nada.</translation>
+    </message>
+    <message>
+        <source>Take it away, or choose the trim it was meant for.</source>
+        <translation>Quítela, o elija la moldura para la que era.</translation>
+    </message>
+    <message>
+        <source>The trim is drawn from this measure.</source>
+        <translation>La moldura se dibuja a partir de esta medida.</translation>
+    </message>
+    <message>
+        <source>Measure it on the house and enter it with the trim.</source>
+        <translation>Mídala en la casa y anótela con la moldura.</translation>
+    </message>
+    <message>
+        <source>Outside these limits the trim does not do its work or cannot be folded.</source>
+        <translation>Fuera de estos límites la moldura no cumple o no se puede doblar.</translation>
+    </message>
+    <message>
+        <source>Measure it again, or choose another trim.</source>
+        <translation>Mídala otra vez, o elija otra moldura.</translation>
+    </message>
+    <message>
+        <source>The job gives a measure this trim does not have, so it has no effect.</source>
+        <translation>El trabajo da una medida que esta moldura no tiene, así que no hace nada.</translation>
+    </message>
+    <message>
+        <source>Two legs of the section would pass through each other; no folder can make that.</source>
+        <translation>Dos alas de la sección se atravesarían; ninguna dobladora puede hacer eso.</translation>
+    </message>
+    <message>
+        <source>Shorten one of them, or change a turn between them.</source>
+        <translation>Acorte una de ellas, o cambie un giro entre ellas.</translation>
+    </message>
+    <message>
+        <source>The file of this trim contradicts itself.</source>
+        <translation>El archivo de esta moldura se contradice.</translation>
+    </message>
+    <message>
+        <source>Correct the file; what is wrong is named here.</source>
+        <translation>Corrija el archivo; aquí se nombra lo que está mal.</translation>
+    </message>
+    <message>
+        <source>screens, SQL, PDF</source>
+        <translation>pantallas, SQL, PDF</translation>
+    </message>
+    <message>
+        <source>databases, through Qt</source>
+        <translation>bases de datos, por medio de Qt</translation>
+    </message>
+    <message>
+        <source>JSON</source>
+        <translation>JSON</translation>
+    </message>
+    <message>
+        <source>JSON schemas</source>
+        <translation>esquemas de JSON</translation>
+    </message>
+    <message>
+        <source>linear programs of the cut plans</source>
+        <translation>programas lineales de los planes de corte</translation>
+    </message>
+    <message>
+        <source>Ed25519, SHA-256</source>
+        <translation>Ed25519, SHA-256</translation>
+    </message>
+    <message>
+        <source>QR codes</source>
+        <translation>códigos QR</translation>
+    </message>
+    <message>
+        <source>orders with photos as one ZIP</source>
+        <translation>pedidos con fotos en un ZIP</translation>
+    </message>
+    <message>
+        <source>type on screens and paper</source>
+        <translation>letra de pantallas y papeles</translation>
+    </message>
+    <message>
+        <source>legs</source>
+        <translation>alas</translation>
+    </message>
+    <message>
+        <source>clause</source>
+        <translation>cláusula</translation>
+    </message>
+    <message>
+        <source>clauses</source>
+        <translation>cláusulas</translation>
+    </message>
+    <message>
+        <source>task</source>
+        <translation>tarea</translation>
+    </message>
+    <message>
+        <source>item</source>
+        <translation>existencia</translation>
+    </message>
+    <message>
+        <source>items</source>
+        <translation>existencias</translation>
+    </message>
+    <message>
+        <source>do first</source>
+        <translation>antes</translation>
+    </message>
+    <message>
+        <source>pinned</source>
+        <translation>fijado</translation>
+    </message>
+    <message>
+        <source>mild steel</source>
+        <translation>acero dulce</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::field::CheckList</name>
@@ -5061,13 +8447,6 @@
     <message>
         <source>%1 of %2 set</source>
         <translation>%1 de %2 puesto</translation>
-    </message>
-</context>
-<context>
-    <name>Language</name>
-    <message>
-        <source>English</source>
-        <translation>Español</translation>
     </message>
 </context>
 </TS>

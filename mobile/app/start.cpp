@@ -2,6 +2,7 @@
 
 #include "app/self_test.h"
 #include "app/window.h"
+#include "look/about.h"
 #include "look/message_count.h"
 #include "model/field_app.h"
 
@@ -82,7 +83,7 @@ int run(int argc, char** argv)
     QGuiApplication application(argc, argv);
     QGuiApplication::setApplicationName("lapwright-field");
     QGuiApplication::setOrganizationName("lapwright");
-    QGuiApplication::setApplicationVersion("0.1.0");
+    QGuiApplication::setApplicationVersion(look::version());
     QCommandLineParser options;
     describe(options);
     options.process(application);

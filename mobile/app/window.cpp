@@ -1,6 +1,6 @@
 #include "app/window.h"
 
-#include "app/language.h"
+#include "speech/language.h"
 
 namespace lapwright::field {
 

@@ -17,6 +17,9 @@ Rectangle {
     /// Where: a run, a piece, a member of a file.
     property string place: ""
     property string clause: ""
+    /// Why it matters and what to do, for who asks.
+    property string help: ""
+    property bool helpShown: false
     readonly property string weightName: [qsTr("Note"), qsTr("Look at this"), qsTr("Must be put right")][weight]
     readonly property color tone: [Theme.informs, Theme.warns, Theme.blocks][weight]
 
@@ -85,6 +88,22 @@ Rectangle {
                 muted: true
                 Layout.fillWidth: true
             }
+
+            Words {
+                visible: finding.helpShown
+                text: finding.help
+                Layout.fillWidth: true
+                Layout.topMargin: Theme.tight
+            }
+        }
+
+        IconButton {
+            visible: finding.help !== ""
+            sign: finding.helpShown ? "up" : "informs"
+            checked: finding.helpShown
+            text: qsTr("Why, and what to do")
+            Layout.alignment: Qt.AlignTop
+            onClicked: finding.helpShown = !finding.helpShown
         }
     }
 }

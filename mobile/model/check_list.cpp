@@ -46,6 +46,8 @@ QVariant CheckList::data(const QModelIndex& index, int role) const
         return site::runNamed(takeOff_.editor().job(), finding.place).has_value();
     case PhotosRole:
         return photosOf(takeOff_.editor().job(), finding.code, finding.place);
+    case HelpRole:
+        return helpWords(finding.code);
     default:
         return {};
     }
@@ -55,7 +57,8 @@ QHash<int, QByteArray> CheckList::roleNames() const
 {
     return {{WeightRole, "weight"},  {CodeRole, "code"},         {PlaceRole, "place"},
             {TextRole, "statement"}, {RemedyRole, "remedy"},     {ClauseRole, "clause"},
-            {ReasonRole, "reason"},  {HasPlaceRole, "hasPlace"}, {PhotosRole, "photos"}};
+            {ReasonRole, "reason"},  {HasPlaceRole, "hasPlace"}, {PhotosRole, "photos"},
+            {HelpRole, "help"}};
 }
 
 QString CheckList::reasonOf(const rules::Finding& finding) const

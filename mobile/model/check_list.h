@@ -37,7 +37,8 @@ public:
         ClauseRole,
         ReasonRole, ///< why a person goes on in spite of a warning; empty if they did not say
         HasPlaceRole,
-        PhotosRole ///< how many there are of it
+        PhotosRole, ///< how many there are of it
+        HelpRole    ///< why it matters and what to do
     };
     Q_ENUM(Role)
 

@@ -3,10 +3,10 @@
 #include "documents/compare.h"
 #include "documents/signature.h"
 #include "model/guarded.h"
-#include "model/spoken.h"
 #include "model/words.h"
 #include "parcel/parcel.h"
 #include "pieces/why.h"
+#include "speech/spoken.h"
 #include "storage/document_file.h"
 #include "store/signing_key.h"
 

@@ -1,7 +1,7 @@
 #include "model/plan_model.h"
 
 #include "measure/rounding.h"
-#include "model/spoken.h"
+#include "speech/spoken.h"
 
 #include <algorithm>
 #include <utility>

@@ -1,8 +1,8 @@
 #include "drawing/profile_picture.h"
 #include "model/colours.h"
 #include "model/order_model.h"
-#include "model/spoken.h"
 #include "model/words.h"
+#include "speech/spoken.h"
 
 namespace lapwright::field {
 

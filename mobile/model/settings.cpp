@@ -2,13 +2,12 @@
 
 #include "model/guarded.h"
 #include "model/words.h"
+#include "speech/language.h"
 #include "store/settings.h"
 #include "store/signing_key.h"
 
 #include <QDir>
-#include <QLocale>
 #include <QStandardPaths>
-#include <QTranslator>
 #include <QVariant>
 
 #include <algorithm>
@@ -28,16 +27,6 @@ QString usualFolder()
 {
     const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
     return documents.isEmpty() ? QDir::homePath() : documents;
-}
-
-/// As its translation calls itself, which is shorter than what the locale says: "español de España".
-QString ownNameOf(const QString& code)
-{
-    QTranslator language;
-    if (!language.load(QString(languageFolder) + "/lapwright_" + code + ".qm"))
-        return code;
-    const QString name = language.translate("Language", "English");
-    return name.isEmpty() ? capital(QLocale(code).nativeLanguageName()) : name;
 }
 
 } // namespace
@@ -139,17 +128,14 @@ void Settings::setLanguage(const QString& language)
 
 QStringList Settings::languages() const
 {
-    QStringList codes{QString()};
-    for (const QString& name : QDir(languageFolder).entryList({"lapwright_*.qm"}, QDir::Files, QDir::Name))
-        codes << name.section('_', 1).chopped(3);
-    return codes;
+    return QStringList{QString()} + lapwright::languages();
 }
 
 QStringList Settings::languageNames() const
 {
     QStringList names;
     for (const QString& code : languages())
-        names << (code.isEmpty() ? tr("As the tablet") : ownNameOf(code));
+        names << (code.isEmpty() ? tr("As the tablet") : capital(ownNameOf(code)));
     return names;
 }
 

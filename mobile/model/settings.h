@@ -10,9 +10,6 @@
 
 namespace lapwright::field {
 
-/// Where translations lie inside the program: "lapwright_CODE.qm".
-inline constexpr auto languageFolder = ":/lapwright/languages";
-
 /// What a person chose for this tablet; each choice is kept at once.
 class Settings : public QObject {
     Q_OBJECT

@@ -1,10 +1,10 @@
 #include "drawing/profile_picture.h"
 #include "measure/rounding.h"
 #include "model/colours.h"
-#include "model/spoken.h"
 #include "model/trim_model.h"
 #include "model/words.h"
 #include "pieces/why.h"
+#include "speech/spoken.h"
 
 #include <algorithm>
 #include <utility>

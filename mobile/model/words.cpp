@@ -1,7 +1,8 @@
 #include "model/words.h"
 
 #include "measure/rounding.h"
-#include "model/spoken.h"
+#include "speech/spoken.h"
+#include "storage/finding_help.h"
 
 #include <QCoreApplication>
 #include <QDate>
@@ -56,6 +57,12 @@ QString endWords(site::EndKind kind)
 QString slopeWords(Slope slope)
 {
     return shown(spoken(write(slope)));
+}
+
+QString helpWords(const std::string& findingCode)
+{
+    const auto help = storage::helpFor(findingCode);
+    return help ? named(help->reason) + u' ' + named(help->remedy) : QString();
 }
 
 QString dayWords(const std::string& day)

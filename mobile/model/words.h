@@ -36,6 +36,9 @@ inline constexpr qsizetype longestColour = 100;
 /// 6 in 12, translated.
 [[nodiscard]] QString slopeWords(Slope slope);
 
+/// Why a kind of finding matters and what to do.
+[[nodiscard]] QString helpWords(const std::string& findingCode);
+
 /// 10 Dec 2026, from a date of a document; what is none stays as it is.
 [[nodiscard]] QString dayWords(const std::string& day);
 

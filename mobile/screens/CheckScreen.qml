@@ -61,6 +61,7 @@ Item {
                 required property string reason
                 required property bool hasPlace
                 required property int photos
+                required property string help
 
                 width: ListView.view.width
                 implicitHeight: column.implicitHeight
@@ -81,6 +82,7 @@ Item {
                         text: (row.remedy !== "" ? qsTr("%1. %2").arg(row.statement).arg(row.remedy) : row.statement) + (row.reason !== "" ? qsTr(". Your reason: %1").arg(row.reason) : "")
                         place: row.place
                         clause: row.clause
+                        help: row.help
                         Layout.fillWidth: true
                         Layout.fillHeight: true
                     }

@@ -168,6 +168,10 @@ Item {
                 wrapMode: Text.WrapAnywhere
                 Layout.fillWidth: true
             }
+
+            AboutPart {
+                Layout.fillWidth: true
+            }
         }
     }
 }

@@ -54,7 +54,7 @@ private:
     {
         std::string text = chain_.name.empty() ? chain_.id : chain_.name;
         if (laid_.closure.plan && laid_.closure.plan->figure == site::Figure::WallFace)
-            text += " (in the face of the wall)";
+            text += translated(" (in the face of the wall)", picture_.style);
         return text;
     }
 
@@ -166,11 +166,12 @@ private:
 
     [[nodiscard]] std::string detailsOf(const site::Run& run) const
     {
-        std::string text = site::wordsFor(run.kind);
+        std::string kind = site::wordsFor(run.kind);
         if (run.slope)
-            text += ", " + write(*run.slope);
+            kind += ", " + write(*run.slope);
         if (run.otherSlope)
-            text += " and " + write(*run.otherSlope);
+            kind += " and " + write(*run.otherSlope);
+        std::string text = translated(kind, picture_.style);
         const std::string marks = marksOf(run);
         if (!marks.empty())
             text += ", " + marks;
@@ -193,7 +194,8 @@ private:
         wish.size = 3.0;
         if (blamed() && blamed()->run == index) {
             wish.role = Role::Misclosure;
-            wish.below = "would close at " + write(blamed()->wouldBe, picture_.style);
+            wish.below =
+                translated("would close at " + write(blamed()->wouldBe, picture_.style), picture_.style);
         }
         wish.target = between(from, to, 0.5);
         const Point along = isDrawn(index) ? unit(to - from) : Point{1.0, 0.0};
@@ -217,7 +219,7 @@ private:
     [[nodiscard]] std::string marksOf(const site::Run& run) const
     {
         const auto marks = picture_.marks.find(run.id);
-        return marks == picture_.marks.end() ? "" : marks->second;
+        return marks == picture_.marks.end() ? "" : translated(marks->second, picture_.style);
     }
 
     void drawGap()
@@ -239,8 +241,10 @@ private:
             return;
         LabelWish wish;
         const bool angles = laid_.closure.verdict == site::ClosureReport::Verdict::AnglesOff;
-        wish.text = angles ? "corners are off by " + write(magnitude(laid_.closure.angularMisclosure))
-                           : "does not close: " + write(laid_.closure.linearMisclosure, picture_.style);
+        wish.text =
+            translated(angles ? "corners are off by " + write(magnitude(laid_.closure.angularMisclosure))
+                              : "does not close: " + write(laid_.closure.linearMisclosure, picture_.style),
+                       picture_.style);
         wish.below = angles ? "" : towards();
         wish.role = Role::Misclosure;
         wish.size = 2.8;
@@ -263,7 +267,9 @@ private:
         };
         const std::string east = part(miss.east, " east", " west"),
                           north = part(miss.north, " north", " south");
-        return "it ends " + east + (east.empty() || north.empty() ? "" : ", ") + north + " of the start";
+        return translated("it ends " + east + (east.empty() || north.empty() ? "" : ", ") + north +
+                              " of the start",
+                          picture_.style);
     }
 
     void place(const LabelWish& wish)

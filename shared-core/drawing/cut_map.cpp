@@ -70,13 +70,23 @@ public:
         DisplayList list;
         list.width = picture_.width;
         list.height = std::max(picture_.height, nearestFromMillimetres(std::ceil(bottom + margin)));
-        list.title = "Cut map " + std::to_string(index_ + 1) + " of " + std::to_string(plan_.patterns.size());
+        list.title = number();
         list.description = description();
         list.shapes = std::move(shapes_);
         return list;
     }
 
 private:
+    /// In the reader's language.
+    [[nodiscard]] std::string said(const std::string& english) const
+    {
+        return translated(english, picture_.style);
+    }
+
+    [[nodiscard]] std::string number() const
+    {
+        return said("Cut map " + std::to_string(index_ + 1) + " of " + std::to_string(plan_.patterns.size()));
+    }
     [[nodiscard]] bool crosswise() const { return pattern_.order == cutting::CutOrder::LengthsFirst; }
     [[nodiscard]] double length() const { return inMillimetres(pattern_.length); }
     [[nodiscard]] double width() const { return inMillimetres(stock_.width); }
@@ -129,18 +139,18 @@ private:
     void head()
     {
         const double room = pageWidth_ - 2.0 * margin;
-        std::string title = "Cut map " + std::to_string(index_ + 1) + " of " +
-                            std::to_string(plan_.patterns.size()) + ": " + stock_.key;
+        std::string title = number() + ": " + stock_.key;
         if (pattern_.count > 1)
-            title += ", cut " + std::to_string(pattern_.count) + " alike";
+            title += ", " + say({"cut {count} alike", {{"count", pattern_.count}}}, picture_.style);
         shapes_.emplace_back(words(Role::Title, shortened(title, 5.0, room, true), {margin, margin + 5.0},
                                    5.0, Anchor::Start, true));
         const bool coil = stock_.kind == cutting::StockKind::Coil;
-        std::string facts = sizeOf(stock_.width, pattern_.length) + (coil ? " off the coil" : "");
+        std::string facts =
+            sizeOf(stock_.width, pattern_.length) + (coil ? " " + said("off the coil") : std::string());
         if (!picture_.material.empty())
             facts += " \xC2\xB7 " + picture_.material;
-        facts += crosswise() ? " \xC2\xB7 crosscut first, then slit each part"
-                             : " \xC2\xB7 slit first, then crosscut each strip from the lead end";
+        facts += " \xC2\xB7 " + said(crosswise() ? "crosscut first, then slit each part"
+                                                 : "slit first, then crosscut each strip from the lead end");
         shapes_.emplace_back(words(Role::Label, shortened(facts, 3.2, room), {margin, margin + 10.4}, 3.2));
         shapes_.emplace_back(
             line(Role::Note, {margin, margin + 12.8}, {pageWidth_ - margin, margin + 12.8}, 0.2));
@@ -155,7 +165,7 @@ private:
         const double row = sheet.top - (crosswise() ? 9.0 : 2.6);
         const std::string whole = write(pattern_.length, picture_.style);
         shapes_.emplace_back(
-            words(Role::Note, "lead end", {sheet.left - 3.6, sheet.top - 2.4}, 2.4, Anchor::End));
+            words(Role::Note, said("lead end"), {sheet.left - 3.6, sheet.top - 2.4}, 2.4, Anchor::End));
         const double half = textWidth(whole, 3.0) / 2.0 + 1.0;
         const Point middle{sheet.centre().x, row};
         shapes_.emplace_back(words(Role::Dimension, whole, middle + Point{0.0, 1.0}, 3.0, Anchor::Middle));
@@ -356,26 +366,28 @@ private:
             shapes_.emplace_back(words(Role::Note, name, {x + 8.4, row - 0.5}, 2.6));
             x += 12.0 + textWidth(name, 2.6);
         };
-        sample(Role::Blank, Hatch::None, Dash::Solid, "blank");
-        sample(Role::Remnant, Hatch::Rising, Dash::Dashed, "remnant, to be kept and labelled");
-        sample(Role::Waste, Hatch::Crossed, Dash::Solid, "waste");
+        sample(Role::Blank, Hatch::None, Dash::Solid, said("blank"));
+        sample(Role::Remnant, Hatch::Rising, Dash::Dashed, said("remnant, to be kept and labelled"));
+        sample(Role::Waste, Hatch::Crossed, Dash::Solid, said("waste"));
         addScaleBar(shapes_, {x + 4.0, row - 0.8}, along_, 50.0,
                     picture_.style.unit == LengthUnit::Millimetres);
-        std::string scale = "lengthwise " + scaleName(along_);
+        std::string scale = said("lengthwise") + " " + scaleName(along_);
         if (stretch_ > 1.0)
-            scale += ", width drawn " + std::to_string(std::lround(stretch_)) + " times as large";
+            scale += ", " + say({"width drawn {times} times as large",
+                                 {{"times", std::int64_t{std::lround(stretch_)}}}},
+                                picture_.style);
         shapes_.emplace_back(words(Role::Label, scale, {pageWidth_ - margin, row - 0.5}, 2.6, Anchor::End));
         row += 4.4;
         std::vector<std::string> rows;
         for (const auto& [strip, missing] : unnamed_) {
-            std::string text = "Strip " + std::to_string(strip + 1) + ":";
+            std::string text = said("Strip") + " " + std::to_string(strip + 1) + ":";
             for (const auto& [entry, count] : missing)
                 text += (text.back() == ':' ? " " : "; ") +
                         (count > 1 ? std::to_string(count) + " \xC3\x97 " + entry : entry);
             rows.push_back(text);
         }
         for (const std::string& kept : keptBelow_)
-            rows.push_back("Remnant: " + kept);
+            rows.push_back(said("Remnant") + ": " + kept);
         for (const std::string& text : rows)
             for (const std::string& part : wrapped(text, 2.6, pageWidth_ - 2.0 * margin)) {
                 shapes_.emplace_back(words(Role::Note, part, {margin, row}, 2.6));
@@ -389,9 +401,10 @@ private:
         std::string text = stock_.key + ", " + sizeOf(stock_.width, pattern_.length) + ":";
         for (std::size_t i = 0; i < pattern_.strips.size(); ++i) {
             const cutting::Strip& strip = pattern_.strips[i];
-            text += " strip " + std::to_string(i + 1) + ", " + write(strip.width, picture_.style) + ":";
+            text += " " + said("strip") + " " + std::to_string(i + 1) + ", " +
+                    write(strip.width, picture_.style) + ":";
             for (const cutting::Crosscut& cut : strip.crosscuts)
-                text += " " + std::to_string(cut.count) + " of " + nameOf(cut.blank) + " " +
+                text += " " + std::to_string(cut.count) + " " + said("of") + " " + nameOf(cut.blank) + " " +
                         write(problem_.blanks()[cut.blank].length, picture_.style) + ";";
         }
         return text;

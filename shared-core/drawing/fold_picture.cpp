@@ -74,16 +74,23 @@ public:
         DisplayList list;
         list.width = picture_.width;
         list.height = picture_.height;
-        list.title = "Fold step " + std::to_string(picture_.number) + " of " +
-                     std::to_string(picture_.count) + ", " + picture_.profile;
-        list.description = stepAction(step_) + ", gauge " + write(section_.gaugeSetting, picture_.style) +
-                           ", " + writeAngle(step_.foldAngle, picture_.angles) + ", " + writeFace(step_) +
-                           ", " + wordsFor(step_.move) + ".";
+        list.title = said("Fold step " + std::to_string(picture_.number) + " of " +
+                          std::to_string(picture_.count) + ", " + picture_.profile);
+        list.description =
+            said(stepAction(step_) + ", to gauge " + write(section_.gaugeSetting, picture_.style) + ", " +
+                 writeAngle(step_.foldAngle, picture_.angles) + ", " + writeFace(step_) + ", " +
+                 wordsFor(step_.move) + ".");
         list.shapes = std::move(shapes_);
         return list;
     }
 
 private:
+    /// In the reader's language.
+    [[nodiscard]] std::string said(const std::string& english) const
+    {
+        return translated(english, picture_.style);
+    }
+
     [[nodiscard]] bool flattens() const { return step_.action == fold::Action::Flatten; }
 
     /// The longest flat stretch of the sheet on y = 0 well behind the bend line.
@@ -238,7 +245,8 @@ private:
                                          ? "push the folded edge under the clamp"
                                          : "fold to a mark, " + write(section_.gaugeSetting, picture_.style) +
                                                " from the " + fold::nameOf(step_.touching);
-            shapes_.emplace_back(words(Role::Gauge, text, {view_.left, row + 5.0}, 4.0, Anchor::Start, true));
+            shapes_.emplace_back(
+                words(Role::Gauge, said(text), {view_.left, row + 5.0}, 4.0, Anchor::Start, true));
             return;
         }
         const Point finger{inMillimetres(section_.machine.gauge->x), 0.0};
@@ -264,11 +272,11 @@ private:
     void head()
     {
         const std::string title =
-            "Step " + std::to_string(picture_.number) + " of " + std::to_string(picture_.count);
+            said("Step " + std::to_string(picture_.number) + " of " + std::to_string(picture_.count));
         shapes_.emplace_back(words(Role::Title, title, {margin, margin + 4.8}, 5.0, Anchor::Start, true));
         const double after = margin + textWidth(title, 5.0, true) + 4.0;
         const std::string names =
-            picture_.profile + (picture_.machine.empty() ? "" : " \xC2\xB7 " + picture_.machine);
+            said(picture_.profile) + (picture_.machine.empty() ? "" : " \xC2\xB7 " + said(picture_.machine));
         shapes_.emplace_back(words(Role::Label, shortened(names, 3.2, page_.right - margin - after),
                                    {after, margin + 4.8}, 3.2));
         shapes_.emplace_back(
@@ -288,7 +296,7 @@ private:
             shapes_.emplace_back(swing);
             placement_.block(Shape(swing));
             LabelWish angle;
-            angle.text = writeAngle(step_.foldAngle, picture_.angles);
+            angle.text = said(writeAngle(step_.foldAngle, picture_.angles));
             angle.size = 4.2;
             angle.bold = true;
             angle.role = Role::AngleMark;
@@ -306,7 +314,7 @@ private:
         const Point along = unit(middle[longest + 1] - middle[longest]);
         const Point out = (section_.after.colourOnLeft ? -1.0 : 1.0) * quarter(along);
         LabelWish colour;
-        colour.text = "colour";
+        colour.text = said("colour");
         colour.size = 3.0;
         colour.bold = true;
         colour.target =
@@ -320,10 +328,13 @@ private:
 
     void foot()
     {
-        std::string note = "Operator to the right. Dashed: as laid in. Sheet drawn thicker than it is";
-        note += break_.to > break_.from ? ", a flat part behind left out." : ".";
+        std::string note = said(
+            break_.to > break_.from
+                ? "Operator to the right. Dashed: as laid in. Sheet drawn thicker than it is, a flat part "
+                  "behind left out."
+                : "Operator to the right. Dashed: as laid in. Sheet drawn thicker than it is.");
         if (picture_.framed)
-            note += " Scale " + scaleName(scale_) + ".";
+            note += " " + said("Scale") + " " + scaleName(scale_) + ".";
         double base = page_.bottom - 5.4;
         for (const std::string& part : wrapped(note, 2.3, view_.width())) {
             shapes_.emplace_back(words(Role::Note, part, {margin, base}, 2.3));

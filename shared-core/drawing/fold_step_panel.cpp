@@ -24,13 +24,13 @@ public:
 
     void paint(bool hasGauge)
     {
-        shapes_.emplace_back(words(Role::Title, shortened(stepAction(step_), 4.6, width_, true),
+        shapes_.emplace_back(words(Role::Title, shortened(said(stepAction(step_)), 4.6, width_, true),
                                    {left_, row_}, 4.6, Anchor::Start, true));
         row_ += 11.0;
-        large(Role::Gauge, hasGauge ? "gauge" : "mark", write(step_.gaugeSetting, picture_.style));
-        small(Role::Gauge, std::string("from the ") + fold::nameOf(step_.touching));
+        large(Role::Gauge, said(hasGauge ? "to gauge" : "mark"), write(step_.gaugeSetting, picture_.style));
+        small(Role::Gauge, said(std::string("from the ") + fold::nameOf(step_.touching)));
         if (step_.action == fold::Action::Flatten)
-            large(Role::AngleMark, "gap", writeGap(step_, picture_.style));
+            large(Role::AngleMark, said("gap"), said(writeGap(step_, picture_.style)));
         else
             angle();
         face();
@@ -39,6 +39,12 @@ public:
     }
 
 private:
+    /// In the reader's language.
+    [[nodiscard]] std::string said(const std::string& english) const
+    {
+        return translated(english, picture_.style);
+    }
+
     void large(Role role, const std::string& name, const std::string& value)
     {
         shapes_.emplace_back(words(Role::Note, name, {left_, row_}, 3.0));
@@ -57,10 +63,10 @@ private:
 
     void angle()
     {
-        large(Role::AngleMark, "angle", writeAngle(step_.foldAngle, picture_.angles));
+        large(Role::AngleMark, said("angle"), said(writeAngle(step_.foldAngle, picture_.angles)));
         if (isOverbent(step_))
             small(Role::AngleMark,
-                  "set " + writeAngle(step_.angleToSet, picture_.angles) + " for springback");
+                  said("set " + writeAngle(step_.angleToSet, picture_.angles) + " for springback"));
     }
 
     /// Which way the coloured face lies, as a short piece of sheet.
@@ -77,8 +83,8 @@ private:
                                   false,
                                   Stroke{0.4, Dash::Dotted, contrasting(picture_.colour)},
                                   {}});
-        shapes_.emplace_back(
-            words(Role::Label, writeFace(step_), {left_ + indent, row_ + 0.6}, 4.4, Anchor::Start, true));
+        shapes_.emplace_back(words(Role::Label, said(writeFace(step_)), {left_ + indent, row_ + 0.6}, 4.4,
+                                   Anchor::Start, true));
         row_ += 8.0;
     }
 
@@ -88,7 +94,7 @@ private:
         const bool still = step_.move == fold::Move::None;
         const double beside = still ? 0.0 : step_.move == fold::Move::TurnOverAndSpin ? 29.0 : 15.0;
         double base = row_ + (still ? 1.0 : 3.0);
-        for (const std::string& part : wrapped(wordsFor(step_.move), 3.8, width_ - beside)) {
+        for (const std::string& part : wrapped(said(wordsFor(step_.move)), 3.8, width_ - beside)) {
             shapes_.emplace_back(
                 words(Role::Movement, part, {left_ + beside, base}, 3.8, Anchor::Start, true));
             base += 5.0;

@@ -31,7 +31,7 @@ public:
     TicketPainter(const trim::Profile& profile, const trim::FlatPattern& flat, const fold::FoldPlan& plan,
                   const fold::FoldPictures& pictures, const FoldTicket& ticket)
         : profile_(profile), flat_(flat), plan_(plan), pictures_(pictures), ticket_(ticket),
-          pages_("Fold ticket, " + profile.name, ticket.job, ticket.form)
+          pages_(said("Fold ticket") + ", " + said(profile.name), ticket.job, ticket.form)
     {
     }
 
@@ -44,10 +44,15 @@ public:
         steps();
         cautions();
         stepPictures();
-        return pages_.take();
+        return pages_.take(ticket_.style);
     }
 
 private:
+    /// In the reader's language.
+    [[nodiscard]] std::string said(const std::string& english) const
+    {
+        return translated(english, ticket_.style);
+    }
     [[nodiscard]] std::string length(Length value) const { return write(value, ticket_.style); }
     [[nodiscard]] std::string angle(Angle fold) const
     {
@@ -60,15 +65,15 @@ private:
         const double swatch = pages_.left() + 8.0;
         pages_.add(box(Role::ColouredFace, {pages_.left(), row - 2.6, swatch, row + 0.2},
                        Stroke{0.2, Dash::Solid, {}}, Fill{true, ticket_.colour, Hatch::None}));
-        std::string text = ticket_.colourName.empty() ? "coloured face" : ticket_.colourName;
-        for (const std::string& fact : {ticket_.metal, writeThickness(ticket_.thickness, ticket_.style),
-                                        "girth " + length(flat_.girth)})
+        std::string text = ticket_.colourName.empty() ? said("coloured face") : ticket_.colourName;
+        for (const std::string& fact : {said(ticket_.metal), writeThickness(ticket_.thickness, ticket_.style),
+                                        said("girth") + " " + length(flat_.girth)})
             text += (fact.empty() ? "" : " \xC2\xB7 ") + fact;
         pages_.add(words(Role::Label, shortened(text, 3.4, pages_.right() - swatch - 2.0),
                          {swatch + 2.0, row}, 3.4));
-        std::string machine = ticket_.machine;
+        std::string machine = said(ticket_.machine);
         if (!ticket_.beamFace.empty())
-            machine += ", beam face " + ticket_.beamFace;
+            machine += ", " + said("beam face") + " " + said(ticket_.beamFace);
         pages_.text(Role::Label, machine, 3.8, true);
     }
 
@@ -78,11 +83,11 @@ private:
         std::string marks;
         for (const TicketPieces& piece : ticket_.pieces) {
             count += piece.count;
-            marks += (marks.empty() ? "" : ";  ") + piece.mark + ": " + std::to_string(piece.count) + " of " +
-                     length(piece.length);
+            marks += (marks.empty() ? "" : ";  ") + piece.mark + ": " + std::to_string(piece.count) + " " +
+                     said("of") + " " + length(piece.length);
         }
         if (count > 0)
-            pages_.text(Role::Title, std::to_string(count) + (count == 1 ? " piece" : " pieces"), 4.6, true);
+            pages_.text(Role::Title, counted(count, "piece", ticket_.style), 4.6, true);
         if (!marks.empty())
             pages_.text(Role::Label, marks, 3.8, false);
         pages_.rule();
@@ -112,14 +117,14 @@ private:
     {
         std::vector<std::pair<std::string, std::string>> all;
         if (profile_.startHem)
-            all.emplace_back("first hem", length(profile_.startHem->flat));
+            all.emplace_back(said("first hem"), length(profile_.startHem->flat));
         for (std::size_t i = 0; i < profile_.legs.size(); ++i) {
-            all.emplace_back(withSpaces(profile_.legs[i].name), length(profile_.legs[i].length));
+            all.emplace_back(said(withSpaces(profile_.legs[i].name)), length(profile_.legs[i].length));
             if (i < profile_.bends.size())
-                all.emplace_back("bend", angle(magnitude(profile_.bends[i].turn)));
+                all.emplace_back(said("bend"), angle(magnitude(profile_.bends[i].turn)));
         }
         if (profile_.endHem)
-            all.emplace_back("last hem", length(profile_.endHem->flat));
+            all.emplace_back(said("last hem"), length(profile_.endHem->flat));
         return all;
     }
 
@@ -133,8 +138,9 @@ private:
     {
         pages_.rule();
         pages_.text(Role::Title,
-                    "Check the finished piece: outside lengths within " + length(ticket_.legTolerance) +
-                        ", angles within " + write(ticket_.angleTolerance),
+                    say({"Check the finished piece: outside lengths within {length}, angles within {angle}",
+                         {{"length", ticket_.legTolerance}, {"angle", ticket_.angleTolerance}}},
+                        ticket_.style),
                     3.6, true);
         const auto cells = measured();
         const double width = (pages_.right() - pages_.left()) / checkColumns;
@@ -171,12 +177,12 @@ private:
         pages_.rule();
         const double row = pages_.down(3.0);
         const std::pair<double, const char*> columns[] = {{0.0, "step"},
-                                                          {10.0, "gauge"},
+                                                          {10.0, "to gauge"},
                                                           {54.0, "fold, angle"},
                                                           {102.0, "lies, to the gauge"},
-                                                          {154.0, "first"}};
+                                                          {154.0, "do first"}};
         for (const auto& [x, name] : columns)
-            pages_.add(words(Role::Note, name, {pages_.left() + x, row}, 2.6));
+            pages_.add(words(Role::Note, said(name), {pages_.left() + x, row}, 2.6));
         pages_.rule();
     }
 
@@ -192,15 +198,16 @@ private:
         const std::string setting = length(step.gaugeSetting);
         const double size = std::min(6.4, 6.4 * 41.0 / textWidth(setting, 6.4, true));
         cell(10.0, 42.0, Role::Gauge, setting, size, 4.2);
-        pages_.add(words(Role::Note, onDisplay(step), {left + 10.0, row - 0.8}, 2.4));
-        cell(54.0, 46.0, Role::Label, stepAction(step), 3.6, 5.4);
-        cell(54.0, 46.0, Role::AngleMark, stepAngle(step), 3.6, 0.9);
-        cell(102.0, 24.0, Role::Label, writeFace(step), 3.2, 5.4);
-        cell(102.0, 24.0, Role::Label, std::string(endInWords(step.endToGauge)), 3.2, 0.9);
+        pages_.add(words(Role::Note, said(onDisplay(step)), {left + 10.0, row - 0.8}, 2.4));
+        cell(54.0, 46.0, Role::Label, said(stepAction(step)), 3.6, 5.4);
+        cell(54.0, 46.0, Role::AngleMark, said(stepAngle(step)), 3.6, 0.9);
+        cell(102.0, 24.0, Role::Label, said(writeFace(step)), 3.2, 5.4);
+        cell(102.0, 24.0, Role::Label, said(endInWords(step.endToGauge)), 3.2, 0.9);
         addMoveMark(pages_.shapes(), {left + 127.0, row - stepRow - 0.4}, step.move, ticket_.colour);
         const double beside = left + 154.0;
         double base = row - 7.4;
-        for (const std::string& part : wrapped(moveInWords(step), 3.2, 0.86 * (pages_.right() - beside))) {
+        for (const std::string& part :
+             wrapped(said(moveInWords(step)), 3.2, 0.86 * (pages_.right() - beside))) {
             pages_.add(words(Role::Movement, part, {beside, base}, 3.2, Anchor::Start, true));
             base += 3.7;
         }
@@ -233,7 +240,7 @@ private:
     }
 
     /// Each said once; what the shop always says is last.
-    [[nodiscard]] std::vector<std::string> said() const
+    [[nodiscard]] std::vector<std::string> saidBefore() const
     {
         std::vector<std::string> all;
         const auto add = [&](const Phrase& caution) {
@@ -249,7 +256,8 @@ private:
         for (std::size_t i = 0; i < plan_.steps.size(); ++i)
             if (plan_.steps[i].handling.out != fold::WayOut::Straight) // lifting is said with the step's move
                 for (const Phrase& note : plan_.steps[i].notes)
-                    all.push_back("Step " + std::to_string(i + 1) + ": " + say(note, ticket_.style));
+                    all.push_back(said("Step") + " " + std::to_string(i + 1) + ": " +
+                                  say(note, ticket_.style));
         if (!ticket_.caution.empty())
             all.push_back(ticket_.caution);
         return all;
@@ -260,14 +268,14 @@ private:
     [[nodiscard]] double cautionRoom() const
     {
         double room = 0.0;
-        for (const std::string& text : said())
+        for (const std::string& text : saidBefore())
             room += pages_.heightOf(text, cautionSize, true);
         return room;
     }
 
     void cautions()
     {
-        for (const std::string& text : said())
+        for (const std::string& text : saidBefore())
             pages_.text(Role::Caution, text, cautionSize, true);
     }
 

@@ -48,7 +48,7 @@ public:
         DisplayList page;
         page.width = picture_.width;
         page.height = std::max(picture_.height, nearestFromMillimetres(std::ceil(bottom + margin)));
-        page.title = "Schedule of " + schedule::inWords(picture_.day);
+        page.title = said("Schedule of " + schedule::inWords(picture_.day));
         page.description = description();
         page.shapes = std::move(shapes_);
         return page;
@@ -72,6 +72,12 @@ public:
     }
 
 private:
+    /// In the reader's language.
+    [[nodiscard]] std::string said(const std::string& english) const
+    {
+        return translated(english, picture_.style);
+    }
+
     /// From the first machine that opens to the last that closes that day, to whole hours.
     void chooseHours()
     {
@@ -110,7 +116,7 @@ private:
     void head()
     {
         const double room = width_ - 2.0 * margin;
-        const std::string title = "Schedule, " + schedule::inWords(picture_.day);
+        const std::string title = said("Schedule, " + schedule::inWords(picture_.day));
         shapes_.emplace_back(words(Role::Title, shortened(title, 5.0, room, true), {margin, margin + 5.0},
                                    5.0, Anchor::Start, true));
         const std::int64_t late = std::count_if(shown_.begin(), shown_.end(), [&](std::size_t task) {
@@ -122,7 +128,8 @@ private:
                                   " \xC2\xB7 making ready " + schedule::inWords(schedule_.score.makingReady) +
                                   ", in order of arrival " +
                                   schedule::inWords(schedule_.firstCome.makingReady);
-        shapes_.emplace_back(words(Role::Label, shortened(facts, 3.2, room), {margin, margin + 10.4}, 3.2));
+        shapes_.emplace_back(
+            words(Role::Label, shortened(said(facts), 3.2, room), {margin, margin + 10.4}, 3.2));
     }
 
     /// Every hour, or as many of them as have room for their names.
@@ -148,9 +155,10 @@ private:
     {
         const schedule::RecordedMachine& machine = schedule_.machines[row];
         const double top = rowTop(row) + 1.0;
-        shapes_.emplace_back(words(Role::Label, shortened(machine.name, 3.2, nameRoom - 3.0, true),
+        shapes_.emplace_back(words(Role::Label, shortened(said(machine.name), 3.2, nameRoom - 3.0, true),
                                    {margin, top + 3.4}, 3.2, Anchor::Start, true));
-        shapes_.emplace_back(words(Role::Note, machine.stage == schedule::Stage::Cut ? "cutting" : "folding",
+        shapes_.emplace_back(words(Role::Note,
+                                   said(machine.stage == schedule::Stage::Cut ? "cutting" : "folding"),
                                    {margin, top + 7.0}, 2.6));
         drawClosed(machine, top);
         numbersEnd_ = 0.0;
@@ -256,7 +264,8 @@ private:
     {
         double at = margin;
         const double middle = top + 1.5;
-        const auto entry = [&](const std::string& text) {
+        const auto entry = [&](const std::string& english) {
+            const std::string text = said(english);
             shapes_.emplace_back(words(Role::Note, text, {at + 7.5, middle + 1.0}, 2.6));
             at += 7.5 + textWidth(text, 2.6) + 7.0;
         };
@@ -290,7 +299,7 @@ private:
     {
         const auto time = [&](Moment exact) {
             const Moment moment = schedule::nearestMinute(exact);
-            return moment < dayBegins_ || moment > dayEnds_ ? schedule::inWords(moment)
+            return moment < dayBegins_ || moment > dayEnds_ ? said(schedule::inWords(moment))
                                                             : schedule::writeTimeOfDay(moment - dayBegins_);
         };
         return time(task.start) + "\xE2\x80\x93" + time(task.end);
@@ -300,21 +309,21 @@ private:
     {
         const schedule::RecordedTask& task = schedule_.tasks[index];
         const bool late = !task.late.empty();
-        std::string text =
-            (late ? "LATE " : "") + timesOf(task) + ", " + task.name + ", " + std::to_string(task.units);
+        std::string text = (late ? said("LATE") + " " : "") + timesOf(task) + ", " + said(task.name) + ", " +
+                           std::to_string(task.units);
         if (!task.order)
-            text += task.units == 1 ? " sheet" : " sheets";
+            text += " " + said(task.units == 1 ? "sheet" : "sheets");
         if (task.due)
-            text += ", due " + schedule::inWords(*task.due);
+            text += ", " + said("due " + schedule::inWords(*task.due));
         lines.push_back({Role::Label, text, late, std::to_string(numberOf(index))});
         if (late)
-            for (const std::string& part : wrapped("because " + task.late, listSize, room))
+            for (const std::string& part : wrapped(said("because") + " " + said(task.late), listSize, room))
                 lines.push_back({Role::Caution, part});
-        std::string ready = task.fitting;
+        std::string ready = said(task.fitting);
         if (!task.setting.empty())
-            ready += (ready.empty() ? "" : ", ") + (task.order ? "new program" : task.setting);
+            ready += (ready.empty() ? "" : ", ") + (task.order ? said("new program") : said(task.setting));
         if (!ready.empty())
-            lines.push_back({Role::Note, "made ready: " + ready});
+            lines.push_back({Role::Note, said("made ready") + ": " + ready});
     }
 
     double list(double top)
@@ -323,13 +332,13 @@ private:
         const double column = (width_ - 2.0 * margin - gap) / 2.0, room = column - indent;
         std::vector<ListLine> lines;
         for (const schedule::RecordedMachine& machine : schedule_.machines) {
-            lines.push_back({Role::Label, machine.name, true, {}, true});
+            lines.push_back({Role::Label, said(machine.name), true, {}, true});
             const std::size_t before = lines.size();
             for (const std::size_t task : shown_)
                 if (schedule_.tasks[task].machine == machine.id)
                     addLines(task, room, lines);
             if (lines.size() == before)
-                lines.push_back({Role::Note, "nothing"});
+                lines.push_back({Role::Note, said("nothing")});
         }
         const std::size_t rows = (lines.size() + 1) / 2;
         for (std::size_t index = 0; index < lines.size(); ++index) {
@@ -351,10 +360,10 @@ private:
         std::string text;
         for (const std::size_t index : shown_) {
             const schedule::RecordedTask& task = schedule_.tasks[index];
-            text += timesOf(task) + " on " + task.machine + ": " + task.name +
-                    (task.late.empty() ? ". " : ", late because " + task.late + ". ");
+            text += timesOf(task) + " " + said("on") + " " + task.machine + ": " + said(task.name) +
+                    (task.late.empty() ? ". " : ", " + said("late because") + " " + said(task.late) + ". ");
         }
-        return text.empty() ? "Nothing is scheduled." : text;
+        return text.empty() ? said("Nothing is scheduled.") : text;
     }
 
     const schedule::ScheduleRecord& schedule_;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "drawing/display_list.h"
+#include "measure/writing.h"
 #include "schedule/record.h"
 
 #include <cstddef>
@@ -14,6 +15,7 @@ struct GanttPicture {
     schedule::Date day;
     Length width = Length::millimetres(297);
     Length height = Length::millimetres(210); ///< at least; the list of a full day may need more
+    Style style = {};                         ///< in whose language
 };
 
 /// The days on which a machine of the schedule is made ready or works, in order.

@@ -37,13 +37,19 @@ public:
         DisplayList list;
         list.width = picture_.width;
         list.height = picture_.height;
-        list.title = machine_->name;
-        list.description = "Section of the machine, operator to the right. " + described_;
+        list.title = said(machine_->name);
+        list.description = said("Section of the machine, operator to the right.") + " " + described_;
         list.shapes = std::move(shapes_);
         return list;
     }
 
 private:
+    /// In the reader's language.
+    [[nodiscard]] std::string said(const std::string& english) const
+    {
+        return translated(english, picture_.style);
+    }
+
     /// Real millimetres, y up.
     [[nodiscard]] Point onPage(double x, double y) const { return origin_ + scale_ * Point{x, -y}; }
 
@@ -80,7 +86,7 @@ private:
     void name(const std::string& text, Point target, std::vector<Point> directions)
     {
         LabelWish wish;
-        wish.text = text;
+        wish.text = said(text);
         wish.size = 3.2;
         wish.target = target;
         wish.directions = std::move(directions);
@@ -141,20 +147,21 @@ private:
     void panel()
     {
         const double width = page_.width() - 2.0 * margin;
-        shapes_.emplace_back(words(Role::Title, shortened(machine_->name, 5.0, width, true),
+        shapes_.emplace_back(words(Role::Title, shortened(said(machine_->name), 5.0, width, true),
                                    {margin, margin + 4.8}, 5.0, Anchor::Start, true));
         shapes_.emplace_back(
             line(Role::Note, {margin, margin + 7.6}, {page_.right - margin, margin + 7.6}, 0.2));
         const double left = page_.right - margin - panelWidth;
         double row = margin + 15.0;
-        for (const auto& [fact, value] : facts()) {
+        for (const auto& [name, measure] : facts()) {
+            const std::string fact = said(name), value = said(measure);
             shapes_.emplace_back(words(Role::Note, fact, {left, row}, 3.0));
             shapes_.emplace_back(words(Role::Label, shortened(value, 3.4, panelWidth - 25.0, true),
                                        {left + 25.0, row}, 3.4, Anchor::Start, true));
             described_ += fact + ": " + value + ". ";
             row += 6.0;
         }
-        for (const std::string& part : wrapped(machine_->note, 2.8, panelWidth)) {
+        for (const std::string& part : wrapped(said(machine_->note), 2.8, panelWidth)) {
             if (row > page_.bottom - margin - 4.0)
                 break;
             shapes_.emplace_back(words(Role::Note, part, {left, row + 2.0}, 2.8));
@@ -162,9 +169,8 @@ private:
         }
         shapes_.emplace_back(
             words(Role::Note,
-                  "Operator to the right. Chain line: the sheet, folded as far as the clamp lets it. "
-                  "Scale " +
-                      scaleName(scale_) + ".",
+                  said("Operator to the right. Chain line: the sheet, folded as far as the clamp lets it.") +
+                      " " + said("Scale") + " " + scaleName(scale_) + ".",
                   {margin, page_.bottom - 3.0}, 2.3));
     }
 

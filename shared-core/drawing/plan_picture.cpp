@@ -51,15 +51,16 @@ std::string namedWithMarks(const site::Chain& chain, const PlanPicture& picture)
 }
 
 /// What the marks mean and what is missing.
-std::string noteOf(const std::string& undrawn, const std::vector<std::string>& leftOut)
+std::string noteOf(const std::string& undrawn, const std::vector<std::string>& leftOut, const Style& style)
 {
-    std::string note =
+    std::string note = translated(
         "Dot: start of the walk, the building on its left. Square: a square corner. Sloped runs are "
-        "drawn with their level length.";
+        "drawn with their level length.",
+        style);
     if (!undrawn.empty())
-        note += " Not drawn: " + undrawn + ".";
+        note += " " + translated("Not drawn:", style) + " " + undrawn + ".";
     for (const std::string& missing : leftOut)
-        note += " No room for: " + missing + ".";
+        note += " " + translated("No room for:", style) + " " + missing + ".";
     return note;
 }
 
@@ -79,21 +80,22 @@ DisplayList planPicture(const site::Job& job, const PlanPicture& picture)
     const double room = inMillimetres(picture.height) - 2.0 * margin - headHeight - footHeight;
     const auto [scale, used] = setPanels(chains, {margin, margin + headHeight}, width - 2.0 * margin, room);
     DisplayList list;
-    list.title = "Plan of " + job.name;
+    list.title = translated("Plan of", picture.style) + " " + job.name;
     addHead(list.shapes, job, width);
     std::vector<std::string> leftOut;
     for (const LaidOut& chain : chains) {
         std::vector<std::string> missing = paintChain(chain, scale, picture, list.shapes);
         std::move(missing.begin(), missing.end(), std::back_inserter(leftOut));
         list.description += (list.description.empty() ? "" : "; ") + chain.chain->name + ", " +
-                            std::to_string(chain.chain->runs.size()) + " runs";
+                            std::to_string(chain.chain->runs.size()) + translated(" runs", picture.style);
     }
     const double base = margin + headHeight + std::max(used, room) + 6.0;
     addScaleBar(list.shapes, {margin, base}, scale, 50.0, picture.style.unit == LengthUnit::Millimetres);
-    list.shapes.emplace_back(
-        words(Role::Label, "scale " + scaleName(scale), {width - margin, base}, 2.8, Anchor::End));
+    list.shapes.emplace_back(words(Role::Label, translated("scale " + scaleName(scale), picture.style),
+                                   {width - margin, base}, 2.8, Anchor::End));
     double row = base + 4.2;
-    for (const std::string& text : wrapped(noteOf(undrawn, leftOut), 2.4, width - 2.0 * margin)) {
+    for (const std::string& text :
+         wrapped(noteOf(undrawn, leftOut, picture.style), 2.4, width - 2.0 * margin)) {
         list.shapes.emplace_back(words(Role::Note, text, {margin, row}, 2.4));
         row += 3.2;
     }

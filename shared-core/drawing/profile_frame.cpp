@@ -24,8 +24,8 @@ std::string factsOf(const ProfilePicture& picture)
             facts += (facts.empty() ? "" : " \xC2\xB7 ") + fact;
     };
     if (picture.girth)
-        add("girth " + write(*picture.girth, picture.style));
-    add(picture.metal);
+        add(translated("girth ", picture.style) + write(*picture.girth, picture.style));
+    add(translated(picture.metal, picture.style));
     if (picture.thickness > Length())
         add(writeThickness(picture.thickness, picture.style));
     return facts;
@@ -35,9 +35,9 @@ std::string factsOf(const ProfilePicture& picture)
 void addSwatch(const ProfileFrame& frame, double width, std::vector<Shape>& onto)
 {
     const ProfilePicture& picture = frame.picture;
-    const std::string name = picture.colourName.empty()
-                                 ? "coloured face"
-                                 : "colour: " + shortened(picture.colourName, labelSize, 30.0);
+    const std::string name = picture.colourName.empty() ? translated("coloured face", picture.style)
+                                                        : translated("colour: ", picture.style) +
+                                                              shortened(picture.colourName, labelSize, 30.0);
     const double right = frame.page.right - margin;
     onto.emplace_back(words(Role::Label, name, {right, margin + 3.8}, labelSize, Anchor::End));
     const double end = right - textWidth(name, labelSize) - 1.5;
@@ -55,7 +55,8 @@ void addSwatch(const ProfileFrame& frame, double width, std::vector<Shape>& onto
 void addHead(const ProfileFrame& frame, std::vector<Shape>& onto)
 {
     const double width = frame.page.width() - 2.0 * margin;
-    onto.emplace_back(words(Role::Title, shortened(frame.name, 4.4, width * 0.66, true),
+    onto.emplace_back(words(Role::Title,
+                            shortened(translated(frame.name, frame.picture.style), 4.4, width * 0.66, true),
                             {margin, margin + 4.2}, 4.4, Anchor::Start, true));
     onto.emplace_back(words(Role::Label, shortened(factsOf(frame.picture), labelSize, width),
                             {margin, margin + 9.2}, labelSize));
@@ -68,7 +69,7 @@ std::string missingIn(const ProfileFrame& frame)
 {
     std::string note;
     for (const std::string& missing : frame.leftOut)
-        note += " No room for: " + missing + ".";
+        note += " " + translated("No room for:", frame.picture.style) + " " + missing + ".";
     return note;
 }
 
@@ -81,7 +82,7 @@ std::string noteOf(const ProfileFrame& frame)
         note += " Metal drawn thicker than it is.";
     if (frame.drawnLonger)
         note += " Shortest parts drawn larger.";
-    return note + missingIn(frame);
+    return translated(note, frame.picture.style) + missingIn(frame);
 }
 
 void addFoot(const ProfileFrame& frame, std::vector<Shape>& onto)
@@ -91,8 +92,8 @@ void addFoot(const ProfileFrame& frame, std::vector<Shape>& onto)
     onto.emplace_back(line(Role::Note, {margin, top}, {page.right - margin, top}, 0.2));
     addScaleBar(onto, {margin, top + 4.6}, frame.scale, 40.0,
                 frame.picture.style.unit == LengthUnit::Millimetres);
-    onto.emplace_back(words(Role::Label, "scale " + scaleName(frame.scale), {page.right - margin, top + 4.6},
-                            2.6, Anchor::End));
+    onto.emplace_back(words(Role::Label, translated("scale " + scaleName(frame.scale), frame.picture.style),
+                            {page.right - margin, top + 4.6}, 2.6, Anchor::End));
     double base = top + 8.6;
     for (const std::string& row : wrapped(noteOf(frame), 2.3, page.width() - 2.0 * margin)) {
         if (base > page.bottom - 1.0)

@@ -280,7 +280,8 @@ private:
             const bool isStart = at == &profile_.startHem;
             const Segment& leg = (isStart ? section_.legs.front() : section_.legs.back()).measured;
             LabelWish fold;
-            fold.text = write(hem->flat, picture_.style) + " " + hemName(hem->kind);
+            fold.text =
+                write(hem->flat, picture_.style) + " " + translated(hemName(hem->kind), picture_.style);
             fold.size = labelSize - 0.3;
             fold.role = Role::Dimension;
             fold.nearby = 0.0;
@@ -307,7 +308,7 @@ private:
         const Point normal = side * quarter(unit(measured.to - measured.from));
         const double face = section_.drawnThickness / 2.0 + styleAt(scale_).bandWidth;
         LabelWish wish;
-        wish.text = "colour";
+        wish.text = translated("colour", picture_.style);
         wish.bold = true;
         wish.size = labelSize;
         wish.target = onPage(between(measured.from, measured.to, 0.3) + face * normal);
@@ -324,7 +325,7 @@ private:
                                                                   {section_.lastEdge, "last edge"}};
         for (const auto& [edge, name] : edges) {
             LabelWish wish;
-            wish.text = name;
+            wish.text = translated(name, picture_.style);
             wish.size = labelSize - 0.6;
             wish.role = Role::Note;
             wish.target = onPage(edge);

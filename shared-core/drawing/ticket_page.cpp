@@ -90,12 +90,13 @@ void TicketPages::picture(const DisplayList& list)
     described_ += list.title + ": " + list.description + " ";
 }
 
-std::vector<DisplayList> TicketPages::take()
+std::vector<DisplayList> TicketPages::take(const Style& style)
 {
     next();
     const double row = height_ - margin + 2.0;
     for (std::size_t i = 0; i < pages_.size(); ++i) {
-        const std::string page = "page " + std::to_string(i + 1) + " of " + std::to_string(pages_.size());
+        const std::string page =
+            translated("page " + std::to_string(i + 1) + " of " + std::to_string(pages_.size()), style);
         const double room = right() - left() - textWidth(page, 2.8) - 4.0;
         if (!form_.foot.empty())
             pages_[i].shapes.emplace_back(

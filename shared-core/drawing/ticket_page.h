@@ -1,6 +1,7 @@
 #pragma once
 
 #include "drawing/display_list.h"
+#include "measure/writing.h"
 
 #include <string>
 #include <vector>
@@ -42,8 +43,8 @@ public:
     /// A picture at its full size; it must fit the page.
     void picture(const DisplayList& list);
 
-    /// All pages, numbered. Nothing can be added after it.
-    [[nodiscard]] std::vector<DisplayList> take();
+    /// All pages, numbered in the reader's language. Nothing can be added after it.
+    [[nodiscard]] std::vector<DisplayList> take(const Style& style);
 
 private:
     static constexpr double margin = 10.0, headEnd = margin + 7.0, footHeight = 6.0;

@@ -54,9 +54,19 @@ std::string writeMass(double kilograms, const Style& style)
                                                  : decimal(kilograms / kilogramsPerPound, 0, false) + " lb";
 }
 
+std::string translated(const std::string& english, const Style& style)
+{
+    return style.translation == nullptr ? english : style.translation({english, {}}).text;
+}
+
 std::string counted(std::int64_t count, const std::string& what)
 {
     return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
+}
+
+std::string counted(std::int64_t count, const std::string& what, const Style& style)
+{
+    return std::to_string(count) + " " + translated(what + (count == 1 ? "" : "s"), style);
 }
 
 std::string withSpaces(std::string_view name)
@@ -162,8 +172,9 @@ struct Writer {
 
 } // namespace
 
-std::string say(const Phrase& phrase, const Style& style)
+std::string say(const Phrase& english, const Style& style)
 {
+    const Phrase phrase = style.translation == nullptr ? english : style.translation(english);
     std::string out;
     std::size_t at = 0;
     while (at < phrase.text.size()) {

@@ -11,14 +11,19 @@ namespace lapwright {
 
 enum class LengthUnit { FeetInches, Inches, Millimetres };
 
-/// How one reader wants to see measures.
+/// How one reader wants to see measures, and in which language.
 struct Style {
     LengthUnit unit = LengthUnit::FeetInches;
     /// Smallest fraction of an inch shown: 8, 16, 32 or 64.
     int inchDenominator = 16;
     /// Smallest step shown in millimetres, in tenths of a millimetre: 10 (1 mm), 5 (0.5 mm) or 1 (0.1 mm).
     int tenthsOfMillimetre = 5;
+    /// Puts a sentence and the names among its values into the reader's language; none: English, as it is.
+    Phrase (*translation)(Phrase) = nullptr;
 };
+
+/// The program's English in the reader's language.
+[[nodiscard]] std::string translated(const std::string& english, const Style& style);
 
 /// A name as files write it, for people: "slope change" for slope_change.
 [[nodiscard]] std::string withSpaces(std::string_view name);
@@ -37,12 +42,14 @@ struct Style {
 [[nodiscard]] std::string writeMass(double kilograms, const Style& style);
 /// "1 piece", "3 pieces".
 [[nodiscard]] std::string counted(std::int64_t count, const std::string& what);
+[[nodiscard]] std::string counted(std::int64_t count, const std::string& what, const Style& style);
 /// 26.57°, at most two decimals, none where they are zero.
 [[nodiscard]] std::string write(Angle value);
 /// 6 in 12; a slope entered otherwise is shown per 12 with at most two decimals.
 [[nodiscard]] std::string write(Slope value);
 
-/// The sentence in English with its values put in. A name without a value stays visible as {name}.
-[[nodiscard]] std::string say(const Phrase& phrase, const Style& style);
+/// The sentence in the reader's language with its values put in. A name without a value stays visible as
+/// {name}.
+[[nodiscard]] std::string say(const Phrase& english, const Style& style);
 
 } // namespace lapwright

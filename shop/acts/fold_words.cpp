@@ -70,10 +70,11 @@ std::vector<std::string> planInWords(const fold::FoldPlan& plan, const Style& st
 
 std::vector<std::string> refusalInWords(const fold::Refusal& refusal, const Style& style)
 {
-    std::vector<std::string> lines = {"machine " + refusal.machine +
-                                      " cannot fold this: " + say(refusal.statement, style)};
+    std::vector<std::string> lines = {translated("machine", style) + " " + refusal.machine + " " +
+                                      translated("cannot fold this", style) + ": " +
+                                      say(refusal.statement, style)};
     for (const Phrase& suggestion : refusal.suggestions)
-        lines.push_back("would help: " + say(suggestion, style));
+        lines.push_back(translated("would help", style) + ": " + say(suggestion, style));
     return lines;
 }
 

@@ -3,15 +3,26 @@
 #include <QDateTime>
 #include <QString>
 
+#include <algorithm>
+
 namespace lapwright::acts {
+
+namespace {
+
+/// Weights of findings stand in a column of their own.
+constexpr std::size_t weightColumn = 8;
+
+} // namespace
 
 std::string describe(const rules::Finding& finding, const Style& style)
 {
-    const char* weight = finding.weight == rules::Weight::Blocks  ? "BLOCKS  "
-                         : finding.weight == rules::Weight::Warns ? "warns   "
-                                                                  : "note    ";
-    std::string line =
-        weight + (finding.place.empty() ? "" : finding.place + ": ") + say(finding.statement, style);
+    const char* weight = finding.weight == rules::Weight::Blocks  ? "BLOCKS"
+                         : finding.weight == rules::Weight::Warns ? "warns"
+                                                                  : "note";
+    std::string line = translated(weight, style);
+    line.resize(std::max(line.size() + 1, weightColumn), ' ');
+    line += (finding.place.empty() ? "" : translated(finding.place, style) + ": ") +
+            say(finding.statement, style);
     if (!finding.remedy.text.empty())
         line += "; " + say(finding.remedy, style);
     if (finding.clause) {

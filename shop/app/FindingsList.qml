@@ -25,6 +25,7 @@ ListView {
 
         width: ListView.view.width
         required weight
+        required help
         text: title
         place: detail
         clause: trailing === "" ? "" : trailing + (trailingDetail === "" ? "" : ", " + trailingDetail)

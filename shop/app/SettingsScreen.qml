@@ -79,6 +79,14 @@ ScreenFrame {
                 onChosen: index => screen.preferences.duty = index
             }
 
+            Picker {
+                name: qsTr("Language")
+                model: screen.preferences.languageNames
+                currentIndex: Math.max(0, screen.preferences.languages.indexOf(screen.preferences.language))
+                Layout.fillWidth: true
+                onActivated: index => screen.preferences.language = screen.preferences.languages[index]
+            }
+
             SectionHeader {
                 text: qsTr("Screen")
                 Layout.fillWidth: true
@@ -228,6 +236,11 @@ ScreenFrame {
                 text: qsTr("Database: %1").arg(screen.shop.databasePath)
                 level: Words.Small
                 muted: true
+                Layout.fillWidth: true
+                Layout.topMargin: Theme.space
+            }
+
+            AboutPart {
                 Layout.fillWidth: true
                 Layout.topMargin: Theme.space
             }

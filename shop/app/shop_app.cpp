@@ -1,7 +1,9 @@
 #include "shop_app.h"
 
+#include "about.h"
 #include "faces.h"
 #include "shop.h"
+#include "speech/language.h"
 #include "tour.h"
 
 #include <QCommandLineParser>
@@ -32,6 +34,7 @@ struct Options {
     QString preferences;
     std::vector<std::string> libraryFolders;
     QList<QUrl> files;
+    QString language;
     QString pictures;
     bool selfTest = false;
 };
@@ -53,20 +56,28 @@ QString ownLibrary()
 
 Options read(const QGuiApplication& application)
 {
+    QGuiApplication::setApplicationVersion(look::version());
     QCommandLineParser parser;
     parser.setApplicationDescription(
         QStringLiteral("Lapwright for the shop: from orders that arrive to the truck."));
     parser.addHelpOption();
-    parser.addOptions({{"db", "The shop's database.", "FILE"},
-                       {"preferences", "Where this station keeps its choices.", "FILE"},
-                       {"library", "A folder with the shop's own metals, trim, rules and machines.", "DIR"},
-                       {"self-test", "Show every screen once; status 1 if any of them warns."},
-                       {"pictures", "Write a picture of every screen into this folder.", "DIR"}});
+    parser.addVersionOption();
+    parser.addOptions(
+        {{"db", "The shop's database.", "FILE"},
+         {"preferences", "Where this station keeps its choices.", "FILE"},
+         {"library", "A folder with the shop's own metals, trim, rules and machines.", "DIR"},
+         {"language",
+          "Speaks this language from now on: a code such as es, or the .qm file of a translation "
+          "in the making.",
+          "LANGUAGE"},
+         {"self-test", "Show every screen once; status 1 if any of them warns."},
+         {"pictures", "Write a picture of every screen into this folder.", "DIR"}});
     parser.addPositionalArgument("ORDER", "Order files to take in.", "[ORDER...]");
     parser.process(application);
     Options options;
     options.selfTest = parser.isSet("self-test") || parser.isSet("pictures");
     options.pictures = parser.value("pictures");
+    options.language = parser.value("language");
     options.database = parser.isSet("db") || options.selfTest ? parser.value("db") : ownFolder() + "/shop.db";
     options.preferences = parser.isSet("preferences") || options.selfTest ? parser.value("preferences")
                                                                           : ownFolder() + "/station.ini";
@@ -100,11 +111,21 @@ int run(QGuiApplication& application)
         return couldNot;
     }
     look::prepareFaces();
+    model::Preferences& preferences = *(*shop)->preferences();
+    if (!options.language.isEmpty())
+        preferences.setLanguage(options.language);
+    speak(preferences.language());
+    (*shop)->noteChange();
     std::optional<Tour> tour;
     if (options.selfTest)
         tour.emplace(options.pictures);
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    QObject::connect(&preferences, &model::Preferences::languageChanged, &engine, [&] {
+        speak(preferences.language());
+        engine.retranslate();
+        (*shop)->noteChange();
+    });
     engine.setInitialProperties({{"shop", QVariant::fromValue(shop->get())}});
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lapwright/Shop/Main.qml")));
     if (engine.rootObjects().isEmpty())

@@ -30,6 +30,12 @@ struct Sight {
 constexpr std::array sights = {Sight{"1366", 1366, 768, 0, false}, Sight{"1920", 1920, 1080, 1, false},
                                Sight{"touch", 1280, 800, 3, true}};
 
+/// "arrivals" of ArrivalsScreen.qml: the same in every language.
+QString nameOf(const QVariantMap& place)
+{
+    return place.value("source").toString().remove("Screen.qml").toLower();
+}
+
 void letSettle()
 {
     QElapsedTimer timer;
@@ -73,7 +79,7 @@ bool Tour::visit(QQuickWindow& window, const char* sight) const
         QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
         letSettle();
         const QImage image = window.grabWindow();
-        const QString name = places[place].toMap().value("name").toString().toLower();
+        const QString name = nameOf(places[place].toMap());
         const QString file =
             QDir(pictures_).filePath(QStringLiteral("%1-%2.png").arg(name, QLatin1String(sight)));
         if (image.isNull() || (!pictures_.isEmpty() && !image.save(file)))

@@ -1,6 +1,7 @@
 #include "command.h"
 
 #include "acts/words.h"
+#include "storage/finding_help.h"
 
 #include <QDateTime>
 
@@ -117,15 +118,19 @@ void tell(const std::vector<Error>& errors)
         tell(error.sentence());
 }
 
-void tell(const rules::Findings& findings, const Style& style)
+void tell(const rules::Findings& findings, const Style& style, Advice advice)
 {
     for (const rules::Weight weight : {rules::Weight::Blocks, rules::Weight::Warns, rules::Weight::Informs})
         for (const rules::Finding& finding : findings)
-            if (finding.weight == weight)
+            if (finding.weight == weight) {
                 tell(acts::describe(finding, style));
+                const auto help = advice == Advice::Given ? storage::helpFor(finding.code) : std::nullopt;
+                if (help)
+                    tell("        why: " + help->reason + "\n        do:  " + help->remedy);
+            }
 }
 
-void tell(const rules::Findings& findings, const std::string& document, const Style& style)
+void tell(const rules::Findings& findings, const std::string& document, const Style& style, Advice advice)
 {
     if (findings.empty())
         return;
@@ -136,7 +141,7 @@ void tell(const rules::Findings& findings, const std::string& document, const St
     };
     tell(document + ": findings: " + count(rules::Weight::Blocks) + " that block, " +
          count(rules::Weight::Warns) + " that warn, " + count(rules::Weight::Informs) + " to know");
-    tell(findings, style);
+    tell(findings, style, advice);
 }
 
 std::string now()

@@ -76,11 +76,14 @@ void print(const std::string& line);
 void tell(const std::string& line);
 /// Each error on a line of its own, to standard error.
 void tell(const std::vector<Error>& errors);
-/// Findings by weight, the heaviest first, as acts::describe() words them.
-void tell(const rules::Findings& findings, const Style& style);
+enum class Advice { None, Given };
+/// Findings by weight, the heaviest first, as acts::describe() words them; with advice each is followed by
+/// why it matters and what to do.
+void tell(const rules::Findings& findings, const Style& style, Advice advice = Advice::None);
 /// The same after a line that names the document they are about and counts them by weight; nothing if there
 /// are none.
-void tell(const rules::Findings& findings, const std::string& document, const Style& style);
+void tell(const rules::Findings& findings, const std::string& document, const Style& style,
+          Advice advice = Advice::None);
 /// Runs `work` on the database named with --db. None named is bad usage; one that cannot be opened is
 /// CouldNot. Both are told.
 [[nodiscard]] Exit inShop(const QCommandLineParser& options,

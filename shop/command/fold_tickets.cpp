@@ -27,6 +27,14 @@ std::string piecesOf(const pieces::Order& order, std::size_t profile)
     return counted(count, "piece") + ": " + marks;
 }
 
+/// The ticket as text stays English.
+std::vector<std::string> inEnglish(const fold::Outcome& outcome, const Pictures& pictures)
+{
+    Style style = pictures.style();
+    style.translation = nullptr;
+    return acts::inWords(outcome, style, pictures.angles());
+}
+
 } // namespace
 
 void FoldTickets::print(const pieces::Order& order)
@@ -48,7 +56,7 @@ void FoldTickets::print(const pieces::Order& order, std::size_t index, const act
                        acts::describe(profile.material) + ", girth " +
                        lapwright::write(profile.girth, pictures_.style()) + "\n" + piecesOf(order, index) +
                        "\nlongest " + lapwright::write(program.longest, pictures_.style()) + "\n\n";
-    for (const std::string& line : acts::inWords(program.outcome, pictures_.style(), pictures_.angles()))
+    for (const std::string& line : inEnglish(program.outcome, pictures_))
         text += line + "\n";
     folder_.write("fold", number_, "txt", text + "\n" + cautionsAtTheMachine());
     if (program.plan() != nullptr) {

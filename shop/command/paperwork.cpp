@@ -3,6 +3,8 @@
 #include "documents/rates.h"
 #include "input.h"
 #include "print/pdf.h"
+#include "speech/language.h"
+#include "speech/spoken.h"
 
 #include <QDateTime>
 
@@ -42,6 +44,8 @@ QList<QCommandLineOption> paperOptions()
              "PAPER"},
             {"labels", "Label stock: 100x50 (mm) or 4x2 (in) for a roll, sheet for sheets of labels.",
              "STOCK", "sheet"},
+            {"language", "Language of the PDF papers and drawings, en or es; the same as text stays English.",
+             "LANGUAGE", "en"},
             {"rates", "The shop's rates (lapwright/rates): puts the cost on each order's confirmation.",
              "RATES"}};
 }
@@ -54,12 +58,17 @@ Result<Paperwork> paperworkOf(const QCommandLineParser& options, const schedule:
     const auto labels = labelsOf(options, *paper);
     if (!labels.ok())
         return labels.errors();
+    const QString language = options.value("language");
+    if (!languages().contains(language))
+        return Error{"--language", language.toStdString(), "one of " + languages().join(", ").toStdString()};
+    speak(language);
     const QDateTime now = QDateTime::currentDateTime();
     Paperwork work;
     work.printing = {stock.shop, now.toString("yyyy-MM-dd HH:mm").toStdString(), *paper};
     work.madeAt = now.toUTC().toString(Qt::ISODate).toStdString();
     work.labels = *labels;
     work.style = styleOf(options);
+    work.style.translation = spoken;
     if (options.isSet("rates")) {
         auto rates = readFrom(text(options, "rates"), documents::readRates);
         if (!rates.ok())

@@ -101,11 +101,15 @@ void printLoads(const storage::Database& database, const Paperwork& work, Ticket
 }
 
 /// A picture of each day of the schedule last made, and the schedule itself.
-void printSchedule(const schedule::ScheduleRecord& schedule, TicketFolder& folder)
+void printSchedule(const schedule::ScheduleRecord& schedule, const Style& style, TicketFolder& folder)
 {
     int number = 0;
-    for (const schedule::Date& day : drawing::daysOf(schedule))
-        folder.write("schedule", ++number, "svg", drawing::toSvg(drawing::gantt(schedule, {day})));
+    for (const schedule::Date& day : drawing::daysOf(schedule)) {
+        drawing::GanttPicture picture;
+        picture.day = day;
+        picture.style = style;
+        folder.write("schedule", ++number, "svg", drawing::toSvg(drawing::gantt(schedule, picture)));
+    }
     folder.write("schedule", "json", documents::writeSchedule({schedule, {}}));
 }
 
@@ -142,7 +146,7 @@ Exit printAll(const QCommandLineParser& options, const std::string& path, const 
         printOrders(database, *programs, Pictures(stock, work->style, anglesOf(options)), *work, folder);
     printLoads(database, *work, folder);
     if (schedule->has_value())
-        printSchedule(**schedule, folder);
+        printSchedule(**schedule, work->style, folder);
     folder.removeStale();
     Results results(options);
     results.add(std::to_string(folder.count()) + " tickets, drawings and lists in " + path,

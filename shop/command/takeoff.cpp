@@ -130,7 +130,7 @@ Exit run(const QCommandLineParser& options)
         return Exit::BadInput;
     }
     const rules::Findings& findings = document->value.findings;
-    tell(findings, nameOf(argument(options)), style);
+    tell(findings, nameOf(argument(options)), style, options.isSet("advice") ? Advice::Given : Advice::None);
     const std::string text =
         path.empty() && !options.isSet("json") ? std::string() : documents::writeOrder(*document);
     if (!path.empty()) {
@@ -162,6 +162,7 @@ Subcommand takeoffCommand()
         {libraryOption(),
          outputOption("Write the order document to this file (- for standard output).", "ORDER"),
          {"cancel", "Write the revision that cancels the order: the shop makes nothing more of it."},
+         {"advice", "Say with each finding why it matters and what to do."},
          {"why", "Print where girth, angles, length and count of this piece come from.", "MARK"}},
         1,
         1,

@@ -78,7 +78,7 @@ QString stateOf(const schedule::PieceCounts& counts)
         if (counts.in[state] > 0)
             parts.append(QStringLiteral("%1 %2")
                              .arg(counts.in[state])
-                             .arg(shown(schedule::name(static_cast<schedule::PieceState>(state)))));
+                             .arg(said(schedule::name(static_cast<schedule::PieceState>(state)))));
     return parts.join(QStringLiteral(", "));
 }
 
@@ -90,7 +90,7 @@ Row orderRow(const storage::OrderRow& found)
     row.title = shown(order.jobName);
     row.detail = shown(order.customer) +
                  (order.revision > 1 ? Arrivals::tr(", revision %1").arg(order.revision) : QString());
-    row.trailing = shown(order.wantedBy);
+    row.trailing = dayWords(order.wantedBy);
     row.trailingDetail = stateOf(found.counts);
     row.sign = order.held ? QStringLiteral("hold") : QStringLiteral("orders");
     return row;
@@ -148,7 +148,7 @@ void Arrivals::showOrders()
         row.id = rowOf(order.hash);
         row.title = shown(here ? here->order.jobName : order.order);
         row.detail = tr("revision %1 waits for a person").arg(order.revision);
-        row.trailing = shown(acts::onTheWall(order.receivedAt));
+        row.trailing = timeWords(order.receivedAt);
         row.sign = QStringLiteral("hold");
         row.weight = static_cast<int>(rules::Weight::Blocks);
         rows.append(row);
@@ -237,7 +237,7 @@ void Arrivals::take(const QString& path, QStringList& said, bool& trouble)
     const auto refuse = [&](const std::vector<Error>& errors) {
         trouble = true;
         for (const Error& error : errors)
-            said.append(shown(error.sentence()));
+            said.append(model::said(error.sentence()));
     };
     const auto text = storage::readDocument(path.toStdString());
     if (!text.ok())
@@ -255,7 +255,7 @@ void Arrivals::take(const QString& path, QStringList& said, bool& trouble)
                 said.append(shown(acts::describe(finding, shop().style())));
         return;
     }
-    said.append(tr("%1: %2").arg(name, shown(acts::inWords(arrived->arrival->outcome))));
+    said.append(tr("%1: %2").arg(name, model::said(acts::inWords(arrived->arrival->outcome))));
     current_ = arrived->arrival->outcome == storage::Arrival::Outcome::Waits ? rowOf(arrived->hash)
                                                                              : shown(arrived->order);
 }
@@ -280,7 +280,7 @@ void Arrivals::acceptCurrent()
         QStringList reasons = {tr("It still waits:")};
         if (arrived->arrival)
             for (const std::string& reason : arrived->arrival->reasons)
-                reasons.append(shown(reason));
+                reasons.append(said(reason));
         shop().tellTrouble(reasons.join(u'\n'));
     });
 }
@@ -337,7 +337,7 @@ void Arrivals::lookIntoFolder()
         return;
     const auto ready = drops_.look(folder_.toStdString());
     if (!ready.ok()) {
-        const QString trouble = shown(ready.errors().front().sentence());
+        const QString trouble = said(ready.errors().front().sentence());
         if (std::exchange(folderTrouble_, trouble) != trouble)
             shop().tellTrouble(trouble);
         return;

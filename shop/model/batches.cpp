@@ -110,7 +110,7 @@ Row Batches::rowOf(const site::Material& material, const QString& id) const
             continue;
         for (const storage::PlannedPiece& piece : acts::piecesCutBy(cut))
             planned += piece.count;
-        said.append(shown(acts::summaryInWords(cut, shop().style())));
+        said.append(model::said(acts::summaryInWords(cut, shop().style())));
     }
     if (said.isEmpty())
         said.append(tr("not planned yet"));
@@ -123,7 +123,7 @@ Row Batches::rowOf(const site::Material& material, const QString& id) const
     row.trailing = counted(toCut, "piece");
     QStringList more;
     if (!earliest.empty())
-        more.append(tr("first due %1").arg(shown(earliest)));
+        more.append(tr("first due %1").arg(dayWords(earliest)));
     if (held > 0)
         more.append(tr("%1 held").arg(held));
     row.trailingDetail = more.join(QStringLiteral(", "));
@@ -246,8 +246,10 @@ void Batches::tell(const acts::Planned& planned)
             add(place, lapwright::say(refusal.reason, style));
         if (batch.plan)
             for (const cutting::Shortfall& missing : batch.plan->plan.notCut)
-                add(place, "The stock does not suffice for " + std::to_string(missing.count) + " of " +
-                               nameOf(batch.batch, batch.plan->problem.blanks[missing.blank].key) + ".");
+                add(place, tr("The stock does not suffice for %1 of %2.")
+                               .arg(missing.count)
+                               .arg(shown(nameOf(batch.batch, batch.plan->problem.blanks[missing.blank].key)))
+                               .toStdString());
     }
     findings_.setRows(rows);
     QStringList said;

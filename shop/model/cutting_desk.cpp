@@ -191,7 +191,7 @@ QString CuttingDesk::remnants() const
 QString CuttingDesk::summary() const
 {
     const Sheet* at = sheet();
-    return at == nullptr ? QString() : shown(acts::summaryInWords(plans_[at->plan].cut, shop().style()));
+    return at == nullptr ? QString() : said(acts::summaryInWords(plans_[at->plan].cut, shop().style()));
 }
 
 bool CuttingDesk::isTicked(const Sheet& sheet) const

@@ -68,10 +68,10 @@ void FoldingDesk::reload()
                 continue;
             Row row;
             row.id = lot->first;
-            row.title = shown(profile.id + "  " + profile.profile.name);
+            row.title = shown(profile.id + "  ") + said(profile.profile.name);
             row.detail = shown(order.jobName) + QStringLiteral(", ") + shop().describe(profile.material);
             row.trailing = counted(lot->second, "piece");
-            row.trailingDetail = shown(order.wantedBy);
+            row.trailingDetail = dayWords(order.wantedBy);
             row.swatch = shop().swatchOf(profile.material.colour);
             rows.append(row);
         }
@@ -206,7 +206,9 @@ std::string FoldingDesk::profileOfLot() const
 
 QString FoldingDesk::title() const
 {
-    return lot_ ? shown(acts::nameOf(lot_->order, lot_->profile)) : QString();
+    return lot_ ? tr("%1, %2").arg(shown(lot_->order.job.name),
+                                   shown(lot_->ordered().id + " ") + said(lot_->ordered().profile.name))
+                : QString();
 }
 
 QString FoldingDesk::material() const
@@ -247,7 +249,7 @@ int FoldingDesk::stepCount() const
 QString FoldingDesk::machine() const
 {
     return lot_ && lot_->program && programs_
-               ? shown(programs_->machines()[lot_->program->machine].description().name)
+               ? said(programs_->machines()[lot_->program->machine].description().name)
                : QString();
 }
 
@@ -258,7 +260,7 @@ QString FoldingDesk::position() const
 
 QString FoldingDesk::action() const
 {
-    return step() == nullptr ? QString() : shown(drawing::stepAction(*step()));
+    return step() == nullptr ? QString() : said(drawing::stepAction(*step()));
 }
 
 QString FoldingDesk::gauge() const

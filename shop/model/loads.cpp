@@ -43,7 +43,7 @@ void Loads::reload()
         Row row;
         row.id = shown(load.id);
         row.title = load.truck.empty() ? tr("Load") : shown(load.truck);
-        row.detail = shown(acts::onTheWall(load.madeAt));
+        row.detail = timeWords(load.madeAt);
         row.trailing = counted(load.bundles, "bundle");
         row.trailingDetail = shown(writeMass(load.kilograms, shop().style()));
         row.sign = QStringLiteral("loads");
@@ -93,7 +93,7 @@ void Loads::showBundles()
         }
         summary_ = tr("%1, made %2")
                        .arg(load->value.truck.empty() ? tr("Load") : shown(load->value.truck),
-                            shown(acts::onTheWall(load->value.madeAt)));
+                            timeWords(load->value.madeAt));
     }
     bundles_.setRows(rows);
     emit currentChanged();

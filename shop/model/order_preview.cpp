@@ -5,6 +5,7 @@
 #include "drawing/profile_picture.h"
 #include "pieces/summary.h"
 #include "shop.h"
+#include "storage/finding_help.h"
 #include "text.h"
 
 #include <algorithm>
@@ -46,13 +47,15 @@ QList<Row> rowsOf(const rules::Findings& findings, const Style& style)
         Row row;
         row.id = QString::number(rows.size());
         row.weight = static_cast<int>(finding.weight);
-        row.detail = shown(finding.place);
+        row.detail = said(finding.place);
         row.title = shown(say(finding.statement, style));
         const std::string remedy = say(finding.remedy, style);
         if (!remedy.empty())
             row.title += u' ' + shown(remedy);
         if (finding.clause)
             row.trailing = shown(finding.clause->number + ", " + finding.clause->edition);
+        if (const auto help = storage::helpFor(finding.code))
+            row.help = said(help->reason) + u' ' + said(help->remedy);
         rows.append(row);
     }
     std::stable_sort(rows.begin(), rows.end(),
@@ -77,7 +80,7 @@ void OrderPreview::show(pieces::Order order, const rules::Findings& told)
     for (std::size_t at = 0; at < order_.profiles.size(); ++at) {
         const pieces::OrderedProfile& profile = order_.profiles[at];
         Row row{shown(profile.id),
-                shown(profile.id + "  " + profile.profile.name),
+                shown(profile.id + "  ") + said(profile.profile.name),
                 shop_.describe(profile.material),
                 counted(piecesFrom(order_, at), "piece"),
                 tr("girth %1").arg(shown(write(profile.girth, style))),
@@ -92,7 +95,7 @@ void OrderPreview::show(pieces::Order order, const rules::Findings& told)
         row.id = shown(piece.mark);
         row.title = shown(piece.mark);
         row.detail =
-            shown(profile.profile.name) +
+            said(profile.profile.name) +
             (piece.hand == pieces::Hand::None ? QString() : QStringLiteral(", ") + handOf(piece.hand));
         row.trailing = shown(write(piece.length, style));
         row.trailingDetail = counted(piece.count, "piece");
@@ -121,7 +124,7 @@ QString OrderPreview::subtitle() const
     QStringList parts = {shown(order_.job.customer), shown(order_.job.address),
                          tr("revision %1").arg(order_.revision)};
     if (!order_.job.wantedBy.empty())
-        parts.append(tr("wanted by %1").arg(shown(order_.job.wantedBy)));
+        parts.append(tr("wanted by %1").arg(dayWords(order_.job.wantedBy)));
     parts.removeAll(QString());
     return parts.join(QStringLiteral(" · "));
 }

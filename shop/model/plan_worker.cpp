@@ -88,11 +88,11 @@ PlanWorker::Outcome PlanWorker::plan(const std::string& databasePath, PlanWork w
     };
     if (work.cuts)
         work.cuts->progress = [&goOn](const cutting::Progress& progress) {
-            return goOn([&progress] { return shown(acts::progressInWords(progress)); });
+            return goOn([&progress] { return said(acts::progressInWords(progress)); });
         };
     work.schedule.timeLimit = longestScheduling;
     work.schedule.goOn = [&goOn](const schedule::Progress& progress) {
-        return goOn([&progress] { return tr("Scheduling: %1").arg(shown(progress.phase)); });
+        return goOn([&progress] { return tr("Scheduling: %1").arg(said(progress.phase)); });
     };
     try {
         const auto database = storage::Database::open(databasePath);

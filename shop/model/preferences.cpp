@@ -1,5 +1,8 @@
 #include "preferences.h"
 
+#include "speech/language.h"
+#include "speech/spoken.h"
+
 #include <algorithm>
 
 namespace lapwright::model {
@@ -13,7 +16,29 @@ Style Preferences::style() const
 {
     Style style;
     style.unit = millimetres() ? LengthUnit::Millimetres : LengthUnit::FeetInches;
+    style.translation = spoken;
     return style;
+}
+
+void Preferences::setLanguage(const QString& language)
+{
+    if (language == this->language())
+        return;
+    keep("language", language);
+    emit languageChanged();
+}
+
+QStringList Preferences::languages() const
+{
+    return QStringList{QString()} + lapwright::languages();
+}
+
+QStringList Preferences::languageNames() const
+{
+    QStringList names;
+    for (const QString& code : languages())
+        names << (code.isEmpty() ? tr("As the computer") : ownNameOf(code));
+    return names;
 }
 
 QString Preferences::text(const char* key, const QString& otherwise) const

@@ -6,6 +6,7 @@
 #include <QObject>
 #include <QSettings>
 #include <QString>
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
 namespace lapwright::model {
@@ -25,6 +26,12 @@ class Preferences : public QObject {
     Q_PROPERTY(bool touch READ touch WRITE setTouch NOTIFY changed FINAL)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed FINAL)
     Q_PROPERTY(bool millimetres READ millimetres WRITE setMillimetres NOTIFY changed FINAL)
+    /// Code of the language spoken here; empty: the machine's own.
+    Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed FINAL)
+    /// Codes of the languages there are, first the empty one, and the same in words, each in its own
+    /// language.
+    Q_PROPERTY(QStringList languages READ languages CONSTANT FINAL)
+    Q_PROPERTY(QStringList languageNames READ languageNames NOTIFY languageChanged FINAL)
     /// Orders put into this folder are taken in; empty: none is watched.
     Q_PROPERTY(QString watchedFolder READ watchedFolder WRITE setWatchedFolder NOTIFY changed FINAL)
     /// Seconds the planner looks for a better plan, for each metal.
@@ -60,6 +67,10 @@ public:
     void setLeftHanded(bool leftHanded) { keep("left_handed", leftHanded); }
     [[nodiscard]] bool millimetres() const { return settings_.value("millimetres", false).toBool(); }
     void setMillimetres(bool millimetres) { keep("millimetres", millimetres); }
+    [[nodiscard]] QString language() const { return text("language", {}); }
+    void setLanguage(const QString& language);
+    [[nodiscard]] QStringList languages() const;
+    [[nodiscard]] QStringList languageNames() const;
     [[nodiscard]] QString watchedFolder() const { return text("watched_folder", {}); }
     void setWatchedFolder(const QString& folder) { keep("watched_folder", folder); }
     [[nodiscard]] int planSeconds() const { return number("plan_seconds", 5, 0, 600); }
@@ -70,7 +81,7 @@ public:
     [[nodiscard]] bool includedAngles() const { return settings_.value("included_angles", false).toBool(); }
     void setIncludedAngles(bool included) { keep("included_angles", included); }
 
-    /// How this person reads measures, and angles.
+    /// How this person reads measures, in which language, and angles.
     [[nodiscard]] Style style() const;
     [[nodiscard]] drawing::AngleShown angles() const
     {
@@ -79,6 +90,7 @@ public:
 
 signals:
     void changed();
+    void languageChanged();
 
 private:
     [[nodiscard]] QString text(const char* key, const QString& otherwise) const;

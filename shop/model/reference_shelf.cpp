@@ -72,8 +72,8 @@ void ReferenceShelf::listMachines()
     for (const fold::Machine& machine : known_) {
         Row row;
         row.id = shown(machine->id);
-        row.title = shown(machine->name);
-        row.detail = shown(machine->note);
+        row.title = said(machine->name);
+        row.detail = said(machine->note);
         row.trailing = tr("folds %1").arg(shown(write(machine->bendingLength, shop().style())));
         rows.append(row);
     }
@@ -86,7 +86,7 @@ void ReferenceShelf::listTrims()
     for (const auto& [id, trim] : shop().catalogue().trims) {
         Row row;
         row.id = shown(id);
-        row.title = shown(trim.name);
+        row.title = said(trim.name);
         row.detail = counted(static_cast<std::int64_t>(trim.legs.size()), "leg");
         rows.append(row);
     }
@@ -99,7 +99,7 @@ void ReferenceShelf::listRuleSets()
     for (const auto& [id, set] : shop().catalogue().ruleSets) {
         Row row;
         row.id = shown(id);
-        row.title = shown(set.name);
+        row.title = said(set.name);
         row.detail = shown(set.edition);
         row.trailing = counted(static_cast<std::int64_t>(set.clauses.size()), "clause");
         rows.append(row);
@@ -117,9 +117,9 @@ void ReferenceShelf::listFloor()
         for (const schedule::FloorMachine& machine : floor->value.machines) {
             Row row;
             row.id = shown(machine.id);
-            row.title = shown(machine.name);
-            row.detail = shown(acts::hoursInWords(machine.hours.value_or(floor->value.hours)));
-            row.also = shown(acts::ratesInWords(floor->value, machine));
+            row.title = said(machine.name);
+            row.detail = said(acts::hoursInWords(machine.hours.value_or(floor->value.hours)));
+            row.also = said(acts::ratesInWords(floor->value, machine));
             rows.append(row);
         }
     floor_.setRows(rows);
@@ -133,7 +133,7 @@ void ReferenceShelf::showRules()
         for (const rules::Clause& clause : set->second.clauses) {
             Row row;
             row.id = QString::number(rows.size());
-            row.title = shown(clause.statement);
+            row.title = said(clause.statement);
             row.detail = shown(clause.source);
             row.trailing = shown(clause.number);
             row.trailingDetail = shown(clause.edition);
@@ -159,7 +159,7 @@ void ReferenceShelf::show()
         }
     const auto trim = shop().catalogue().trims.find(current().toStdString());
     if (kind_ == Kind::Trim && trim != shop().catalogue().trims.end()) {
-        note_ = shown(trim->second.note);
+        note_ = said(trim->second.note);
         if (auto drawn = drawExample(trim->second, shop().style()))
             picture_ = look::Picture(*std::move(drawn));
     }

@@ -64,6 +64,8 @@ QVariant RowsModel::data(const QModelIndex& index, int role) const
         return row.swatch;
     case WeightRole:
         return row.weight;
+    case HelpRole:
+        return row.help;
     default:
         return {};
     }
@@ -78,7 +80,8 @@ QHash<int, QByteArray> RowsModel::roleNames() const
             {TrailingDetailRole, "trailingDetail"},
             {SignRole, "sign"},
             {SwatchRole, "swatch"},
-            {WeightRole, "weight"}};
+            {WeightRole, "weight"},
+            {HelpRole, "help"}};
 }
 
 void RowsModel::setRows(QList<Row> rows)

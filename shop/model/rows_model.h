@@ -19,6 +19,7 @@ struct Row {
     QColor swatch = Qt::transparent; ///< the metal's real colour
     int weight = -1;                 ///< rules::Weight of a finding; -1: not a finding
     QString also = {};               ///< not shown, but searched
+    QString help = {};               ///< of a finding: why it matters and what to do
 
     friend bool operator==(const Row&, const Row&) = default;
 };
@@ -44,7 +45,8 @@ public:
         TrailingDetailRole,
         SignRole,
         SwatchRole,
-        WeightRole
+        WeightRole,
+        HelpRole
     };
     Q_ENUM(Role)
 

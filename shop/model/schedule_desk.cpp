@@ -31,7 +31,7 @@ QString machineName(const schedule::ScheduleRecord& record, const std::string& i
 {
     for (const schedule::RecordedMachine& machine : record.machines)
         if (machine.id == id)
-            return shown(machine.name);
+            return said(machine.name);
     return shown(id);
 }
 
@@ -39,10 +39,10 @@ Row rowOf(const schedule::ScheduleRecord& record, const schedule::RecordedTask& 
 {
     Row row;
     row.id = shown(task.key);
-    row.title = shown(task.name);
-    row.detail = task.late.empty() ? machineName(record, task.machine) : shown(task.late);
-    row.trailing = shown(schedule::inWords(task.start));
-    row.trailingDetail = ScheduleDesk::tr("to %1").arg(shown(schedule::inWords(task.end)));
+    row.title = said(task.name);
+    row.detail = task.late.empty() ? machineName(record, task.machine) : said(task.late);
+    row.trailing = said(schedule::inWords(task.start));
+    row.trailingDetail = ScheduleDesk::tr("to %1").arg(said(schedule::inWords(task.end)));
     row.sign = task.pinned ? QStringLiteral("hold") : task.late.empty() ? QString() : QStringLiteral("warns");
     return row;
 }
@@ -92,7 +92,7 @@ void ScheduleDesk::reload()
             }
             Row row;
             row.id = shown(schedule::write(day));
-            row.title = shown(schedule::inWords(day));
+            row.title = said(schedule::inWords(day));
             row.detail = counted(count, "task");
             row.sign = late ? QStringLiteral("warns") : QStringLiteral("schedule");
             rows.append(row);
@@ -114,8 +114,8 @@ void ScheduleDesk::showLateTasks()
                 continue;
             Row row = rowOf(*record_, task);
             row.trailingDetail =
-                task.due ? tr("due %1").arg(shown(schedule::inWords(*task.due))) : row.trailingDetail;
-            row.trailing = tr("done %1").arg(shown(schedule::inWords(task.end)));
+                task.due ? tr("due %1").arg(said(schedule::inWords(*task.due))) : row.trailingDetail;
+            row.trailing = tr("done %1").arg(said(schedule::inWords(task.end)));
             rows.append(row);
         }
     late_.setRows(rows);
@@ -159,7 +159,7 @@ QString ScheduleDesk::summary() const
         return {};
     QStringList lines;
     for (const std::string& line : acts::inWords(*record_))
-        lines.append(shown(line));
+        lines.append(said(line));
     return lines.join(u'\n');
 }
 
@@ -171,6 +171,7 @@ void ScheduleDesk::showDay()
     if (record_ && day.ok()) {
         shown_ = {};
         shown_.day = *day;
+        shown_.style = shop().style();
         for (const schedule::RecordedTask& task : record_->tasks)
             if (worksOn(task, *day))
                 rows.append(rowOf(*record_, task));
@@ -261,7 +262,7 @@ QString ScheduleDesk::moving() const
         return {};
     return tr("%1: %2, from %3")
         .arg(shown(task->name), shown(record_->machines[move_->machine].name),
-             shown(schedule::inWords(move_->start)));
+             said(schedule::inWords(move_->start)));
 }
 
 void ScheduleDesk::takeUp(QPointF at)

@@ -130,7 +130,7 @@ void Shop::restore(const QUrl& file)
 
 QString Shop::counted(qint64 count, const QString& what) const
 {
-    return shown(lapwright::counted(count, what.toStdString()));
+    return said(lapwright::counted(count, what.toStdString()));
 }
 
 QString Shop::describe(const site::Material& material) const
@@ -138,7 +138,7 @@ QString Shop::describe(const site::Material& material) const
     const auto metal = catalogue_.metals.find(material.metal);
     site::Material named = material;
     if (metal != catalogue_.metals.end())
-        named.metal = metal->second.name;
+        named.metal = spoken(metal->second.name);
     return shown(acts::describe(named));
 }
 
@@ -203,7 +203,7 @@ bool Shop::attempt(const std::function<void()>& work)
         work();
         return true;
     } catch (const std::exception& failure) {
-        tellTrouble(QString::fromUtf8(failure.what()));
+        tellTrouble(said(failure.what()));
         watch_->look();
         return false;
     }

@@ -3,6 +3,7 @@
 #include "pieces/summary.h"
 #include "print/order_words.h"
 #include "print/words.h"
+#include "speech/spoken.h"
 
 #include <map>
 #include <utility>
@@ -31,7 +32,7 @@ public:
 
     Sheet write()
     {
-        sheet_.title = "Order confirmation";
+        sheet_.title = spoken("Order confirmation");
         sheet_.subject = order_.job.name;
         sheet_.foot = footOf(order_.job.name, order_.revision, printing_);
         facts();
@@ -41,11 +42,13 @@ public:
         accepted();
         cost();
         sheet_.add(
-            Paragraph{"Made as measured on site and listed here; a change after this needs a new revision. " +
-                          cautionAboutCodes(),
-                      Tone::Plain},
+            Paragraph{
+                spoken(
+                    "Made as measured on site and listed here; a change after this needs a new revision.") +
+                    " " + cautionAboutCodes(),
+                Tone::Plain},
             true);
-        sheet_.add(Signatures{{"for the customer", "for the shop", "date"}});
+        sheet_.add(Signatures{{spoken("for the customer"), spoken("for the shop"), spoken("date")}});
         return std::move(sheet_);
     }
 
@@ -58,7 +61,7 @@ private:
         Facts facts;
         const auto add = [&](const char* name, const std::string& value) {
             if (!value.empty())
-                facts.facts.push_back({name, value});
+                facts.facts.push_back({spoken(name), value});
         };
         add("customer", job.customer);
         add("wanted by", job.wantedBy);
@@ -92,18 +95,20 @@ private:
     void pieces()
     {
         Table table;
-        table.columns = {{"marks", 40.0},
-                         {"pieces", 16.0, Align::Right},
-                         {"length", 28.0, Align::Right},
-                         {"where it goes"}};
+        table.columns = {{spoken("marks"), 40.0},
+                         {spoken("pieces"), 16.0, Align::Right},
+                         {spoken("length"), 28.0, Align::Right},
+                         {spoken("where it goes")}};
         for (std::size_t index = 0; index < order_.profiles.size(); ++index) {
             const pieces::OrderedProfile& profile = order_.profiles[index];
-            Group group{profile.id + "  " + profile.profile.name,
-                        materialInWords(profile.material) + ", girth " + length(profile.girth),
+            Group group{profile.id + "  " + spoken(profile.profile.name),
+                        materialInWords(profile.material) + ", " + spoken("girth") + " " +
+                            length(profile.girth),
                         {}};
             for (const Alike& alike : alikeOf(index))
                 group.rows.push_back(
-                    {{{alike.first == alike.last ? alike.first : alike.first + " to " + alike.last,
+                    {{{alike.first == alike.last ? alike.first
+                                                 : alike.first + " " + spoken("to") + " " + alike.last,
                        Tone::Strong},
                       {std::to_string(alike.count)},
                       {length(alike.length)},
@@ -111,7 +116,7 @@ private:
             if (!group.rows.empty())
                 table.groups.push_back(std::move(group));
         }
-        sheet_.add(Heading{"Pieces"});
+        sheet_.add(Heading{spoken("Pieces")});
         sheet_.add(std::move(table));
     }
 
@@ -126,14 +131,16 @@ private:
         if (sums.empty())
             return;
         Table table;
-        table.columns = {{"goes along"}, {"how many", 30.0, Align::Right}, {"together", 40.0, Align::Right}};
+        table.columns = {{spoken("goes along")},
+                         {spoken("how many"), 30.0, Align::Right},
+                         {spoken("together"), 40.0, Align::Right}};
         Group group;
         for (const auto& [name, sum] : sums)
-            group.rows.push_back({{{name},
+            group.rows.push_back({{{spoken(name)},
                                    {sum.first > 0 ? std::to_string(sum.first) : ""},
                                    {sum.second > Length() ? length(sum.second) : ""}}});
         table.groups.push_back(std::move(group));
-        sheet_.add(Heading{"What goes along"});
+        sheet_.add(Heading{spoken("What goes along")});
         sheet_.add(std::move(table));
     }
 
@@ -142,10 +149,10 @@ private:
         if (order_.siteCuts.empty())
             return;
         Table table;
-        table.columns = {{"stock length", 34.0},
-                         {"cut for"},
-                         {"length", 34.0, Align::Right},
-                         {"left", 34.0, Align::Right}};
+        table.columns = {{spoken("stock length"), 34.0},
+                         {spoken("cut for")},
+                         {spoken("length"), 34.0, Align::Right},
+                         {spoken("left"), 34.0, Align::Right}};
         Group group;
         for (const pieces::SiteCut& cut : order_.siteCuts)
             group.rows.push_back({{{"stock." + std::to_string(cut.stock), Tone::Strong, Cell::Kind::Tick},
@@ -153,7 +160,7 @@ private:
                                    {length(cut.length)},
                                    {length(cut.left)}}});
         table.groups.push_back(std::move(group));
-        sheet_.add(Heading{"Cutting guide: stock lengths on site, in this order"});
+        sheet_.add(Heading{spoken("Cutting guide: stock lengths on site, in this order")});
         sheet_.add(std::move(table));
     }
 
@@ -162,12 +169,12 @@ private:
         if (order_.job.acknowledgements.empty())
             return;
         Table table;
-        table.columns = {{"where", 60.0}, {"accepted because"}};
+        table.columns = {{spoken("where"), 60.0}, {spoken("accepted because")}};
         Group group;
         for (const site::Acknowledgement& one : order_.job.acknowledgements)
-            group.rows.push_back({{{one.place, Tone::Strong}, {one.reason}}});
+            group.rows.push_back({{{spoken(one.place), Tone::Strong}, {one.reason}}});
         table.groups.push_back(std::move(group));
-        sheet_.add(Heading{"Accepted with a reason"});
+        sheet_.add(Heading{spoken("Accepted with a reason")});
         sheet_.add(std::move(table));
     }
 
@@ -178,14 +185,17 @@ private:
         const schedule::Cost& cost = offer_->cost;
         Table table;
         table.together = true;
-        table.columns = {{"for", 58.0}, {"how it comes about"}, {cost.currency, 30.0, Align::Right}};
+        table.columns = {
+            {spoken("for"), 58.0}, {spoken("how it comes about")}, {cost.currency, 30.0, Align::Right}};
         Group group;
         for (const schedule::CostLine& line : cost.lines)
-            group.rows.push_back({{{line.what}, {line.how}, {schedule::writeMoney(line.cents, "")}}});
-        group.rows.push_back(
-            {{{"together", Tone::Strong}, {""}, {schedule::writeMoney(cost.cents, ""), Tone::Strong}}});
+            group.rows.push_back(
+                {{{spoken(line.what)}, {spoken(line.how)}, {schedule::writeMoney(line.cents, "")}}});
+        group.rows.push_back({{{spoken("together"), Tone::Strong},
+                               {""},
+                               {schedule::writeMoney(cost.cents, ""), Tone::Strong}}});
         table.groups.push_back(std::move(group));
-        sheet_.add(Heading{"Cost"});
+        sheet_.add(Heading{spoken("Cost")});
         sheet_.add(std::move(table), !offer_->note.empty());
         if (!offer_->note.empty())
             sheet_.add(Paragraph{offer_->note, Tone::Plain});

@@ -2,6 +2,7 @@
 
 #include "drawing/cut_map.h"
 #include "print/words.h"
+#include "speech/spoken.h"
 
 namespace lapwright::print {
 
@@ -29,7 +30,7 @@ public:
 
     Sheet write()
     {
-        sheet_.title = "Cut ticket " + std::to_string(ticket_.number);
+        sheet_.title = spoken("Cut ticket") + " " + std::to_string(ticket_.number);
         sheet_.subject = materialInWords(ticket_.material);
         sheet_.foot = footOf(jobs(), 0, printing_);
         facts();
@@ -53,7 +54,8 @@ private:
     {
         std::string jobs;
         for (const ServedOrder& order : ticket_.orders)
-            jobs += (jobs.empty() ? "" : ", ") + order.job + " revision " + std::to_string(order.revision);
+            jobs += (jobs.empty() ? "" : ", ") + order.job + " " + spoken("revision") + " " +
+                    std::to_string(order.revision);
         return jobs;
     }
 
@@ -66,21 +68,22 @@ private:
             blanks += blank.count;
         for (const cutting::Shortfall& missing : plan_.notCut)
             blanks -= missing.count;
-        sheet_.add(Facts{{{"blanks", std::to_string(blanks)},
-                          {"sheets or levels",
-                           std::to_string(cut) + " in " +
-                               counted(static_cast<std::int64_t>(plan_.patterns.size()), "pattern")}}});
-        sheet_.add(Paragraph{ticket_.summary, Tone::Strong});
+        sheet_.add(
+            Facts{{{spoken("blanks"), std::to_string(blanks)},
+                   {spoken("sheets or levels"),
+                    std::to_string(cut) + " " + spoken("in") + " " +
+                        spoken(counted(static_cast<std::int64_t>(plan_.patterns.size()), "pattern"))}}});
+        sheet_.add(Paragraph{spoken(ticket_.summary), Tone::Strong});
     }
 
     void served()
     {
         Table table;
-        table.columns = {{"letter", 16.0, Align::Middle},
-                         {"order served"},
-                         {"revision", 20.0, Align::Right},
-                         {"wanted by", 30.0},
-                         {"blanks", 18.0, Align::Right}};
+        table.columns = {{spoken("letter"), 16.0, Align::Middle},
+                         {spoken("order served")},
+                         {spoken("revision"), 20.0, Align::Right},
+                         {spoken("wanted by"), 30.0},
+                         {spoken("blanks"), 18.0, Align::Right}};
         Group group;
         for (const ServedOrder& order : ticket_.orders)
             group.rows.push_back({{{ticket_.orders.size() > 1 ? order.letter : "", Tone::Strong},
@@ -89,7 +92,7 @@ private:
                                    {order.wantedBy},
                                    {std::to_string(order.blanks)}}});
         table.groups.push_back(std::move(group));
-        sheet_.add(Heading{"Orders"});
+        sheet_.add(Heading{spoken("Orders")});
         sheet_.add(std::move(table));
     }
 
@@ -98,10 +101,10 @@ private:
         if (plan_.remnants.empty())
             return;
         Table table;
-        table.columns = {{"labelled", 40.0},
-                         {"width \xC3\x97 length"},
-                         {"from map", 20.0, Align::Right},
-                         {"how many", 20.0, Align::Right}};
+        table.columns = {{spoken("labelled"), 40.0},
+                         {spoken("width") + " \xC3\x97 " + spoken("length")},
+                         {spoken("from map"), 20.0, Align::Right},
+                         {spoken("how many"), 20.0, Align::Right}};
         Group group;
         for (const cutting::NewRemnant& remnant : plan_.remnants)
             group.rows.push_back({{{remnant.label, Tone::Strong, Cell::Kind::Tick},
@@ -109,7 +112,7 @@ private:
                                    {std::to_string(remnant.pattern + 1)},
                                    {std::to_string(remnant.count)}}});
         table.groups.push_back(std::move(group));
-        sheet_.add(Heading{"Remnants to label and keep"});
+        sheet_.add(Heading{spoken("Remnants to label and keep")});
         sheet_.add(std::move(table));
     }
 
@@ -121,7 +124,7 @@ private:
         for (const cutting::Shortfall& shortfall : plan_.notCut)
             missing +=
                 (missing.empty() ? "" : ", ") + times(shortfall.count) + ticket_.names[shortfall.blank];
-        sheet_.add(Paragraph{"The stock does not suffice for: " + missing + ".", Tone::Caution});
+        sheet_.add(Paragraph{spoken("The stock does not suffice for") + ": " + missing + ".", Tone::Caution});
     }
 
     void map(std::size_t index)
@@ -135,9 +138,12 @@ private:
         picture.height = Length::millimetres(pattern.strips.size() <= fewStrips ? smallMapHeight : mapHeight);
         sheet_.add(Picture{drawing::cutMap(problem_, plan_, index, picture)}, true);
         if (pattern.count > 1 && pattern.count <= mostBoxes)
-            sheet_.add(Paragraph{"Cut alike, tick each: " + boxes(pattern.count), Tone::Strong}, true);
+            sheet_.add(Paragraph{spoken("Cut alike, tick each:") + " " + boxes(pattern.count), Tone::Strong},
+                       true);
         else if (pattern.count > mostBoxes)
-            sheet_.add(Paragraph{"Cut alike, " + std::to_string(pattern.count) + " in all; done so far:",
+            sheet_.add(Paragraph{say(spoken(Phrase{"Cut alike, {count} in all; done so far:",
+                                                   {{"count", pattern.count}}}),
+                                     {}),
                                  Tone::Strong},
                        true);
         sheet_.add(strips(pattern));
@@ -156,11 +162,11 @@ private:
         const bool crosswise = pattern.order == cutting::CutOrder::LengthsFirst;
         Table table;
         table.together = true;
-        table.columns = {{"strip", 16.0},
-                         {crosswise ? "length" : "width", 24.0, Align::Right},
-                         {crosswise ? "stop at" : "knife at", 24.0, Align::Right},
-                         {crosswise ? "then slit to" : "then cut to"},
-                         {"left", 24.0, Align::Right}};
+        table.columns = {{spoken("strip"), 16.0},
+                         {spoken(crosswise ? "length" : "width"), 24.0, Align::Right},
+                         {spoken(crosswise ? "stop at" : "knife at"), 24.0, Align::Right},
+                         {spoken(crosswise ? "then slit to" : "then cut to")},
+                         {spoken("left"), 24.0, Align::Right}};
         Group group;
         for (std::size_t number = 0; number < pattern.strips.size(); ++number) {
             const cutting::Strip& strip = pattern.strips[number];
@@ -180,9 +186,10 @@ private:
         for (const cutting::Crosscut& cut : strip.crosscuts) {
             const cutting::Lying lying =
                 cutting::lyingIn(pattern.order, problem_.blanks()[cut.blank], cut.turned);
-            text += (text.empty() ? "" : "; ") + times(cut.count) + ticket_.names[cut.blank] + " " +
-                    length(lying.along) +
-                    (lying.across < strip.width ? ", trimmed to " + length(lying.across) : "");
+            text +=
+                (text.empty() ? "" : "; ") + times(cut.count) + ticket_.names[cut.blank] + " " +
+                length(lying.along) +
+                (lying.across < strip.width ? ", " + spoken("trimmed to") + " " + length(lying.across) : "");
         }
         return text;
     }

@@ -5,6 +5,7 @@
 #include "measure/rounding.h"
 #include "print/lines.h"
 #include "print/small_section.h"
+#include "speech/spoken.h"
 
 #include <algorithm>
 #include <cmath>
@@ -88,7 +89,7 @@ private:
     {
         Rectangle rest{columnLeft_, columnTop_, width_ - edge, height_ - edge};
         if (label_.twoPeople) {
-            const std::string words = "TWO PEOPLE";
+            const std::string words = spoken("TWO PEOPLE");
             const double high = 5.4 * unit_;
             const double type = std::min(3.4 * unit_, (rest.width() - 2.0) / drawing::widthInEm(words, true));
             const Rectangle flag{rest.left, rest.bottom - high, rest.right, rest.bottom};
@@ -111,7 +112,8 @@ private:
             put(words, foot - drawing::descentInEm * type, type, bold);
             foot -= type * lineInEm;
         };
-        above((codeLeftOut_ ? "too much for a code \xC2\xB7 " : "") + label_.foot, size(2.3), false);
+        above((codeLeftOut_ ? spoken("too much for a code") + " \xC2\xB7 " : std::string()) + label_.foot,
+              size(2.3), false);
         above(label_.job, size(3.2), true);
         above(label_.material, size(3.6), true);
         double top = markRow(edge);
@@ -191,7 +193,7 @@ std::vector<Page> labelPages(const std::vector<Label>& labels, const LabelStock&
             pages.emplace_back();
             pages.back().list.width = stock.pageWidth;
             pages.back().list.height = stock.pageHeight;
-            pages.back().list.title = "Labels";
+            pages.back().list.title = spoken("Labels");
         }
         const drawing::Point corner{inMillimetres(stock.left + stock.acrossStep * (place % stock.columns)),
                                     inMillimetres(stock.top + stock.downStep * (place / stock.columns))};

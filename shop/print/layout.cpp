@@ -5,6 +5,7 @@
 #include "print/lines.h"
 #include "print/table.h"
 #include "print/type.h"
+#include "speech/spoken.h"
 
 #include <algorithm>
 
@@ -271,8 +272,8 @@ private:
             drawing::shortened(drawing::harmless(sheet_.subject), headingSize, rest, true);
         for (std::size_t number = 0; number < pages_.size(); ++number) {
             std::vector<Shape>& shapes = pages_[number].list.shapes;
-            const std::string page =
-                "page " + std::to_string(number + 1) + " of " + std::to_string(pages_.size());
+            const std::string page = spoken("page") + " " + std::to_string(number + 1) + " " + spoken("of") +
+                                     " " + std::to_string(pages_.size());
             const double footRoom = width_ - drawing::textWidth(page, smallSize, true) - 4.0;
             shapes.emplace_back(drawing::words(Role::Title, title, {left_, pageMargin + 5.6}, titleSize,
                                                Anchor::Start, true));

@@ -3,6 +3,7 @@
 #include "print/piece_labels.h"
 #include "print/words.h"
 #include "schedule/label_text.h"
+#include "speech/spoken.h"
 
 #include <algorithm>
 #include <set>
@@ -28,14 +29,14 @@ std::string jobsOn(const schedule::Load& load, const LoadedOrders& orders)
             continue;
         const std::int64_t revision = orderOf(orders, bundle.order).revision;
         jobs += (jobs.empty() ? "" : ", ") + bundle.job +
-                (revision > 0 ? " revision " + std::to_string(revision) : "");
+                (revision > 0 ? " " + spoken("revision") + " " + std::to_string(revision) : "");
     }
     return jobs;
 }
 
 std::string truckOf(const schedule::Load& load)
 {
-    return load.truck.empty() ? "no truck named" : load.truck;
+    return load.truck.empty() ? spoken("no truck named") : load.truck;
 }
 
 /// "2026-11-25 14:05" of an ISO 8601 time.
@@ -50,18 +51,19 @@ Sheet begun(const char* title, const schedule::Load& load, const LoadedOrders& o
             const Printing& printing, const Style& style)
 {
     Sheet sheet;
-    sheet.title = title;
+    sheet.title = spoken(title);
     sheet.subject = truckOf(load);
     sheet.foot = footOf(jobsOn(load, orders), 0, printing);
     const schedule::LoadTotals whole = schedule::totalsOf(load);
     sheet.add(Paragraph{jobsOn(load, orders), Tone::Strong});
     sheet.add(Facts{
-        {{"bundles", std::to_string(whole.bundles) +
-                         (whole.forTwo > 0 ? ", " + std::to_string(whole.forTwo) + " for two people" : "")},
-         {"pieces", std::to_string(whole.pieces)},
-         {"weight", writeBothMasses(whole.kilograms, style)},
-         {"longest piece", write(whole.longest, style)},
-         {"made up", dayAndTime(load.madeAt)}}});
+        {{spoken("bundles"),
+          std::to_string(whole.bundles) +
+              (whole.forTwo > 0 ? ", " + std::to_string(whole.forTwo) + " " + spoken("for two people") : "")},
+         {spoken("pieces"), std::to_string(whole.pieces)},
+         {spoken("weight"), writeBothMasses(whole.kilograms, style)},
+         {spoken("longest piece"), write(whole.longest, style)},
+         {spoken("made up"), dayAndTime(load.madeAt)}}});
     return sheet;
 }
 
@@ -101,12 +103,12 @@ Sheet loadList(const schedule::Load& load, const LoadedOrders& orders, const Pri
     sheet.add(Paragraph{cautionForCarriers(), Tone::Caution});
     Table table;
     table.leastRowHeight = 8.0;
-    table.columns = {{"bundle", 20.0},
-                     {"pieces", 14.0, Align::Right},
-                     {"weight", 33.0, Align::Right},
-                     {"longest", 22.0, Align::Right},
-                     {"what is in it"},
-                     {"carried by", 29.0}};
+    table.columns = {{spoken("bundle"), 20.0},
+                     {spoken("pieces"), 14.0, Align::Right},
+                     {spoken("weight"), 33.0, Align::Right},
+                     {spoken("longest"), 22.0, Align::Right},
+                     {spoken("what is in it")},
+                     {spoken("carried by"), 29.0}};
     std::string order;
     for (const schedule::Bundle& bundle : load.bundles) {
         if (table.groups.empty() || bundle.order != order) {
@@ -118,10 +120,10 @@ Sheet loadList(const schedule::Load& load, const LoadedOrders& orders, const Pri
                                              {writeBothMasses(bundle.kilograms, style)},
                                              {write(longestIn(bundle), style)},
                                              {materialInWords(bundle.material) + ": " + contentsOf(bundle)},
-                                             {bundle.twoPeople ? "TWO PEOPLE" : "", Tone::Strong}}});
+                                             {bundle.twoPeople ? spoken("TWO PEOPLE") : "", Tone::Strong}}});
     }
     sheet.add(std::move(table));
-    sheet.add(Signatures{{"loaded by", "driver", "date and time"}});
+    sheet.add(Signatures{{spoken("loaded by"), spoken("driver"), spoken("date and time")}});
     return sheet;
 }
 
@@ -130,23 +132,23 @@ Sheet checkSheet(const schedule::Load& load, const LoadedOrders& orders, const P
 {
     Sheet sheet = begun("Delivery check", load, orders, printing, style);
     sheet.add(Paragraph{
-        "Count at the truck. Write how many of each mark came, and of those that did not come right "
-        "how many are short, damaged or wrong; together they make the number sent.",
+        spoken("Count at the truck. Write how many of each mark came, and of those that did not come right "
+               "how many are short, damaged or wrong; together they make the number sent."),
         Tone::Plain});
     sheet.add(Paragraph{cautionForCarriers(), Tone::Caution});
     Table table;
     table.leastRowHeight = 8.0;
-    table.columns = {{"mark", 22.0},
-                     {"sent", 12.0, Align::Right},
-                     {"length", 25.0, Align::Right},
-                     {"received", 17.0, Align::Middle},
-                     {"short", 15.0, Align::Middle},
-                     {"damaged", 17.0, Align::Middle},
-                     {"wrong", 15.0, Align::Middle},
-                     {"note"}};
+    table.columns = {{spoken("mark"), 22.0},
+                     {spoken("sent"), 12.0, Align::Right},
+                     {spoken("length"), 25.0, Align::Right},
+                     {spoken("received"), 17.0, Align::Middle},
+                     {spoken("short"), 15.0, Align::Middle},
+                     {spoken("damaged"), 17.0, Align::Middle},
+                     {spoken("wrong"), 15.0, Align::Middle},
+                     {spoken("note")}};
     const Cell frame{"", Tone::Plain, Cell::Kind::Frame};
     for (const schedule::Bundle& bundle : load.bundles) {
-        Group group{bandOf(bundle), bundle.twoPeople ? "TWO PEOPLE" : "", {}};
+        Group group{bandOf(bundle), bundle.twoPeople ? spoken("TWO PEOPLE") : "", {}};
         for (const schedule::LoadedPiece& piece : bundle.pieces)
             group.rows.push_back({{{piece.mark, Tone::Strong},
                                    {std::to_string(piece.count), Tone::Strong},
@@ -159,7 +161,7 @@ Sheet checkSheet(const schedule::Load& load, const LoadedOrders& orders, const P
         table.groups.push_back(std::move(group));
     }
     sheet.add(std::move(table));
-    sheet.add(Signatures{{"crew lead", "driver", "date and time"}});
+    sheet.add(Signatures{{spoken("crew lead"), spoken("driver"), spoken("date and time")}});
     return sheet;
 }
 
@@ -170,17 +172,17 @@ Label labelOf(const schedule::Bundle& bundle, const schedule::Load& load, const 
 {
     Label label;
     label.mark = bundle.label;
-    label.beside = counted(piecesIn(bundle), "piece");
+    label.beside = spoken(counted(piecesIn(bundle), "piece"));
     label.where = bundle.job;
     label.material = materialInWords(bundle.material);
     label.twoPeople = bundle.twoPeople;
-    std::string what = "longest " + write(longestIn(bundle), style);
+    std::string what = spoken("longest") + " " + write(longestIn(bundle), style);
     if (!bundle.pieces.empty()) {
         const auto profile = order.profiles.find(bundle.pieces.front().profile);
         if (profile != order.profiles.end()) {
             label.profile = profile->second.profile;
             label.thickness = profile->second.thickness;
-            what = label.profile->name + ", " + what;
+            what = spoken(label.profile->name) + ", " + what;
         }
     }
     label.lines.push_back(what);

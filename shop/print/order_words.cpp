@@ -2,6 +2,7 @@
 
 #include "measure/rounding.h"
 #include "site/run_kind.h"
+#include "speech/spoken.h"
 
 namespace lapwright::print {
 
@@ -35,17 +36,17 @@ std::map<std::string, std::string> placesOf(const site::Job& job)
     std::map<std::string, std::string> places;
     for (const site::Chain& chain : job.chains)
         for (const site::Run& run : chain.runs)
-            places[run.id] =
-                site::wordsFor(run.kind) + " " + run.id + (chain.name.empty() ? "" : ", " + chain.name);
+            places[run.id] = spoken(site::wordsFor(run.kind)) + " " + run.id +
+                             (chain.name.empty() ? "" : ", " + chain.name);
     return places;
 }
 
 std::string placeOf(const pieces::Piece& piece, const std::map<std::string, std::string>& places)
 {
     if (piece.run.empty())
-        return piece.spare ? "spare" : "stock length, to be cut on site";
+        return spoken(piece.spare ? "spare" : "stock length, to be cut on site");
     const auto place = places.find(piece.run);
-    return place == places.end() ? "run " + piece.run : place->second;
+    return place == places.end() ? spoken("run") + " " + piece.run : place->second;
 }
 
 std::string handInWords(pieces::Hand hand)
@@ -54,9 +55,9 @@ std::string handInWords(pieces::Hand hand)
     case pieces::Hand::None:
         return "";
     case pieces::Hand::Left:
-        return "left hand";
+        return spoken("left hand");
     case pieces::Hand::Right:
-        return "right hand";
+        return spoken("right hand");
     }
     return "";
 }
@@ -66,8 +67,10 @@ std::string endsInWords(const pieces::Piece& piece)
     using Kind = pieces::PieceEnd::Kind;
     if (piece.start.kind == Kind::Square && piece.end.kind == Kind::Square)
         return "";
-    return std::string("left end ") + endInWords(piece.start.kind) + ", right end " +
-           endInWords(piece.end.kind);
+    const Phrase ends{"left end {start}, right end {end}",
+                      {{"start", std::string(endInWords(piece.start.kind))},
+                       {"end", std::string(endInWords(piece.end.kind))}}};
+    return say(spoken(ends), {});
 }
 
 } // namespace lapwright::print

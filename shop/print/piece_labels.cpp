@@ -4,6 +4,7 @@
 #include "print/order_words.h"
 #include "print/words.h"
 #include "schedule/label_text.h"
+#include "speech/spoken.h"
 
 namespace lapwright::print {
 
@@ -15,13 +16,13 @@ Label labelOf(const pieces::Order& order, const pieces::Piece& piece,
     const pieces::OrderedProfile& profile = order.profiles[piece.profile];
     Label label;
     label.mark = piece.mark;
-    label.beside = piece.count > 1 ? counted(piece.count, "piece") : write(piece.blankLength, style);
+    label.beside = piece.count > 1 ? spoken(counted(piece.count, "piece")) : write(piece.blankLength, style);
     label.where = placeOf(piece, places);
     const std::string hand = handInWords(piece.hand), ends = endsInWords(piece);
-    label.lines.push_back(profile.profile.name + (hand.empty() ? "" : ", " + hand));
+    label.lines.push_back(spoken(profile.profile.name) + (hand.empty() ? "" : ", " + hand));
     label.lines.push_back(
-        (piece.count > 1 ? "each " + write(piece.blankLength, style) + ", " : "") + "girth " +
-        write(profile.girth, style) + ", " +
+        (piece.count > 1 ? spoken("each") + " " + write(piece.blankLength, style) + ", " : "") +
+        spoken("girth") + " " + write(profile.girth, style) + ", " +
         writeBothMasses(static_cast<double>(piece.count) * pieces::kilogramsEach(order, piece), style));
     if (!ends.empty())
         label.lines.push_back(ends);
@@ -58,9 +59,9 @@ std::vector<Label> remnantLabels(const cutting::Plan& plan, const site::Material
         for (std::int64_t copy = 0; copy < remnant.count; ++copy) {
             Label label;
             label.mark = remnant.label;
-            label.beside = "remnant";
+            label.beside = spoken("remnant");
             label.where = write(remnant.width, style) + " \xC3\x97 " + write(remnant.length, style);
-            label.lines = {"keep: back to the rack"};
+            label.lines = {spoken("keep: back to the rack")};
             label.material = materialInWords(material);
             labels.push_back(label);
         }
@@ -73,7 +74,10 @@ std::string labelFoot(std::int64_t revision, const Printing& printing, std::size
 {
     Printing withoutShop = printing;
     withoutShop.shop.clear();
-    const std::string which = "label " + std::to_string(number) + " of " + std::to_string(count);
+    const Phrase place{
+        "label {number} of {count}",
+        {{"number", static_cast<std::int64_t>(number)}, {"count", static_cast<std::int64_t>(count)}}};
+    const std::string which = say(spoken(place), {});
     const std::string foot = footOf("", revision, withoutShop);
     return foot.empty() ? which : foot + " \xC2\xB7 " + which;
 }

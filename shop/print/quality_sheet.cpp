@@ -2,6 +2,7 @@
 
 #include "print/order_words.h"
 #include "print/words.h"
+#include "speech/spoken.h"
 
 namespace lapwright::print {
 
@@ -28,20 +29,22 @@ public:
 
     Sheet write()
     {
-        sheet_.title = "Quality sheet";
+        sheet_.title = spoken("Quality sheet");
         sheet_.subject = order_.job.name;
         sheet_.foot = footOf(order_.job.name, order_.revision, printing_);
-        sheet_.add(Paragraph{"Measure the first piece before folding the rest, and the last one. "
-                             "Lengths are outside lengths; " +
-                                 std::string(isFold() ? "angles are how far a bend turns from flat."
-                                                      : "angles are those between the legs."),
+        sheet_.add(Paragraph{spoken("Measure the first piece before folding the rest, and the last one. "
+                                    "Lengths are outside lengths.") +
+                                 " " +
+                                 spoken(isFold() ? "Angles are how far a bend turns from flat."
+                                                 : "Angles are those between the legs."),
                              Tone::Plain});
         for (std::size_t profile = 0; profile < order_.profiles.size(); ++profile)
             one(profile);
         sheet_.add(
-            Paragraph{"Tolerances are the shop's own; without them common practice, no source.", Tone::Faint},
+            Paragraph{spoken("Tolerances are the shop's own; without them common practice, no source."),
+                      Tone::Faint},
             true);
-        sheet_.add(Signatures{{"checked by", "date and time"}});
+        sheet_.add(Signatures{{spoken("checked by"), spoken("date and time")}});
         return std::move(sheet_);
     }
 
@@ -73,8 +76,8 @@ private:
             }
         if (count == 0)
             return;
-        sheet_.add(Heading{profile.id + "  " + profile.profile.name});
-        sheet_.add(Paragraph{counted(count, "piece") + ": " + marks, Tone::Plain}, true);
+        sheet_.add(Heading{profile.id + "  " + spoken(profile.profile.name)});
+        sheet_.add(Paragraph{spoken(counted(count, "piece")) + ": " + marks, Tone::Plain}, true);
         sheet_.add(Beside{{picture(profile)}, table(profile)});
     }
 
@@ -98,11 +101,11 @@ private:
     {
         Table table;
         table.leastRowHeight = 7.2;
-        table.columns = {{"measure"},
-                         {"wanted", 21.0, Align::Right},
-                         {"may be off", 17.0, Align::Right},
-                         {"first", 15.0, Align::Middle},
-                         {"last", 15.0, Align::Middle}};
+        table.columns = {{spoken("measure")},
+                         {spoken("wanted"), 21.0, Align::Right},
+                         {spoken("may be off"), 17.0, Align::Right},
+                         {spoken("first"), 15.0, Align::Middle},
+                         {spoken("last"), 15.0, Align::Middle}};
         Group group;
         const auto add = [&](const std::string& what, const std::string& wanted, const std::string& off) {
             const Cell frame{"", Tone::Plain, Cell::Kind::Frame};
@@ -111,18 +114,19 @@ private:
         const std::string leg = within(tolerances_.leg);
         const std::string turn = plusOrMinus(lapwright::write(tolerances_.angle));
         const trim::Profile& shape = profile.profile;
-        add("girth, flat", length(profile.girth), within(tolerances_.girth));
+        add(spoken("girth, flat"), length(profile.girth), within(tolerances_.girth));
         if (shape.startHem)
-            add("first hem", length(shape.startHem->flat), leg);
+            add(spoken("first hem"), length(shape.startHem->flat), leg);
         for (std::size_t i = 0; i < shape.legs.size(); ++i) {
-            add(withSpaces(shape.legs[i].name), length(shape.legs[i].length), leg);
+            add(spoken(withSpaces(shape.legs[i].name)), length(shape.legs[i].length), leg);
             if (i < shape.bends.size())
-                add("bend to " + withSpaces(shape.legs[i + 1].name), angle(shape.bends[i].turn), turn);
+                add(spoken("bend to") + " " + spoken(withSpaces(shape.legs[i + 1].name)),
+                    angle(shape.bends[i].turn), turn);
         }
         if (shape.endHem)
-            add("last hem", length(shape.endHem->flat), leg);
-        add("piece length", "see mark", within(tolerances_.pieceLength));
-        add("colour, coating", "clean", "");
+            add(spoken("last hem"), length(shape.endHem->flat), leg);
+        add(spoken("piece length"), spoken("see mark"), within(tolerances_.pieceLength));
+        add(spoken("colour, coating"), spoken("clean"), "");
         table.groups.push_back(std::move(group));
         return table;
     }

@@ -1,6 +1,7 @@
 #include "print/refused_fold.h"
 
 #include "print/words.h"
+#include "speech/spoken.h"
 
 namespace lapwright::print {
 
@@ -9,8 +10,8 @@ Sheet refusedFold(const pieces::Order& order, std::size_t profile, const std::ve
 {
     const pieces::OrderedProfile& refused = order.profiles[profile];
     Sheet sheet;
-    sheet.title = "Cannot be folded here";
-    sheet.subject = refused.id + "  " + refused.profile.name;
+    sheet.title = spoken("Cannot be folded here");
+    sheet.subject = refused.id + "  " + spoken(refused.profile.name);
     sheet.foot = footOf(order.job.name, order.revision, printing);
     std::string marks;
     std::int64_t count = 0;
@@ -21,7 +22,9 @@ Sheet refusedFold(const pieces::Order& order, std::size_t profile, const std::ve
         }
     for (const std::string& reason : reasons)
         sheet.add(Paragraph{reason, Tone::Caution});
-    sheet.add(Paragraph{counted(count, "piece") + " of " + order.job.name + ": " + marks, Tone::Strong});
+    sheet.add(
+        Paragraph{spoken(counted(count, "piece")) + " " + spoken("of") + " " + order.job.name + ": " + marks,
+                  Tone::Strong});
     sheet.add(Picture{section});
     return sheet;
 }

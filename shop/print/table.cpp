@@ -4,6 +4,7 @@
 #include "drawing/text.h"
 #include "print/lines.h"
 #include "print/type.h"
+#include "speech/spoken.h"
 
 #include <algorithm>
 
@@ -196,8 +197,8 @@ double SetTable::draw(std::size_t first, std::size_t last, double left, double t
     if (againHeight(first) > 0.0) {
         SetRow again = rows_[first];
         const Group& group = table_.groups[again.group];
-        again.lines = {{drawing::shortened(drawing::harmless(group.title) + " (goes on)", bodySize,
-                                           width_ - 2.0 * sidePad, true)},
+        again.lines = {{drawing::shortened(drawing::harmless(group.title) + " " + spoken("(goes on)"),
+                                           bodySize, width_ - 2.0 * sidePad, true)},
                        {}};
         drawBand(again, true, left, at, onto);
         at += bandHeight();

@@ -1,6 +1,7 @@
 #include "print/words.h"
 
 #include "schedule/load.h"
+#include "speech/spoken.h"
 
 #include <algorithm>
 
@@ -22,7 +23,7 @@ std::string metalInWords(const site::Material& material)
 {
     std::string metal = material.metal;
     std::replace(metal.begin(), metal.end(), '-', ' ');
-    return material.gauge + " " + metal;
+    return material.gauge + " " + spoken(metal);
 }
 
 std::string materialInWords(const site::Material& material)
@@ -31,33 +32,28 @@ std::string materialInWords(const site::Material& material)
                                    : material.colour + " \xC2\xB7 " + metalInWords(material);
 }
 
-const std::string& cautionAtTheMachine()
+std::string cautionAtTheMachine()
 {
-    static const std::string text =
+    return spoken(
         "Sheet edges cut: wear gloves. Keep hands clear when a clamp or hem closes: stop with the clamp just open, "
         "look, then close. The machine's own manual and guards rule; Lapwright does not control a machine. Long or "
-        "heavy bundles: two people.";
-    return text;
+        "heavy bundles: two people.");
 }
 
-const std::string& cautionOnFoldTickets()
+std::string cautionOnFoldTickets()
 {
-    static const std::string text =
-        "Lapwright does not control a machine. Long or heavy bundles: two people.";
-    return text;
+    return spoken("Lapwright does not control a machine. Long or heavy bundles: two people.");
 }
 
-const std::string& cautionForCarriers()
+std::string cautionForCarriers()
 {
-    static const std::string text =
-        "Sheet edges cut: wear gloves. Long or heavy bundles: two people. Fall protection on roofs by the local rule.";
-    return text;
+    return spoken(
+        "Sheet edges cut: wear gloves. Long or heavy bundles: two people. Fall protection on roofs by the local rule.");
 }
 
-const std::string& cautionAboutCodes()
+std::string cautionAboutCodes()
 {
-    static const std::string text = "Codes differ: the local code and a licensed professional decide.";
-    return text;
+    return spoken("Codes differ: the local code and a licensed professional decide.");
 }
 
 } // namespace lapwright::print

@@ -6,7 +6,7 @@
 
 #include <string>
 
-/// How papers say what several of them say.
+/// How papers say what several of them say, in the language that is spoken.
 namespace lapwright::print {
 
 /// "27 lb (12.3 kg)" for those who measure in feet or inches, "12.3 kg" for the others; to the whole pound
@@ -21,10 +21,10 @@ namespace lapwright::print {
 [[nodiscard]] bool isForTwo(double kilograms, Length length);
 
 /// What every paper for a machine, and every paper for those who carry and fit the pieces, says at its end.
-[[nodiscard]] const std::string& cautionAtTheMachine();
+[[nodiscard]] std::string cautionAtTheMachine();
 /// What a fold plan does not say itself.
-[[nodiscard]] const std::string& cautionOnFoldTickets();
-[[nodiscard]] const std::string& cautionForCarriers();
-[[nodiscard]] const std::string& cautionAboutCodes();
+[[nodiscard]] std::string cautionOnFoldTickets();
+[[nodiscard]] std::string cautionForCarriers();
+[[nodiscard]] std::string cautionAboutCodes();
 
 } // namespace lapwright::print

@@ -9,11 +9,13 @@ import pathlib
 import re
 import subprocess
 import unittest
+import xml.etree.ElementTree as ElementTree
 
 from program import Program
 
 os.environ["TZ"] = "<-06>6"  # a shop six hours west of Greenwich
 DEMO = pathlib.Path(__file__).resolve().parents[2] / "demo"
+SPANISH = DEMO.parent / "mobile/app/lapwright_es.ts"
 HOUSES = ("larkfield", "hollin", "depot")
 LETTER, A4 = (612.0, 792.0), (595.276, 841.89)
 
@@ -22,6 +24,14 @@ def words(pdf):
     """The text of each page, as Poppler reads it."""
     text = subprocess.run(["pdftotext", "-layout", pdf, "-"], check=True, capture_output=True, text=True).stdout
     return text.split("\f")[:-1]
+
+
+def translations():
+    """The core's phrases of two words or more without values, and what they are in Spanish."""
+    phrases = ElementTree.parse(SPANISH).getroot().find("context[name='core']").findall("message")
+    pairs = ((message.findtext("source"), message.findtext("translation")) for message in phrases)
+    return {source: translation for source, translation in pairs
+            if re.fullmatch(r"[A-Za-z,;.:' -]+ [A-Za-z,;.:' -]+", source) and len(source) > 8}
 
 
 def marks_in(text):
@@ -109,8 +119,28 @@ class Papers(Program):
             self.assertEqual("TWO PEOPLE" in page, bundle.get("two_people", False))
         self.assertEqual(facts(bundles)["Page size"].split(" pts")[0], "283.465 x 141.732")
 
+    def test_papers_in_spanish_say_nothing_in_english(self):
+        """Every phrase of two words or more that stands on an English paper is another one on the Spanish one, but for
+        the names that people gave their chains."""
+        self.shop("print", "-o", "english", "--rates", DEMO / "shop.rates.json")
+        self.shop("print", "-o", "spanish", "--rates", DEMO / "shop.rates.json", "--language", "es")
+        written = " ".join(chain["name"] for order in self.orders.values() for chain in order["job"]["chains"]).lower()
+        spanish_of = {phrase: said for phrase, said in translations().items() if phrase.lower() not in written}
+        seen, left = set(), set()
+        for pdf in sorted((self.folder / "english").glob("*.pdf")):
+            english = " ".join(" ".join(words(pdf)).split())
+            spanish = " ".join(" ".join(words(self.folder / "spanish" / pdf.name)).split())
+            for phrase, translation in spanish_of.items():
+                if phrase in english and phrase != translation:
+                    seen.add(phrase)
+                    left |= {(pdf.name, phrase)} if phrase in spanish else set()
+        self.assertEqual(left, set())
+        self.assertGreater(len(seen), 60, "the papers say next to nothing")
+        for said in ("Confirmación de pedido", "Hoja de corte", "Hoja de doblez", "Hoja de calidad", "página 1 de"):
+            self.assertTrue(any(said in " ".join(words(pdf)) for pdf in (self.folder / "spanish").glob("*.pdf")), said)
+
     def test_what_cannot_be_printed_is_said(self):
-        for option, value, expected in (("--paper", "a5", "letter or a4"), ("--labels", "huge", "100x50, 4x2 or sheet"),
+        for option, value, expected in (("--language", "tlh", "one of en, es"), ("--paper", "a5", "letter or a4"), ("--labels", "huge", "100x50, 4x2 or sheet"),
                                         ("--rates", "none.json", "none.json")):
             self.assertIn(expected, self.shop("print", "-o", "tickets", option, value, status=2).stderr)
         self.assertFalse((self.folder / "tickets").exists())

@@ -1,12 +1,12 @@
 // Guards that what the core says reaches people in Spanish: whole sentences, sentences put together from
 // parts, names among the values, slopes, and that what people wrote themselves stays as it is.
 
-#include "app/language.h"
 #include "documents/job.h"
 #include "model/sample_house.h"
-#include "model/spoken.h"
 #include "model/words.h"
 #include "pieces/why.h"
+#include "speech/language.h"
+#include "speech/spoken.h"
 
 #include <QLocale>
 #include <QtTest>
@@ -52,6 +52,31 @@ private slots:
         QCOMPARE(said({"measure {names} again", {{"names", std::string("corner E1 to E2 with E4")}}}, {}),
                  QString("Mida otra vez esquina E1 a E2 con E4"));
         QCOMPARE(kindWords(site::RunKind::Valley), QString("Limahoya"));
+    }
+
+    void whatTheShopPutsTogether()
+    {
+        QCOMPARE(
+            spoken(std::string("12 of sheet S4x10, proven least, 3.2 % waste, 1 slitter setup")),
+            std::string(
+                "12 de la hoja S4x10, probado que es lo mínimo, 3.2 % desperdicio, 1 ajuste de la cortadora"));
+        QCOMPARE(spoken(std::string("Thu 10 Dec 07:30")), std::string("jue 10 dic 07:30"));
+        QCOMPARE(spoken(std::string("gap 1/8\" from the folded leg")),
+                 std::string("abertura 1/8\" desde el ala doblada"));
+        QCOMPARE(spoken(counted(3, "piece")), std::string("3 piezas"));
+    }
+
+    void aReadersLanguageIsPartOfTheStyle()
+    {
+        Style style;
+        const Phrase phrase{
+            "The piece is {length} long, the machine folds {most}: {over} too long.",
+            {{"length", Length::inches(140)}, {"most", Length::inches(126)}, {"over", Length::inches(14)}}};
+        QVERIFY(say(phrase, style).rfind("The piece is", 0) == 0);
+        style.translation = spoken;
+        QCOMPARE(say(phrase, style),
+                 std::string("La pieza mide 11' 8\" de largo y la máquina dobla 10' 6\": sobran 1' 2\"."));
+        QCOMPARE(translated("Cut ticket", style), std::string("Hoja de corte"));
     }
 
     void slopesAndDays()

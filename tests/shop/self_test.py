@@ -1,14 +1,23 @@
 """Guards: lapwright-shop shows every screen, empty and with a shop's work in every state, and
 Qt warns of nothing; an order handed to it is taken in.
-self_test.py LAPWRIGHT LAPWRIGHT_SHOP DEMO [PICTURES]: with a fourth argument the pictures of the screens are kept."""
+self_test.py LAPWRIGHT LAPWRIGHT_SHOP DEMO [--language LANGUAGE] [PICTURES]: with PICTURES the pictures of the screens
+are kept there."""
+import argparse
 import pathlib
 import sqlite3
 import subprocess
 import sys
 import tempfile
 
-lapwright, shop, demo = sys.argv[1:4]
-pictures = sys.argv[4:5]
+parser = argparse.ArgumentParser()
+for name in ("lapwright", "shop", "demo"):
+    parser.add_argument(name)
+parser.add_argument("pictures", nargs="?")
+parser.add_argument("--language", default="en")
+given = parser.parse_args()
+lapwright, shop, demo = given.lapwright, given.shop, given.demo
+spoken = ["--language", given.language]
+pictures = ["--pictures", given.pictures] if given.pictures else []
 
 
 def run(*command):
@@ -36,8 +45,8 @@ with tempfile.TemporaryDirectory() as scratch:
     run(lapwright, "made", "cut", "--db", database)
     run(lapwright, "receive", folder / "depot.order.json", "--db", database)
     run(lapwright, "plan", "--db", database, "--time", "1")
-    for arguments in (["--self-test"], ["--self-test", "--db", database, *(["--pictures", *pictures] if pictures else [])]):
-        answer = subprocess.run([shop, *map(str, arguments)], capture_output=True, text=True)
+    for arguments in (["--self-test"], ["--self-test", "--db", database, *pictures]):
+        answer = subprocess.run([shop, *spoken, *map(str, arguments)], capture_output=True, text=True)
         if answer.returncode != 0:
             sys.exit(f"lapwright-shop {arguments}: status {answer.returncode}\n{answer.stderr}")
     # An order that the desktop hands over is taken in.

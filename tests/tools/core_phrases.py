@@ -1,11 +1,12 @@
 #!/usr/bin/env python3
-"""Every phrase of the core that reaches a screen of the field app, and whether a translation says them all.
+"""Every phrase of the core that reaches a screen or a paper, and whether the translations say them all.
 
-    core_phrases.py                  prints them as a source file for lupdate, beside mobile/
-    core_phrases.py LUPDATE TS...    fails on texts of mobile/ or of the core that a .ts does not say, on those it
-                                     says and nobody asks for, and on values and plurals that differ
+    core_phrases.py                       prints them as a source file for lupdate, beside mobile/
+    core_phrases.py LUPDATE TS SHOP_TS    fails on texts of mobile/ or of the core that TS does not say, on texts of
+                                          shop/ that SHOP_TS does not say, on those they say and nobody asks for, and
+                                          on values and plurals that differ
 
-A phrase is looked up whole; one that the core puts together is looked up part by part (mobile/model/spoken.cpp),
+A phrase is looked up whole; one that the core puts together is looked up part by part (mobile/speech/spoken.cpp),
 so its parts are listed as that looks them up.
 """
 import json
@@ -19,12 +20,20 @@ import xml.etree.ElementTree as ElementTree
 root = pathlib.Path(__file__).resolve().parents[2]
 core = root / "shared-core"
 
-# Where sentences for the field app are made. The rest of the core speaks to the shop.
+# Where sentences for the field app are made.
 speaking = [core / folder for folder in ("measure", "site", "trim", "pieces", "rules")]
 speaking_files = [core / name for name in ("rules/facts.h", "documents/revisions.cpp", "documents/differences.cpp",
                                            "drawing/plan_sketch.cpp", "drawing/profile_frame.cpp",
                                            "drawing/profile_picture.cpp")]
-library = {"trim-library": ("name", "note", "label"), "rule-sets": ("name", "caution", "statement", "remedy"),
+# What the shop hears besides: screens, papers and drawings. What is wrong inside a file, and what only a fault of the
+# program can say (the checkers, SQL), stays English: it is for whoever mends the file or the program.
+shop_speaking = [core / "drawing", core / "fold", core / "cutting", core / "schedule", root / "shop/acts",
+                 root / "shop/print"]
+unheard = {"svg.cpp", "text.cpp", "marks.cpp", "blank.cpp", "check.cpp", "check_ways.cpp", "machine.cpp", "settings.cpp",
+           "checker.cpp", "certificate_check.cpp", "every_plan_check.cpp", "instance.cpp", "watch.cpp",
+           "problem_checks.cpp", "pdf_finish.cpp", "pdf.cpp", "label_stock.cpp", "label_text.cpp", "search_control.cpp",
+           "identity.cpp"}
+library = {"machines": ("name", "note", "metal"), "help": ("reason", "remedy"), "trim-library": ("name", "note", "label"), "rule-sets": ("name", "caution", "statement", "remedy"),
            "metal-library": ("name",)}
 
 literal = r'"(?:[^"\\\n]|\\.)*"'
@@ -34,9 +43,23 @@ named = re.compile(r'(?:\breturn|\badd\(|\bchanged\(place, |\bcompare\("\w+", |\
                    r'explainEnd\(|\? |: )\s*("[a-z][a-z_, -]+")')
 # Citations and units, which are the same in every language, and codes.
 no_sentence = re.compile(r"^(UFGS|IRC|IBC|ISO|DIN|Kalpakjian|range of temperature)|\\u|"
-                         r"^[a-z_.-]*[_.][a-z_.-]*$|^ (kg|lb|mm)$|^id of ")
+                         r"^[a-z_.-]*[_.][a-z_.-]*$|^ (kg|lb|mm|ms|min|h)$|^\d+ mm$|^yyyy|^id of |^ kg at |^a kg|m² at|^--|^64 hexa")
 # Too short to be found by its looks: the article of "{article} {kind}" (site/run_checks.cpp).
 articles = ["a"]
+# Put together from tables of names: days and months as schedules write them, the states of a piece, what touches
+# the gauge.
+days = "Monday Tuesday Wednesday Thursday Friday Saturday Sunday".split()
+months = "January February March April May June July August September October November December".split()
+tables = (days + months + [name[:3] for name in days + months] +
+          "ordered cut folded bundled loaded received short damaged wrong".split() +
+          ["from the " + what for what in ("raw edge", "hem fold", "folded corner", "folded leg")])
+# What is asked for by name in the shop: one word of its own, or counted.
+asked = re.compile(r'(?:spoken|said|translated|entry)\(("[^"]+")[),]|(?:spoken|said|translated)\([^"?;]*\? ("[^"]+") : |'
+                   r'emplace_back\(("[a-z][a-z ]*"),')
+# Names in the tables of two drawings: {"throat", length(...)} and {10.0, "gauge"}.
+tabled = {"machine_picture.cpp": re.compile(r'\{("[a-z][a-z ]*"), '),
+          "fold_ticket.cpp": re.compile(r'\{[0-9.]+, ("[a-z][a-z, ]*")\}')}
+counted = re.compile(r'counted\([^"]*, ("[a-z ]+")')
 
 
 def has_words(text):
@@ -47,20 +70,43 @@ def has_words(text):
 def as_looked_up(text):
     """Without the placeholders cut in two and the spaces and marks at its ends, if it is part of a sentence."""
     whole = re.sub(r"\{[\w.]*$", "", re.sub(r"^\w*\}", "", text))
-    trimmed = whole.lstrip(" .,;:=(").rstrip(" ,;:=(")
+    trimmed = whole.lstrip(" .,;:=(·").rstrip(" ,;:=(·")
     is_part = whole != text or text != text.strip() or text[-1:] in ";:=,"
     return trimmed if is_part else text
+
+
+def as_looked_up_in_shop(text):
+    """The same without the marks before it: what the shop says is always looked up from a word on."""
+    return as_looked_up(re.sub(r"^(?:[,;:)%·]|\.(?= ))+ ", " ", text))
 
 
 def phrases_of_source(path):
     source = re.sub(r"^\s*#.*$|//.*$|static_assert.*$", "", path.read_text(), flags=re.M)
     for match in re.finditer(r"(?:" + literal + r"\s*)+", source):
-        text = "".join(text_of_literals.findall(match.group(0))).replace('\\"', '"').replace("\\xC2\\xB0", "°")
+        text = "".join(text_of_literals.findall(match.group(0))).replace('\\"', '"').replace("\\n", " ")
+        for escape, sign in (("\\xC2\\xB0", "°"), ("\\xC2\\xB2", "²"), ("\\xC2\\xB7", "·")):
+            text = text.replace(escape, sign)
         if " " in text.strip() or "{" in text or text != text.strip():
             yield text
     for match in named.finditer(source):
         name = match.group(1).strip('"')
         yield name.replace("_", " ") if path.name == "run_kind.cpp" else name
+
+
+def counted_in(source):
+    for match in counted.finditer(source):
+        yield match.group(1).strip('"')
+        yield match.group(1).strip('"') + "s"
+
+
+def phrases_of_shop(path):
+    yield from phrases_of_source(path)
+    source = path.read_text()
+    for match in asked.finditer(source):
+        yield next(group for group in match.groups() if group).strip('"')
+    yield from counted_in(source)
+    for match in tabled[path.name].finditer(source) if path.name in tabled else ():
+        yield match.group(1).strip('"')
 
 
 def phrases_of_data(value, members):
@@ -75,6 +121,14 @@ def phrases_of_data(value, members):
             yield from phrases_of_data(entry, members)
 
 
+def names_of_data(folder, data):
+    """Identifiers that papers write with spaces: a metal's, those of a trim's legs."""
+    if folder == "metal-library":
+        yield data["id"].replace("-", " ")
+    if folder == "trim-library":
+        yield from (leg["name"].replace("_", " ") for leg in data["legs"])
+
+
 def phrases():
     """Each once, in the order of the files."""
     found = {text: None for text in articles}
@@ -84,10 +138,21 @@ def phrases():
             key = as_looked_up(text)
             if not no_sentence.search(text) and has_words(key):
                 found[key] = None
+    for path in [path for folder in shop_speaking for path in sorted(folder.glob("*.cpp"))]:
+        for text in phrases_of_shop(path) if path.name not in unheard else ():
+            key = as_looked_up_in_shop(text)
+            if not no_sentence.search(text) and has_words(key):
+                found[key] = None
+    for path in sorted((root / "shop/model").glob("*.cpp")) + sorted((root / "shop/app").glob("*.qml")):
+        found.update(dict.fromkeys(counted_in(path.read_text())))
+    found.update(dict.fromkeys(tables))
     for folder, members in library.items():
         for path in sorted((core / folder).glob("*.json")):
-            for text in phrases_of_data(json.loads(path.read_text()), members):
-                found[text] = None
+            data = json.loads(path.read_text())
+            found.update(dict.fromkeys(phrases_of_data(data, members)))
+            found.update(dict.fromkeys(names_of_data(folder, data)))
+    made_with = json.loads((root / "mobile/look/made_with.json").read_text())
+    found.update((library["use"], None) for library in made_with)
     return list(found)
 
 
@@ -116,25 +181,27 @@ def faults_of(message):
             yield f"its values are others: {form!r}"
 
 
-def check(lupdate, path, folder):
+def check(lupdate, path, sources, folder):
     """The .ts brought up to date in a folder of its own, and what is wrong with it."""
-    asked = folder / "core_phrases.cpp"
-    asked.write_text(source_for_lupdate())
     copy = folder / path.name
     copy.write_bytes(path.read_bytes())
-    subprocess.run([lupdate, "-silent", root / "mobile", asked, "-ts", copy], check=True)
+    subprocess.run([lupdate, "-silent", *sources, "-ts", copy], check=True)
     return [f"{path.name}: {context.findtext('name')}: {message.findtext('source')!r}: {fault}"
             for context in ElementTree.parse(copy).getroot().findall("context")
             for message in context.findall("message") for fault in faults_of(message)]
 
 
 def main():
-    if len(sys.argv) < 3:
+    if len(sys.argv) < 4:
         print(source_for_lupdate(), end="")
         return 0
-    with tempfile.TemporaryDirectory() as folder:
-        faults = [fault for name in sys.argv[2:]
-                  for fault in check(sys.argv[1], pathlib.Path(name), pathlib.Path(folder))]
+    lupdate, of_both, of_shop = sys.argv[1:4]
+    with tempfile.TemporaryDirectory() as name:
+        folder = pathlib.Path(name)
+        asked = folder / "core_phrases.cpp"
+        asked.write_text(source_for_lupdate())
+        faults = (check(lupdate, pathlib.Path(of_both), [root / "mobile", asked], folder) +
+                  check(lupdate, pathlib.Path(of_shop), [root / "shop"], folder))
     print("\n".join(faults) if faults else "every text is translated")
     return 1 if faults else 0
 

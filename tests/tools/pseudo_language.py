@@ -35,7 +35,7 @@ def write(lupdate, path):
     asked = path.with_name("core_phrases.cpp")
     asked.write_text(core_phrases.source_for_lupdate())
     subprocess.run([lupdate, "-silent", "-locations", "none", "-source-language", "en", "-target-language", "eo",
-                    core_phrases.root / "mobile", asked, "-ts", path], check=True)
+                    core_phrases.root / "mobile", core_phrases.root / "shop", asked, "-ts", path], check=True)
     tree = ElementTree.parse(path)
     for message in tree.getroot().iter("message"):
         translation = message.find("translation")

@@ -6,9 +6,9 @@
 
 #include <string>
 
-/// What the core says in English, in the language of the tablet (context "core"; tests/tools/core_phrases.py
+/// What the core says in English, in the language that is spoken (context "core"; tests/tools/core_phrases.py
 /// lists what there is to say). Where there is no translation the English stays.
-namespace lapwright::field {
+namespace lapwright {
 
 /// The text whole, or, where the core put it together, part by part: "chain front, run E3".
 [[nodiscard]] std::string spoken(const std::string& text);
@@ -21,4 +21,4 @@ namespace lapwright::field {
 /// Its title, description and lines of text. A colour keeps its own name.
 [[nodiscard]] drawing::DisplayList spoken(drawing::DisplayList picture);
 
-} // namespace lapwright::field
+} // namespace lapwright

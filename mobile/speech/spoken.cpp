@@ -1,4 +1,4 @@
-#include "model/spoken.h"
+#include "speech/spoken.h"
 
 #include "measure/writing.h"
 
@@ -11,7 +11,7 @@
 #include <optional>
 #include <string_view>
 
-namespace lapwright::field {
+namespace lapwright {
 
 namespace {
 
@@ -80,7 +80,8 @@ std::string partByPart(const std::string& text)
 /// What the core says is English already.
 bool isEnglish()
 {
-    return QLocale().language() == QLocale::English;
+    const QLocale::Language language = QLocale().language();
+    return language == QLocale::English || language == QLocale::C;
 }
 
 std::string spokenWhole(const std::string& text)
@@ -137,4 +138,4 @@ drawing::DisplayList spoken(drawing::DisplayList picture)
     return picture;
 }
 
-} // namespace lapwright::field
+} // namespace lapwright
