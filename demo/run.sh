@@ -47,6 +47,9 @@ tell print --db shop.db -o tickets --rates "$houses/shop.rates.json"
 sed -n '/^FOLD/,/^4\./p' tickets/fold-01.txt | indented
 echo "    To look at: demo/out/tickets/cut-01.pdf (map and strips of each sheet), fold-01.pdf (steps in the machine),"
 echo "    labels-01.pdf (sheets of labels, each with a QR code), quality-01.pdf, order-01.pdf (confirmation and cost)."
+echo "    The same in Spanish: lapwright print --language es. The job in four pictures: demo/out/day.svg."
+python3 "$houses/strip.py" day.svg "Measured once on site" tickets/plan-02.svg "Trim from the slope" \
+    "$houses/pictures/eave-drip-edge.svg" "Cut, with a proof" tickets/cut-03-map-2.svg "Folded, step by step" tickets/fold-01-page-2.svg
 
 say "5. Cut, folded, tied into bundles and loaded"
 tell made cut --db shop.db --station slitter
