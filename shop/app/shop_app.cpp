@@ -115,7 +115,6 @@ int run(QGuiApplication& application)
     if (!options.language.isEmpty())
         preferences.setLanguage(options.language);
     speak(preferences.language());
-    (*shop)->noteChange();
     std::optional<Tour> tour;
     if (options.selfTest)
         tour.emplace(options.pictures);
@@ -124,7 +123,6 @@ int run(QGuiApplication& application)
     QObject::connect(&preferences, &model::Preferences::languageChanged, &engine, [&] {
         speak(preferences.language());
         engine.retranslate();
-        (*shop)->noteChange();
     });
     engine.setInitialProperties({{"shop", QVariant::fromValue(shop->get())}});
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lapwright/Shop/Main.qml")));
