@@ -41,7 +41,7 @@ struct Options {
 
 QString ownFolder()
 {
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
     QDir().mkpath(folder);
     return folder;
 }
@@ -49,7 +49,7 @@ QString ownFolder()
 /// Where this machine's shop keeps its own machines, trim and rules, unless it names a folder.
 QString ownLibrary()
 {
-    const QString folder = ownFolder() + "/library";
+    QString folder = ownFolder() + "/library";
     QDir().mkpath(folder);
     return folder;
 }
