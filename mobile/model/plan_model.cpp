@@ -42,6 +42,7 @@ void PlanModel::show(const site::Chain& chain, const site::ClosureReport& report
     report_ = report;
     wish_.chosen = chosen;
     wish_.style = style;
+    wish_.style.translation = spoken;
     wish_.marks = std::move(marks);
     draw();
 }
@@ -54,7 +55,7 @@ void PlanModel::clear()
 void PlanModel::draw()
 {
     sketch_ = drawing::planSketch(chain_, report_, wish_);
-    picture_ = sketch_.runs.empty() ? look::Picture() : look::Picture(spoken(sketch_.list));
+    picture_ = sketch_.runs.empty() ? look::Picture() : look::Picture(sketch_.list);
     emit changed();
 }
 
