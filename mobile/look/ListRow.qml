@@ -76,7 +76,7 @@ T.ItemDelegate {
 
             Words {
                 text: row.title
-                maximumLineCount: 2
+                maximumLineCount: 3
                 font.bold: true
                 color: row.current ? Theme.onSelected : Theme.ink
                 Layout.fillWidth: true

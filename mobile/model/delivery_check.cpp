@@ -5,6 +5,7 @@
 #include "model/words.h"
 #include "schedule/label_text.h"
 #include "site/closure.h"
+#include "speech/days.h"
 #include "store/deliveries.h"
 #include "store/jobs.h"
 

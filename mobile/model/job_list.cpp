@@ -3,6 +3,7 @@
 #include "documents/job.h"
 #include "model/guarded.h"
 #include "model/words.h"
+#include "speech/days.h"
 
 #include <algorithm>
 #include <utility>

@@ -45,6 +45,7 @@ void PlanModel::show(std::shared_ptr<const site::Chain> chain, const site::Closu
     report_ = report;
     wish_.chosen = chosen;
     wish_.style = style;
+    wish_.style.translation = spoken;
     wish_.marks = std::move(marks);
     draw();
 }
@@ -57,7 +58,7 @@ void PlanModel::clear()
 void PlanModel::draw()
 {
     sketch_ = chain_ ? drawing::planSketch(*chain_, report_, wish_) : drawing::PlanSketch();
-    picture_ = sketch_.runs.empty() ? look::Picture() : look::Picture(spoken(sketch_.list));
+    picture_ = sketch_.runs.empty() ? look::Picture() : look::Picture(sketch_.list);
     emit changed();
 }
 

@@ -79,6 +79,7 @@ void ProfileList::show(const pieces::Order& order, const pieces::Catalogue& cata
         wish.colourName = profile.material.colour;
         wish.girth = profile.girth;
         wish.style = style;
+        wish.style.translation = spoken;
         wish.framed = false;
         wish.width = Length::millimetres(96);
         wish.height = Length::millimetres(72);
@@ -95,7 +96,7 @@ void ProfileList::show(const pieces::Order& order, const pieces::Catalogue& cata
                 field::shown(profile.profile.trim),
                 0,
                 QColor(wish.colour.red, wish.colour.green, wish.colour.blue),
-                look::Picture(spoken(drawing::profilePicture(profile.profile, wish)))};
+                look::Picture(drawing::profilePicture(profile.profile, wish))};
         if (const auto [run, choice] = firstOf(order, i);
             choice != nullptr && trim != catalogue.trims.end()) {
             row.run = field::shown(run);

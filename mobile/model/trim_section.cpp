@@ -79,10 +79,11 @@ void TrimModel::showSection()
         wish.colourName = profile->material.colour;
         wish.girth = profile->girth;
         wish.style = style;
+        wish.style.translation = spoken;
         wish.framed = false;
         wish.width = pageWidth_;
         wish.height = pageHeight_;
-        section_ = look::Picture(spoken(drawing::profilePicture(profile->profile, wish)));
+        section_ = look::Picture(drawing::profilePicture(profile->profile, wish));
         girth_ = shown(write(profile->girth, style));
         for (const Derivation& derivation : profile->derivations)
             why_ += shown(pieces::writeDerivation(spoken(derivation), style));

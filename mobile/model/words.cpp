@@ -5,7 +5,6 @@
 #include "storage/finding_help.h"
 
 #include <QCoreApplication>
-#include <QDate>
 #include <QLocale>
 
 namespace lapwright::field {
@@ -63,12 +62,6 @@ QString helpWords(const std::string& findingCode)
 {
     const auto help = storage::helpFor(findingCode);
     return help ? named(help->reason) + u' ' + named(help->remedy) : QString();
-}
-
-QString dayWords(const std::string& day)
-{
-    const QDate date = QDate::fromString(shown(day).left(10), Qt::ISODate);
-    return date.isValid() ? QLocale().toString(date, "d MMM yyyy") : shown(day);
 }
 
 bool sameStyle(const Style& left, const Style& right)

@@ -39,9 +39,6 @@ inline constexpr qsizetype longestColour = 100;
 /// Why a kind of finding matters and what to do.
 [[nodiscard]] QString helpWords(const std::string& findingCode);
 
-/// 10 Dec 2026, from a date of a document; what is none stays as it is.
-[[nodiscard]] QString dayWords(const std::string& day);
-
 /// Both write the same.
 [[nodiscard]] bool sameStyle(const Style& left, const Style& right);
 

@@ -18,9 +18,6 @@ namespace {
 /// Names whose values the core puts together itself; every other text is found whole or left alone.
 constexpr std::array<std::string_view, 6> namesPutTogether{"names", "kinds", "what", "line", "part", "error"};
 
-/// In front of the name a colour has on the coil (drawing/profile_frame.cpp).
-constexpr std::string_view beforeColour = "colour: ";
-
 std::optional<std::string> translation(const std::string& text)
 {
     const std::string found = QCoreApplication::translate("core", text.c_str()).toStdString();
@@ -121,21 +118,6 @@ Derivation spoken(Derivation derivation)
     for (Derivation& reason : derivation.because)
         reason = spoken(std::move(reason));
     return derivation;
-}
-
-drawing::DisplayList spoken(drawing::DisplayList picture)
-{
-    if (isEnglish())
-        return picture;
-    picture.title = spoken(picture.title);
-    picture.description = spoken(picture.description);
-    for (drawing::Shape& shape : picture.shapes)
-        if (drawing::Text* line = std::get_if<drawing::Text>(&shape)) {
-            const bool ofColour = line->text.compare(0, beforeColour.size(), beforeColour) == 0;
-            const std::string name = ofColour ? line->text.substr(beforeColour.size()) : std::string();
-            line->text = ofColour ? spoken(std::string(beforeColour)) + name : spoken(line->text);
-        }
-    return picture;
 }
 
 } // namespace lapwright

@@ -1,6 +1,5 @@
 #pragma once
 
-#include "drawing/display_list.h"
 #include "measure/derivation.h"
 #include "measure/phrase.h"
 
@@ -17,8 +16,5 @@ namespace lapwright {
 /// people wrote themselves stays.
 [[nodiscard]] Phrase spoken(Phrase phrase);
 [[nodiscard]] Derivation spoken(Derivation derivation);
-
-/// Its title, description and lines of text. A colour keeps its own name.
-[[nodiscard]] drawing::DisplayList spoken(drawing::DisplayList picture);
 
 } // namespace lapwright

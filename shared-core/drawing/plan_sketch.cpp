@@ -88,8 +88,9 @@ public:
     {
         made_.list.width = wish_.width;
         made_.list.height = wish_.height;
-        made_.list.title = "Plan of " + (chain_.name.empty() ? chain_.id : chain_.name);
-        made_.list.description = std::to_string(chain_.runs.size()) + " runs";
+        made_.list.title =
+            translated("Plan of " + (chain_.name.empty() ? chain_.id : chain_.name), wish_.style);
+        made_.list.description = translated(std::to_string(chain_.runs.size()) + " runs", wish_.style);
         layOut();
         if (made_.runs.empty())
             return std::move(made_);
@@ -258,7 +259,9 @@ private:
         const auto marks = wish_.marks.find(run.id);
         LabelWish label;
         label.text = measured ? write(measured->value, wish_.style) : run.id;
-        label.below = marks != wish_.marks.end() ? marks->second : run.id + " " + site::wordsFor(run.kind);
+        label.below =
+            translated(marks != wish_.marks.end() ? marks->second : run.id + " " + site::wordsFor(run.kind),
+                       wish_.style);
         label.bold = true;
         label.size = labelSize;
         label.role = isSuspect(placed.run)        ? Role::Misclosure

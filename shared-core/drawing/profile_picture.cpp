@@ -58,8 +58,8 @@ public:
         DisplayList list;
         list.width = picture_.width;
         list.height = picture_.height;
-        list.title = profile_.name;
-        list.description = description();
+        list.title = translated(profile_.name, picture_.style);
+        list.description = translated(description(), picture_.style);
         list.shapes = std::move(shapes_);
         return list;
     }

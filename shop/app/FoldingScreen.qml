@@ -9,7 +9,7 @@ ScreenFrame {
 
     readonly property FoldingDesk desk: shop.folding
     /// On a touch panel and in a narrow window the whole width belongs to the lot at the machine.
-    property bool queueShown: !Theme.touch && width > 1000
+    property bool queueShown: !Theme.touch && width > 1100
 
     title: desk.title === "" ? qsTr("Folding") : desk.title
     detail: Theme.spoken([desk.material, desk.machine], " · ")
@@ -178,7 +178,7 @@ ScreenFrame {
                 textRole: "title"
                 currentIndex: screen.desk.marks.indexOf(screen.desk.currentMark)
                 implicitHeight: Theme.touchTarget
-                Layout.preferredWidth: 130
+                Layout.preferredWidth: screen.width > 1100 ? 130 : 110
                 onActivated: index => screen.desk.currentMark = screen.desk.marks.idAt(index)
             }
 
@@ -233,7 +233,7 @@ ScreenFrame {
                 sign: last ? "done" : "forward"
                 kind: ActionButton.Primary
                 implicitHeight: Theme.touchTarget
-                Layout.minimumWidth: 160
+                Layout.minimumWidth: screen.width > 1100 ? 160 : 120
                 onAct: screen.desk.next()
             }
         }
@@ -252,6 +252,8 @@ ScreenFrame {
             level: Words.Heading
             muted: true
             maximumLineCount: 1
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Theme.smallText
             Layout.fillWidth: true
         }
 

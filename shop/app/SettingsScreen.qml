@@ -82,9 +82,9 @@ ScreenFrame {
             Picker {
                 name: qsTr("Language")
                 model: screen.preferences.languageNames
-                currentIndex: Math.max(0, screen.preferences.languages.indexOf(screen.preferences.language))
+                currentIndex: screen.preferences.languageIndex
                 Layout.fillWidth: true
-                onActivated: index => screen.preferences.language = screen.preferences.languages[index]
+                onActivated: index => screen.preferences.languageIndex = index
             }
 
             SectionHeader {

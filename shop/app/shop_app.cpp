@@ -42,7 +42,7 @@ struct Options {
 
 QString ownFolder()
 {
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
     QDir().mkpath(folder);
     return folder;
 }
@@ -50,7 +50,7 @@ QString ownFolder()
 /// Where this machine's shop keeps its own machines, trim and rules, unless it names a folder.
 QString ownLibrary()
 {
-    const QString folder = ownFolder() + "/library";
+    QString folder = ownFolder() + "/library";
     QDir().mkpath(folder);
     return folder;
 }
@@ -116,7 +116,6 @@ int run(QGuiApplication& application)
     if (!options.language.isEmpty())
         preferences.setLanguage(options.language);
     speak(preferences.language());
-    (*shop)->noteChange();
     std::optional<Tour> tour;
     if (options.selfTest)
         tour.emplace(options.pictures);
@@ -125,7 +124,6 @@ int run(QGuiApplication& application)
     QObject::connect(&preferences, &model::Preferences::languageChanged, &engine, [&] {
         speak(preferences.language());
         engine.retranslate();
-        (*shop)->noteChange();
     });
     engine.setInitialProperties({{"shop", QVariant::fromValue(shop->get())}});
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Lapwright/Shop/Main.qml")));

@@ -1936,10 +1936,6 @@
 <context>
     <name>lapwright::model::ReferenceShelf</name>
     <message>
-        <source>folds %1</source>
-        <translation>dobla %1</translation>
-    </message>
-    <message>
         <source>The floor</source>
         <translation>El taller</translation>
     </message>
@@ -1948,12 +1944,12 @@
         <translation>Escrito en %1</translation>
     </message>
     <message>
-        <source>folds up and down</source>
-        <translation>dobla hacia arriba y hacia abajo</translation>
+        <source>folds up and down, %1</source>
+        <translation>dobla hacia arriba y hacia abajo, %1</translation>
     </message>
     <message>
-        <source>folds up</source>
-        <translation>dobla hacia arriba</translation>
+        <source>folds up, %1</source>
+        <translation>dobla hacia arriba, %1</translation>
     </message>
     <message>
         <source>every colour without a rate of its own</source>

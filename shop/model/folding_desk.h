@@ -61,6 +61,7 @@ class FoldingDesk : public Desk {
 public:
     explicit FoldingDesk(Shop& shop);
     ~FoldingDesk() override;
+    Q_DISABLE_COPY_MOVE(FoldingDesk)
 
     [[nodiscard]] RowsModel* lots() { return &lots_; }
     [[nodiscard]] RowsModel* marks() { return &marks_; }

@@ -7,6 +7,16 @@
 
 namespace lapwright::model {
 
+namespace {
+
+/// Codes of the languages there are to choose from, first the empty one.
+QStringList choices()
+{
+    return QStringList{QString()} + languages();
+}
+
+} // namespace
+
 Preferences::Preferences(const QString& path, QObject* parent)
     : QObject(parent), settings_(path, QSettings::IniFormat)
 {
@@ -24,21 +34,28 @@ void Preferences::setLanguage(const QString& language)
 {
     if (language == this->language())
         return;
-    keep("language", language);
-    emit languageChanged();
-}
-
-QStringList Preferences::languages() const
-{
-    return QStringList{QString()} + lapwright::languages();
+    settings_.setValue("language", language);
+    settings_.sync();
+    emit languageChanged(); // before what is shown is read anew
+    emit changed();
 }
 
 QStringList Preferences::languageNames() const
 {
     QStringList names;
-    for (const QString& code : languages())
+    for (const QString& code : choices())
         names << (code.isEmpty() ? tr("As the computer") : ownNameOf(code));
     return names;
+}
+
+int Preferences::languageIndex() const
+{
+    return std::max(0, static_cast<int>(choices().indexOf(language())));
+}
+
+void Preferences::setLanguageIndex(int index)
+{
+    setLanguage(choices().value(index));
 }
 
 QString Preferences::text(const char* key, const QString& otherwise) const

@@ -26,12 +26,9 @@ class Preferences : public QObject {
     Q_PROPERTY(bool touch READ touch WRITE setTouch NOTIFY changed FINAL)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed FINAL)
     Q_PROPERTY(bool millimetres READ millimetres WRITE setMillimetres NOTIFY changed FINAL)
-    /// Code of the language spoken here; empty: the machine's own.
-    Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed FINAL)
-    /// Codes of the languages there are, first the empty one, and the same in words, each in its own
-    /// language.
-    Q_PROPERTY(QStringList languages READ languages CONSTANT FINAL)
+    /// The languages there are, each in its own, first the machine's own; and which of them is spoken here.
     Q_PROPERTY(QStringList languageNames READ languageNames NOTIFY languageChanged FINAL)
+    Q_PROPERTY(int languageIndex READ languageIndex WRITE setLanguageIndex NOTIFY changed FINAL)
     /// Orders put into this folder are taken in; empty: none is watched.
     Q_PROPERTY(QString watchedFolder READ watchedFolder WRITE setWatchedFolder NOTIFY changed FINAL)
     /// Seconds the planner looks for a better plan, for each metal.
@@ -70,10 +67,12 @@ public:
     void setLeftHanded(bool leftHanded) { keep("left_handed", leftHanded); }
     [[nodiscard]] bool millimetres() const { return settings_.value("millimetres", false).toBool(); }
     void setMillimetres(bool millimetres) { keep("millimetres", millimetres); }
+    /// Code of the language spoken here; empty: the machine's own.
     [[nodiscard]] QString language() const { return text("language", {}); }
     void setLanguage(const QString& language);
-    [[nodiscard]] QStringList languages() const;
     [[nodiscard]] QStringList languageNames() const;
+    [[nodiscard]] int languageIndex() const;
+    void setLanguageIndex(int index);
     [[nodiscard]] QString watchedFolder() const { return text("watched_folder", {}); }
     void setWatchedFolder(const QString& folder) { keep("watched_folder", folder); }
     [[nodiscard]] int planSeconds() const { return number("plan_seconds", 5, 0, 600); }

@@ -79,8 +79,8 @@ void ReferenceShelf::listMachines()
         Row row;
         row.id = shown(machine->id);
         row.title = said(machine->name);
-        row.detail = machine->downFolding ? tr("folds up and down") : tr("folds up");
-        row.trailing = tr("folds %1").arg(shown(write(machine->bendingLength, shop().style())));
+        row.detail = (machine->downFolding ? tr("folds up and down, %1") : tr("folds up, %1"))
+                         .arg(shown(write(machine->bendingLength, shop().style())));
         rows.append(row);
     }
     machines_.setRows(rows);
@@ -106,8 +106,8 @@ void ReferenceShelf::listRuleSets()
         Row row;
         row.id = shown(id);
         row.title = said(set.name);
-        row.detail = shown(set.edition);
-        row.trailing = counted(static_cast<std::int64_t>(set.clauses.size()), "clause");
+        row.detail = shown(set.edition) + QStringLiteral(", ") +
+                     counted(static_cast<std::int64_t>(set.clauses.size()), "clause");
         rows.append(row);
     }
     ruleSets_.setRows(rows);

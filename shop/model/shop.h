@@ -70,6 +70,7 @@ public:
                                                             const QString& preferencesPath,
                                                             const std::vector<std::string>& libraryFolders);
     ~Shop() override;
+    Q_DISABLE_COPY_MOVE(Shop)
 
     [[nodiscard]] QString name() const;
     [[nodiscard]] QString databasePath() const { return databasePath_; }

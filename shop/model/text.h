@@ -2,10 +2,9 @@
 
 #include "acts/words.h"
 #include "measure/result.h"
+#include "speech/days.h"
 #include "speech/spoken.h"
 
-#include <QDateTime>
-#include <QLocale>
 #include <QString>
 #include <QStringList>
 
@@ -34,21 +33,6 @@ namespace lapwright::model {
     for (const Error& error : errors)
         lines.append(said(error.sentence()));
     return lines.join(u'\n');
-}
-
-/// "10 Dec 2026" of "2026-12-10", as the language that is spoken writes it; what is no day stays.
-[[nodiscard]] inline QString dayWords(const std::string& day)
-{
-    const QDate date = QDate::fromString(shown(day).left(10), Qt::ISODate);
-    return date.isValid() ? QLocale().toString(date, QStringLiteral("d MMM yyyy")) : shown(day);
-}
-
-/// The same with the time of the clock on the wall, of a time that is kept in UTC.
-[[nodiscard]] inline QString timeWords(const std::string& utc)
-{
-    const QDateTime time = QDateTime::fromString(shown(utc), Qt::ISODate);
-    return time.isValid() ? QLocale().toString(time.toLocalTime(), QStringLiteral("d MMM yyyy HH:mm"))
-                          : shown(utc);
 }
 
 /// "1 piece", "3 pieces".

@@ -230,6 +230,17 @@ std::optional<Problem> smallProblem(std::mt19937& random)
     return pieces <= most ? std::move(admission.problem) : std::nullopt;
 }
 
+/// A plan that covers all demand, if first fit finds one.
+std::optional<RawPlan> planOfAll(const Instance& instance)
+{
+    std::vector<std::int64_t> residual, used(instance.stocks.size(), 0);
+    for (const Kind& kind : instance.kinds)
+        residual.push_back(kind.demand);
+    RawPlan plan = firstFitPlan(instance, residual, used);
+    const bool isShort = std::ranges::any_of(residual, [](std::int64_t left) { return left > 0; });
+    return isShort ? std::nullopt : std::optional(std::move(plan));
+}
+
 /// One coil, few lengths, so that long blanks share levels.
 std::optional<Problem> smallCoil(std::mt19937& random)
 {
@@ -335,11 +346,8 @@ void CuttingEveryKindTest::noBoundOfPatternsPassesIt()
             continue;
         ++done;
         const Instance instance = normalise(*problem);
-        std::vector<std::int64_t> residual, used(instance.stocks.size(), 0);
-        for (const Kind& kind : instance.kinds)
-            residual.push_back(kind.demand);
-        const RawPlan first = firstFitPlan(instance, residual, used);
-        if (std::ranges::any_of(residual, [](std::int64_t left) { return left > 0; }))
+        const std::optional<RawPlan> first = planOfAll(instance);
+        if (!first)
             continue;
         std::int64_t bound = 0;
         for (const auto columns : {MasterProgram::Columns::Nested, MasterProgram::Columns::Whole}) {
@@ -350,7 +358,8 @@ void CuttingEveryKindTest::noBoundOfPatternsPassesIt()
                 bound = std::max(bound, provenBound(*problem, certificate));
                 return false;
             };
-            NestedPatterns(instance, first, std::nullopt, {seed, 1'000'000'000, columns}, std::move(listener))
+            NestedPatterns(instance, *first, std::nullopt, {seed, 1'000'000'000, columns},
+                           std::move(listener))
                 .relax();
         }
         QVERIFY2(bound <= *least, ("case " + std::to_string(done) + ": " + std::to_string(bound) + " for " +
@@ -379,14 +388,11 @@ void CuttingEveryKindTest::noBoundOfLevelCountsPassesIt()
         const Instance instance = normalise(*problem);
         if (!LevelCounts::takes(instance))
             continue;
-        std::vector<std::int64_t> residual, used(instance.stocks.size(), 0);
-        for (const Kind& kind : instance.kinds)
-            residual.push_back(kind.demand);
-        const RawPlan first = firstFitPlan(instance, residual, used);
-        if (std::ranges::any_of(residual, [](std::int64_t left) { return left > 0; }))
+        const std::optional<RawPlan> first = planOfAll(instance);
+        if (!first)
             continue;
         const auto certificate =
-            LevelCounts(instance, first, [](std::int64_t) { return false; }).certificate();
+            LevelCounts(instance, *first, [](std::int64_t) { return false; }).certificate();
         if (!certificate)
             continue;
         ++lifted;

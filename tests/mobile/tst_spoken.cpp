@@ -2,14 +2,20 @@
 // parts, names among the values, slopes, and that what people wrote themselves stays as it is.
 
 #include "documents/job.h"
+#include "drawing/profile_picture.h"
 #include "model/sample_house.h"
 #include "model/words.h"
 #include "pieces/why.h"
+#include "speech/days.h"
 #include "speech/language.h"
 #include "speech/spoken.h"
 
 #include <QLocale>
 #include <QtTest>
+
+#include <set>
+#include <string>
+#include <variant>
 
 using namespace lapwright;
 using namespace lapwright::field;
@@ -91,9 +97,16 @@ private slots:
         const Phrase phrase{"the reason given for going on is left behind with the run's old name: {reason}",
                             {{"reason", std::string("the ridge and the valley are new")}}};
         QVERIFY(said(phrase, {}).endsWith(": the ridge and the valley are new"));
-        drawing::DisplayList picture;
-        picture.shapes.emplace_back(drawing::Text{drawing::Role::Label, "colour: Copper", {}});
-        QCOMPARE(std::get<drawing::Text>(spoken(picture).shapes.front()).text, std::string("color: Copper"));
+        drawing::ProfilePicture picture;
+        picture.colourName = "Copper";
+        picture.style.translation = spoken;
+        trim::Profile flat;
+        flat.legs = {{"flange", Length::inches(4)}};
+        std::set<std::string> texts;
+        for (const drawing::Shape& shape : drawing::profilePicture(flat, picture).shapes)
+            if (const auto* line = std::get_if<drawing::Text>(&shape))
+                texts.insert(line->text);
+        QVERIFY(texts.contains("color: Copper"));
     }
 
     void englishIsLeftAlone()

@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Builds the three Debian packages of the commit that stands in this folder: tests/packages/build.sh FOLDER leaves them
-# in FOLDER. The same commit gives the same bytes wherever and whenever it is built (tests/packages/reproducible.sh):
-# times come from the commit, and no path of this machine gets into a program.
+# in FOLDER. The same commit is to give the same bytes wherever and whenever it is built (reproducible.sh compares): times
+# come from the commit, and no path of this machine gets into a program.
 set -euo pipefail
 target=$(realpath -m "$1")
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."

@@ -113,7 +113,7 @@ private slots:
     void everyRoleIsAnswered()
     {
         RowsModel model;
-        Row full{"id", "title", "detail", "trailing", "more", "done", Qt::red, 2};
+        Row full{"id", "title", "detail", "trailing", "more", "done", Qt::red, 2, "also", "help"};
         model.setRows({full});
         const QModelIndex at = model.index(0);
         QCOMPARE(model.data(at, RowsModel::TitleRole), QVariant("title"));
@@ -123,7 +123,8 @@ private slots:
         QCOMPARE(model.data(at, RowsModel::SignRole), QVariant("done"));
         QCOMPARE(model.data(at, RowsModel::SwatchRole).value<QColor>(), QColor(Qt::red));
         QCOMPARE(model.data(at, RowsModel::WeightRole), QVariant(2));
-        QCOMPARE(model.roleNames().size(), 8);
+        QCOMPARE(model.data(at, RowsModel::HelpRole), QVariant("help"));
+        QCOMPARE(model.roleNames().size(), 9);
         QVERIFY(!model.data(QModelIndex(), RowsModel::TitleRole).isValid());
     }
 };

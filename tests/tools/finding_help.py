@@ -8,7 +8,7 @@ import re
 import sys
 
 root = pathlib.Path(__file__).resolve().parents[2]
-code = re.compile(r'"((?:site|trim|pieces|schedule|arrival)\.[a-z_-]+(?:\.[a-z_-]+)*)"')
+code = re.compile(r'"((?:site|trim|pieces|schedule|arrival)(?:\.(?!json)[a-z_-]+)+)"')
 merging = re.compile(r'tell\(\s*rules::Weight::\w+, "([a-z]+)"')
 
 kinds = {"rules.unchecked", "rules.clause"}
