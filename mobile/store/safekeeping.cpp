@@ -82,7 +82,7 @@ void copyPictures(const PictureFolder& from, const PictureFolder& to)
 
 QString backUp(const Connection& connection, const QString& folder, const QString& stamp)
 {
-    const QString path = QDir(folder).filePath("lapwright-backup-" + stamp + ".db");
+    QString path = QDir(folder).filePath("lapwright-backup-" + stamp + ".db");
     QFile::remove(path);
     connection.copyTo(path);
     const auto written = Connection::open(path, WhenEmpty::Refuse);

@@ -1,6 +1,8 @@
+#include "documents/job.h"
 #include "documents/order.h"
 #include "mobile/hand.h"
 
+#include <QDir>
 #include <QProcess>
 
 using namespace lapwright;
@@ -30,7 +32,8 @@ bool hasHouse(Hand& hand)
 
 /// Guards, by taps on the real screens, the days that do not go straight: a corner that is not square is
 /// taped; a run is measured again; a chain misses its start and the run to blame is named; a warning stands
-/// with a reason; an order is sent, changed and sent again.
+/// with a reason; an order is sent, changed and sent again; a job comes from another tablet; two tablets
+/// count in one load.
 class FieldTrouble : public QObject {
     Q_OBJECT
 
@@ -40,6 +43,8 @@ private slots:
     void aChainThatMissesNamesTheRun();
     void aWarningStandsWithAReason();
     void aChangedOrderSaysWhatChanged();
+    void aJobComesFromAnotherTablet();
+    void twoTabletsCountOneLoad();
     void cleanup();
 };
 
@@ -143,6 +148,55 @@ void FieldTrouble::aChangedOrderSaysWhatChanged()
     QVERIFY(shop.waitForFinished(60'000));
     const QByteArray said = shop.readAllStandardOutput() + shop.readAllStandardError();
     QVERIFY2(shop.exitCode() == 0 && said.contains("revision 2"), said.constData());
+}
+
+void FieldTrouble::aJobComesFromAnotherTablet()
+{
+    std::string text;
+    {
+        Hand first;
+        QVERIFY(hasHouse(first));
+        text = documents::writeJob(first.app.editor()->document());
+    }
+    Hand second;
+    QVERIFY(storage::writeDocument(second.folder.filePath("alder.job.json").toStdString(), text).ok());
+    QVERIFY(second.tapAll({"Take in a file", "alder.job.json*"}));
+    QCOMPARE(second.app.editor()->name(), "Alder");
+    QVERIFY(second.tapAll({"E1, *", "Clear", "4", "1", "Feet", "Keep"}));
+    QCOMPARE(second.app.editor()->job().chains[0].runs[0].lengths[0].entered, std::string("41'"));
+    QVERIFY2(second.tapAll({"Jobs", "Take in a file", "alder.job.json*"}),
+             "as the first tablet still has it");
+    QCOMPARE(second.app.editor()->name(), "Alder (from another tablet)");
+    QVERIFY(second.tapAll({"Jobs", "Alder, *"}));
+    QCOMPARE(second.app.editor()->job().chains[0].runs[0].lengths[0].entered, std::string("41'"));
+}
+
+void FieldTrouble::twoTabletsCountOneLoad()
+{
+    const QTemporaryDir between;
+    const auto bringTruck = [](const Hand& hand) {
+        const auto text = documents::writeLoad({twoBundles(), {}});
+        return storage::writeDocument(hand.folder.filePath("truck.json").toStdString(), text).ok();
+    };
+    {
+        Hand first;
+        QVERIFY(bringTruck(first));
+        QVERIFY(first.tapAll({"Delivery*", "Open a load list", "truck.json*", "E1.1*", "Came",
+                              "Write the receipt", "Write the receipt here"}));
+        const QStringList written = QDir(first.folder.path()).entryList({"receipt-*.json"});
+        QCOMPARE(written.size(), 1);
+        QVERIFY(QFile::copy(first.folder.filePath(written[0]), between.filePath("other.json")));
+    }
+    Hand second;
+    QVERIFY(bringTruck(second));
+    QVERIFY(QFile::copy(between.filePath("other.json"), second.folder.filePath("other.json")));
+    QVERIFY(second.tapAll({"Delivery*", "Open a load list", "truck.json*", "All of bundle B2 came"}));
+    QCOMPARE(second.app.delivery()->received(), 1);
+    for (int time = 0; time < 2; ++time) {
+        QVERIFY(second.tapAll({"Take in a load list, or another tablet's receipt", "other.json*"}));
+        QTRY_COMPARE(second.app.delivery()->received(), 2);
+        QCOMPARE(second.app.delivery()->missing(), 1);
+    }
 }
 
 QTEST_MAIN(FieldTrouble)
