@@ -110,7 +110,8 @@ public:
         app_.settings()->setTheme("sunlight");
         app_.settings()->setLeftHanded(true);
         app_.settings()->setTextScale(1.4);
-        showAll("left-handed-large-text", sizes[0]);
+        for (const Size& size : {sizes[0], sizes[3]})
+            showAll("left-handed-large-text", size);
         app_.settings()->setLeftHanded(false);
         app_.settings()->setTextScale(1.0);
         return wrong_ + look::MessageCount::warnings();

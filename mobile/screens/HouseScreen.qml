@@ -93,6 +93,7 @@ FocusScope {
             Layout.fillWidth: screen.portrait
             Layout.fillHeight: true
             Layout.preferredWidth: screen.portrait ? screen.width : Math.min(560, screen.width * 0.52)
+            Layout.minimumHeight: screen.tight ? screen.panelHeight : 0
             Layout.maximumHeight: screen.portrait ? screen.panelHeight : screen.height
             Layout.preferredHeight: screen.portrait ? screen.panelHeight : screen.height
 
