@@ -13,7 +13,8 @@ Item {
     property bool portrait: false
     property string browsing: ""
     property bool scanning: false
-    /// Where the receipt was written last.
+    readonly property string shownLoad: delivery.load
+    /// Where the receipt of the load that is shown was written last.
     property string receipt: ""
     readonly property DeliveryCheck delivery: app.delivery
     readonly property real pixelsPerMillimetre: 5.4 * Theme.textFactor
@@ -29,6 +30,7 @@ Item {
         delivery.take(row);
     }
 
+    onShownLoadChanged: receipt = ""
     Component.onCompleted: delivery.refresh()
 
     EmptyState {

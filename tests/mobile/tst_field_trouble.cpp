@@ -174,18 +174,26 @@ void FieldTrouble::aJobComesFromAnotherTablet()
 void FieldTrouble::twoTabletsCountOneLoad()
 {
     const QTemporaryDir between;
-    const auto bringTruck = [](const Hand& hand) {
-        const auto text = documents::writeLoad({twoBundles(), {}});
-        return storage::writeDocument(hand.folder.filePath("truck.json").toStdString(), text).ok();
+    const auto bringTruck = [](const Hand& hand, const char* file = "truck.json", const char* id = nullptr) {
+        schedule::Load load = twoBundles();
+        load.id = id == nullptr ? load.id : id;
+        return storage::writeDocument(hand.folder.filePath(file).toStdString(),
+                                      documents::writeLoad({load, {}}))
+            .ok();
     };
     {
         Hand first;
         QVERIFY(bringTruck(first));
+        first.app.setHandingOn({HandingOn::Way::ShowFolder, [](const QString&) { return true; }});
         QVERIFY(first.tapAll({"Delivery*", "Open a load list", "truck.json*", "E1.1*", "Came",
                               "Write the receipt", "Write the receipt here"}));
         const QStringList written = QDir(first.folder.path()).entryList({"receipt-*.json"});
         QCOMPARE(written.size(), 1);
         QVERIFY(QFile::copy(first.folder.filePath(written[0]), between.filePath("other.json")));
+        QVERIFY(first.find("Show the folder") != nullptr);
+        QVERIFY(bringTruck(first, "next.json", "00000000-0000-4000-8000-00000000cccc"));
+        QVERIFY(first.tapAll({"Take in a load list, or another tablet's receipt", "next.json*"}));
+        QTRY_VERIFY2(first.find("Show the folder") == nullptr, "that was the receipt of another load");
     }
     Hand second;
     QVERIFY(bringTruck(second));

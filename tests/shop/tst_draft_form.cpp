@@ -63,7 +63,7 @@ private slots:
         QCOMPARE(at.is(length, DraftForm::ValueRole), QString("3500"));
         QCOMPARE(at.is(length, DraftForm::UnitRole), QString("mm"));
         QVERIFY2(at.draft->keep(), qPrintable(at.shop->message()));
-        QVERIFY(at.shop->reference()->machines()->rows().at(0).trailing.contains("mm"));
+        QVERIFY(at.shop->reference()->machines()->rows().at(0).detail.contains("mm"));
     }
 
     void whatCannotBeReadStaysInItsFieldAndNothingIsKeptWithoutIt()

@@ -5,8 +5,31 @@
 #include "storage/lists.h"
 #include "storage/piece_events.h"
 
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+
 using namespace lapwright;
 using namespace lapwright::tests;
+
+namespace {
+
+/// So that a test may move work without asking what time it is now.
+void workAroundTheClock(model::Shop& shop)
+{
+    model::LibraryDraft* draft = shop.reference()->draft();
+    shop.reference()->setActive(true);
+    shop.reference()->setKind(static_cast<int>(model::LibraryDraft::Kind::Floor));
+    shop.reference()->edit();
+    QJsonObject floor = QJsonDocument::fromJson(draft->text().toUtf8()).object(), week;
+    for (const char* day : {"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
+        week[day] = QJsonArray{"00:00-24:00"};
+    floor["hours"] = week;
+    draft->setText(QString::fromUtf8(QJsonDocument(floor).toJson()));
+    QVERIFY2(draft->keep(), qPrintable(shop.message()));
+}
+
+} // namespace
 
 class TestPlannerDesks : public QObject {
     Q_OBJECT
@@ -149,6 +172,7 @@ private slots:
     {
         const QTemporaryDir folder;
         const auto shop = openWithStock(folder);
+        workAroundTheClock(*shop);
         shop->arrivals()->takeFiles({orderOf("hollin", folder)});
         plan(*shop);
         model::ScheduleDesk* desk = shop->schedule();
