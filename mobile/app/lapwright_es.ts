@@ -2989,6 +2989,14 @@
         <translation>elija otro extremo, o ponga en una sola cadena los tramos que se juntan</translation>
     </message>
     <message>
+        <source>the job makes more pieces than one order may have, {most}</source>
+        <translation>el trabajo da más piezas de las que puede tener un pedido, {most}</translation>
+    </message>
+    <message>
+        <source>check the lengths, the piece limits and the spares, or divide the job</source>
+        <translation>revise las longitudes, los límites de las piezas y los repuestos, o divida el trabajo</translation>
+    </message>
+    <message>
         <source>laid from the start of the run, taken for the hidden or down-wind end; each piece covers the one before</source>
         <translation>se coloca desde el inicio del tramo, tomado como el extremo escondido o contra el viento dominante; cada pieza cubre la anterior</translation>
     </message>
@@ -7163,6 +7171,14 @@
     <message>
         <source>Which gauge is how thick depends on the metal; this metal has no such gauge, so nothing can be worked out.</source>
         <translation>El grosor de un calibre depende del metal; este metal no tiene ese calibre, así que no se puede calcular nada.</translation>
+    </message>
+    <message>
+        <source>Nobody folds a million pieces for one job: a length or a limit is in the wrong unit, or someone means harm.</source>
+        <translation>Nadie dobla un millón de piezas para un trabajo: una longitud o un límite está en otra unidad, o alguien quiere hacer daño.</translation>
+    </message>
+    <message>
+        <source>Check the longest runs, the piece limits and the spares; make several jobs of a very large one.</source>
+        <translation>Revise los tramos más largos, los límites de las piezas y los repuestos; haga varios trabajos de uno muy grande.</translation>
     </message>
     <message>
         <source>Choose one of the gauges the metal is sold in.</source>

@@ -1,6 +1,7 @@
 #include "documents/json_text.h"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -134,6 +135,25 @@ std::string lineAndColumn(std::string_view text, std::size_t position)
     return "line " + std::to_string(lines + 1) + ", column " + std::to_string(before.size() - start + 1);
 }
 
+/// Where the first text, number or stretch of white space starts that is longer than `most` bytes.
+std::optional<std::size_t> longToken(std::string_view text, std::size_t most)
+{
+    std::size_t start = 0;
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        const std::size_t opened = at;
+        if (text[at] == '"') {
+            start = opened;
+            for (++at; at < text.size() && text[at] != '"'; ++at)
+                at += text[at] == '\\' ? 1 : 0;
+        }
+        if (std::min(at, text.size()) - start > most)
+            return start;
+        if (opened != at || std::string_view("[]{},:").find(text[at]) != std::string_view::npos)
+            start = at + 1;
+    }
+    return std::nullopt;
+}
+
 /// Where the reading stopped: the parser hands out the text through this iterator, which counts.
 class Counted {
 public:
@@ -180,6 +200,11 @@ Result<Json> parseJson(std::string_view text, const Limits& limits)
     if (text.size() > limits.bytes)
         return Error{"", std::to_string(text.size()) + " bytes",
                      "at most " + std::to_string(limits.bytes) + " bytes"};
+    if (text.size() > limits.token)
+        if (const auto start = longToken(text, limits.token))
+            return Error{lineAndColumn(text, *start + 1),
+                         "a text, number or gap of more than " + std::to_string(limits.token) + " bytes",
+                         "a shorter one"};
     Builder builder(limits);
     const char* const begin = text.data();
     const char* const end = begin + text.size();

@@ -16,6 +16,8 @@ using Json = nlohmann::json;
 /// What a document may take before it is refused unread.
 struct Limits {
     std::size_t bytes = std::size_t{256} << 20;
+    /// Of one text, number or stretch of white space: the reader copies each several times.
+    std::size_t token = std::size_t{16} << 20;
     std::size_t depth = 64;
     /// Numbers, texts, lists and objects together: bounds the memory a small text of brackets could claim.
     std::size_t values = 20'000'000;

@@ -73,15 +73,22 @@ public:
     TakeOff(const site::Job& measured, const Catalogue& known) : job(measured), catalogue(known)
     {
         order.job = job;
+        std::size_t runs = 0, choices = 0;
+        for (const site::Chain& chain : job.chains)
+            for (const site::Run& run : chain.runs) {
+                ++runs;
+                choices += run.trims.size();
+            }
+        if (!roomFor(static_cast<std::int64_t>(std::max(runs, choices)), {}))
+            return;
+        piecesSoFar = 0;
         order.findings = site::checkJob(job);
         for (const rules::Finding& finding : order.findings)
             if (finding.weight == rules::Weight::Blocks)
                 blockedPlaces.insert(finding.place);
         for (const site::Chain& chain : job.chains)
-            for (const site::Run& run : chain.runs) {
+            for (const site::Run& run : chain.runs)
                 runIds.insert(run.id);
-                choices += run.trims.size();
-            }
         // Most runs make about two pieces and two kinds of accessories.
         order.runs.reserve(choices);
         order.pieces.reserve(2 * choices);
@@ -90,6 +97,8 @@ public:
 
     Order take()
     {
+        if (full)
+            return std::move(order);
         RuleBook rulesOfJob(catalogue, job.ruleSets, order.findings);
         material = findMaterial(job.material, catalogue, order.findings);
         if (!material.sheet)
@@ -118,8 +127,25 @@ private:
         order.findings.push_back(std::move(finding));
     }
 
+    /// Counts what is to be made. Past the most of one order it says so, once, and nothing more is taken.
+    bool roomFor(std::int64_t more, const std::string& place)
+    {
+        piecesSoFar += more;
+        if (full || piecesSoFar <= mostPiecesOfOrder)
+            return !full;
+        full = true;
+        tell(blocking(
+                 "pieces.order.count",
+                 {"the job makes more pieces than one order may have, {most}", {{"most", mostPiecesOfOrder}}},
+                 {"check the lengths, the piece limits and the spares, or divide the job", {}}),
+             place);
+        return false;
+    }
+
     void takeRun(const site::Chain& chain, std::size_t index)
     {
+        if (full)
+            return;
         const site::Run& run = chain.runs[index];
         const std::string place = site::runPlace(chain, index);
         if (blockedPlaces.count(place) > 0)
@@ -140,7 +166,7 @@ private:
         const std::map<AngleMeasure, Angle> angles = anglesOf(*geometry);
         const Laying laying = layingOf(chain, index);
         const RunInHand inHand{chain, index, run, *geometry, angles, laying, place};
-        for (std::size_t t = 0; t < run.trims.size(); ++t)
+        for (std::size_t t = 0; t < run.trims.size() && !full; ++t)
             takeTrim(inHand, t);
     }
 
@@ -198,7 +224,7 @@ private:
         RunPieces pieces = piecesOf(work);
         for (rules::Finding& finding : pieces.findings)
             tell(std::move(finding), place);
-        if (pieces.count() == 0)
+        if (pieces.count() == 0 || !roomFor(pieces.count(), place))
             return;
         AccessoryWork accessories{&work,           &pieces,  material.metal,
                                   made.flat.girth, interval, startCornerCounted(inHand.chain, inHand.index)};
@@ -346,6 +372,7 @@ private:
             spare.spare = true;
             next += job.spares;
             order.pieces.push_back(std::move(spare));
+            (void)roomFor(job.spares, {});
         }
     }
 
@@ -358,7 +385,8 @@ private:
     Order order;
     std::set<std::string> blockedPlaces;
     std::set<std::string> runIds;
-    std::size_t choices = 0;
+    std::int64_t piecesSoFar = 0;
+    bool full = false;
     /// Of the chain in hand.
     std::optional<std::size_t> obstacleRun;
     std::unordered_map<const MadeTrim*, rules::Facts> factsOfMade;

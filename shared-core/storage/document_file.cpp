@@ -23,6 +23,9 @@ Result<std::string> readAll(QIODevice& device, const std::string& path)
     // pieces.
     constexpr qint64 large = 1 << 20;
     const qint64 step = device.isSequential() ? large : std::clamp<qint64>(device.size() + 1, 4096, large);
+    const Error tooLarge{path, "more than 256 MiB", "a document of at most 256 MiB"};
+    if (!device.isSequential() && device.size() > largestDocument)
+        return tooLarge;
     std::string text;
     for (;;) {
         const std::size_t before = text.size();
@@ -34,7 +37,7 @@ Result<std::string> readAll(QIODevice& device, const std::string& path)
         if (read == 0)
             return text;
         if (static_cast<std::int64_t>(text.size()) > largestDocument)
-            return Error{path, "more than 256 MiB", "a document of at most 256 MiB"};
+            return tooLarge;
     }
 }
 

@@ -2,6 +2,7 @@
 gives it, and leaves nothing half-written. All data is invented."""
 import copy
 import json
+import resource
 import subprocess
 import time
 import unittest
@@ -59,6 +60,17 @@ class BadInput(Program):
             (self.folder / "bad.json").write_bytes(content)
             self.refused("takeoff", "bad.json", "-o", "order.json", says=["bad.json", *says])
             self.refused("closure", "bad.json", says=["bad.json", *says])
+
+    def test_a_gigabyte_is_refused_for_less_than_a_gigabyte(self):
+        with open(self.folder / "bad.json", "wb") as file:
+            file.truncate(1 << 30)
+        self.refused("takeoff", "bad.json", "-o", "order.json", says=["bad.json: found more than 256 MiB"])
+        (self.folder / "bad.json").unlink()
+        piped = subprocess.run(["sh", "-c", f"head -c 1073741824 /dev/zero | '{PROGRAM}' takeoff -"], cwd=self.folder,
+                               capture_output=True, text=True)
+        self.assertEqual(piped.returncode, 2, piped.stderr)
+        self.assertIn("standard input: found more than 256 MiB", piped.stderr)
+        self.assertLess(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss, 1 << 20, "kilobytes")
 
     def test_versions_and_formats(self):
         for change, *says in [

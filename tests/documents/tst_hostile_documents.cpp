@@ -313,6 +313,57 @@ private slots:
         few.bytes = 4;
         QCOMPARE(firstError("[1,2]", few), std::string("found 5 bytes, expected at most 4 bytes"));
     }
+    void oneLongTextNumberOrGapIsRefusedUnread_data()
+    {
+        QTest::addColumn<QByteArray>("open");
+        QTest::addColumn<char>("fill");
+        QTest::addColumn<QByteArray>("close");
+        QTest::addColumn<QString>("place");
+        QTest::newRow("text") << QByteArray("{\"a\": 1,\n\"") << 'x' << QByteArray("\": 2}")
+                              << "line 2, column 1";
+        QTest::newRow("escaped text")
+            << QByteArray("[\"") << '\\' << QByteArray("\\\"\"]") << "line 1, column 2";
+        QTest::newRow("text without an end") << QByteArray("\"") << '[' << QByteArray() << "line 1, column 1";
+        QTest::newRow("number") << QByteArray("[1,") << '1' << QByteArray("]") << "line 1, column 4";
+        QTest::newRow("gap") << QByteArray("[1,") << ' ' << QByteArray("2]") << "line 1, column 4";
+    }
+    void oneLongTextNumberOrGapIsRefusedUnread()
+    {
+        QFETCH(QByteArray, open);
+        QFETCH(char, fill);
+        QFETCH(QByteArray, close);
+        QFETCH(QString, place);
+        const auto text = [&](std::size_t long_) {
+            return open.toStdString() + std::string(long_, fill) + close.toStdString();
+        };
+        constexpr std::size_t hundredsOfMegabytes = 240'000'000;
+        QCOMPARE(QString::fromStdString(firstError(text(hundredsOfMegabytes))),
+                 place + ": found a text, number or gap of more than 16777216 bytes, expected a shorter one");
+        Limits few;
+        few.token = 20;
+        QVERIFY(firstError(text(16), few).find("more than 20 bytes") == std::string::npos);
+        QVERIFY(firstError(text(22), few).find("more than 20 bytes") != std::string::npos);
+        QVERIFY(firstError(text(300'000'000)).find("at most 268435456 bytes") != std::string::npos);
+    }
+    // Nothing in a document refers to another part of it that refers on, so nothing small can unfold to
+    // something large: a leg takes measures that are typed, never legs.
+    void aLegThatRefersToALegIsRefused()
+    {
+        const Json sound = Json::parse(firstOf("trim-library"));
+        QVERIFY(readTrim(sound.dump()).ok());
+        for (std::size_t from = 0; from < sound["legs"].size(); ++from)
+            for (const Json& to : sound["legs"]) {
+                Json trim = sound;
+                trim["legs"][from]["length"] = {{"plus", {{{"coefficient", 2}, {"measure", to["name"]}}}}};
+                const auto errors = errorsOf<readTrim>(trim.dump());
+                QCOMPARE(errors.size(), std::size_t{1});
+                QVERIFY2(errors.front().place.rfind("/legs/" + std::to_string(from) + "/length", 0) == 0,
+                         errors.front().sentence().c_str());
+            }
+        Json shared = sound;
+        shared["legs"] = {{"$ref", "#/legs"}};
+        QVERIFY(!readTrim(shared.dump()).ok());
+    }
     void numbersAreWrittenOneWay_data()
     {
         QTest::addColumn<double>("value");

@@ -463,6 +463,51 @@ private slots:
         if (code.startsWith("pieces.trim") || code.startsWith("pieces.split"))
             QVERIFY2(found->place.find("E1") != std::string::npos, found->place.c_str());
     }
+    void aBillionPiecesByMultiplicationBlock_data()
+    {
+        QTest::addColumn<QString>("trim");
+        QTest::addColumn<int>("runs");
+        QTest::addColumn<int>("trims");
+        QTest::addColumn<Length>("limit");
+        QTest::addColumn<Length>("exposure");
+        QTest::addColumn<int>("spares");
+        const Length feet = Length::feet(10), millimetre = Length::micrometres(1'000);
+        QTest::newRow("runs, trims, pieces of each")
+            << "eave-edge" << 4'000 << 26 << millimetre * 13 << millimetre << 0;
+        QTest::newRow("courses") << "step" << 1 << 1 << feet << Length::nanometres(100) << 0;
+        QTest::newRow("runs and trims") << "eave-edge" << 50'000 << 26 << feet << millimetre << 0;
+        QTest::newRow("spares of each profile")
+            << "eave-edge" << 1'001 << 1 << feet << millimetre * 200 << 1'000;
+    }
+    void aBillionPiecesByMultiplicationBlock()
+    {
+        QFETCH(QString, trim);
+        QFETCH(int, runs);
+        QFETCH(int, trims);
+        QFETCH(Length, limit);
+        QFETCH(Length, exposure);
+        QFETCH(int, spares);
+        pieces::Catalogue data = catalogue();
+        data.trims["eave-edge"].installation.lap = Length();
+        std::vector<site::Chain> chains;
+        for (int number = 0; number < runs; ++number) {
+            const site::RunKind kind = trim == "step" ? site::RunKind::Sidewall : site::RunKind::Eave;
+            site::Run one = run("E" + std::to_string(number), kind, Length::feet(400), trim.toStdString());
+            one.courseExposure = exposure;
+            one.slope = Slope::fromMillionths(4 * Slope::unit + number * 1'000, 12 * Slope::unit);
+            one.trims.resize(static_cast<std::size_t>(trims), one.trims.front());
+            chains.push_back(alone(std::move(one)));
+        }
+        site::Job job = jobOf(std::move(chains));
+        job.limits.foldingLength = limit;
+        job.limits.shortestPiece = Length();
+        job.spares = spares;
+        const Order order = takeoff(job, data);
+        QCOMPARE(codesOf(order).count("pieces.order.count"), 1);
+        QVERIFY(rules::anyBlocks(order.findings));
+        QVERIFY2(order.pieces.size() <= static_cast<std::size_t>(pieces::mostPiecesOfOrder),
+                 qPrintable(told(order)));
+    }
     void aMissingMeasureIsAFindingOfTheTrim()
     {
         site::Run cap = run("C1", site::RunKind::Parapet, Length::feet(5), "cap");
