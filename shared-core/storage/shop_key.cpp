@@ -11,6 +11,14 @@ constexpr const char* seedSetting = "signing_seed";
 
 } // namespace
 
+std::optional<documents::PublicKey> shopPublicKey(const Database& database)
+{
+    Rows rows = database.query("SELECT value FROM settings WHERE key = ?", {seedSetting});
+    if (!rows.next())
+        return std::nullopt;
+    return keyOfSeed(text(rows.text(0))).publicKey();
+}
+
 documents::SigningKey shopKey(const Database& database)
 {
     database.run("INSERT INTO settings (key, value) VALUES (?, ?) ON CONFLICT (key) DO NOTHING",

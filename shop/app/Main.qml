@@ -20,7 +20,7 @@ Window {
         {name: qsTr("Receipts"), sign: "receipts", count: shop.loads.remakes.total, source: "ReceiptsScreen.qml", desk: shop.loads},
         {name: qsTr("Stock"), sign: "stock", source: "StockScreen.qml", desk: shop.stock},
         {name: qsTr("Reference"), sign: "rules", source: "ReferenceScreen.qml", desk: shop.reference},
-        {name: qsTr("Settings"), sign: "settings", source: "SettingsScreen.qml", desk: null}
+        {name: qsTr("Settings"), sign: "settings", source: "SettingsScreen.qml", desk: shop.code}
     ]
     readonly property bool portrait: height > width
     /// The window has shown. Only then does the first screen come into it: a person sees at once that it starts.

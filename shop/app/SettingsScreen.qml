@@ -179,6 +179,44 @@ ScreenFrame {
             }
 
             SectionHeader {
+                text: qsTr("This shop's code")
+                Layout.fillWidth: true
+                Layout.topMargin: Theme.space
+            }
+
+            RowLayout {
+                spacing: Theme.space
+                Layout.fillWidth: true
+
+                ColumnLayout {
+                    spacing: Theme.gap
+                    Layout.fillWidth: true
+
+                    Words {
+                        text: screen.shop.code.code
+                        level: Words.Display
+                        Layout.fillWidth: true
+                    }
+
+                    Words {
+                        text: qsTr("Who counts a load compares this once with the code on the tablet; from then on the tablet questions load lists that this shop did not sign.")
+                        level: Words.Small
+                        muted: true
+                        Layout.fillWidth: true
+                    }
+                }
+
+                PictureCanvas {
+                    picture: screen.shop.code.picture
+                    Accessible.role: Accessible.Graphic
+                    Accessible.name: picture.title
+                    Layout.preferredWidth: 180
+                    Layout.preferredHeight: Layout.preferredWidth
+                    Layout.alignment: Qt.AlignTop
+                }
+            }
+
+            SectionHeader {
                 text: qsTr("Paper")
                 Layout.fillWidth: true
                 Layout.topMargin: Theme.space

@@ -1456,6 +1456,14 @@
         <source>At the shop&apos;s rates, which stand under Reference</source>
         <translation>Según las tarifas del taller, que están en Consulta</translation>
     </message>
+    <message>
+        <source>This shop&apos;s code</source>
+        <translation>El código de este taller</translation>
+    </message>
+    <message>
+        <source>Who counts a load compares this once with the code on the tablet; from then on the tablet questions load lists that this shop did not sign.</source>
+        <translation>Quien cuenta una carga lo compara una vez con el código de la tableta; desde entonces la tableta pone en duda las listas de carga que este taller no firmó.</translation>
+    </message>
 </context>
 <context>
     <name>StockScreen</name>
@@ -2016,6 +2024,13 @@
     <message>
         <source>Everything is as in %1. What stood here before is kept in %2</source>
         <translation>Todo está como en %1. Lo que había aquí antes queda en %2</translation>
+    </message>
+</context>
+<context>
+    <name>lapwright::model::ShopCode</name>
+    <message>
+        <source>This shop&apos;s code as a QR code</source>
+        <translation>El código de este taller como código QR</translation>
     </message>
 </context>
 <context>

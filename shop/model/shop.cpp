@@ -42,7 +42,8 @@ Shop::Shop(storage::Database database, pieces::Catalogue catalogue, QString data
       preferences_(new Preferences(preferencesPath, this)), planner_(new PlanWorker(this)),
       papers_(new Papers(*this)), arrivals_(new Arrivals(*this)), batches_(new Batches(*this)),
       cutting_(new CuttingDesk(*this)), folding_(new FoldingDesk(*this)), schedule_(new ScheduleDesk(*this)),
-      loads_(new Loads(*this)), stock_(new StockDesk(*this)), reference_(new ReferenceShelf(*this))
+      loads_(new Loads(*this)), stock_(new StockDesk(*this)), reference_(new ReferenceShelf(*this)),
+      code_(new ShopCode(*this))
 {
     connect(preferences_, &Preferences::changed, this, &Shop::dutyChanged);
     connect(preferences_, &Preferences::changed, this, &Shop::noteChange);
@@ -252,8 +253,8 @@ void Shop::noteChange()
         watch_->catchUp();
         readShop();
     });
-    const std::initializer_list<Desk*> desks = {arrivals_, batches_, cutting_, folding_,
-                                                schedule_, loads_,   stock_,   reference_};
+    const std::initializer_list<Desk*> desks = {arrivals_, batches_, cutting_,   folding_, schedule_,
+                                                loads_,    stock_,   reference_, code_};
     for (Desk* desk : desks)
         desk->noteChange();
     emit dataChanged();

@@ -16,6 +16,7 @@
 #include "rules/finding.h"
 #include "schedule/civil.h"
 #include "schedule_desk.h"
+#include "shop_code.h"
 #include "stock_desk.h"
 #include "storage/database.h"
 #include "storage/orders.h"
@@ -63,6 +64,7 @@ class Shop : public QObject {
     Q_PROPERTY(lapwright::model::Loads* loads READ loads CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::StockDesk* stock READ stock CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::ReferenceShelf* reference READ reference CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::ShopCode* code READ code CONSTANT FINAL)
 
 public:
     /// Errors: a database that cannot be opened, a library file that does not hold.
@@ -92,6 +94,7 @@ public:
     [[nodiscard]] Loads* loads() const { return loads_; }
     [[nodiscard]] StockDesk* stock() const { return stock_; }
     [[nodiscard]] ReferenceShelf* reference() const { return reference_; }
+    [[nodiscard]] ShopCode* code() const { return code_; }
 
     Q_INVOKABLE void closeMessage();
     /// Writes a copy of everything the database keeps.
@@ -174,6 +177,7 @@ private:
     Loads* loads_;
     StockDesk* stock_;
     ReferenceShelf* reference_;
+    ShopCode* code_;
 };
 
 } // namespace lapwright::model
