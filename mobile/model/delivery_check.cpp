@@ -165,6 +165,10 @@ void DeliveryCheck::refresh()
         showLoads();
         if (load_.id.empty() && !loads_.choices().empty())
             setLoad(loads_.choices().front().key);
+        else if (const auto text = store::loadText(tablet_.database(), load_.id)) {
+            readTrust(*text); // a shop may be trusted no longer, or the language be another
+            emit changed();
+        }
     });
 }
 

@@ -143,6 +143,8 @@ private:
     /// False, and said, as long as the list is questioned.
     bool mayCount();
     void readTrust(const std::string& text);
+    /// Whether another list of a load that is here may be shown in its place. False, and said, if not.
+    bool standIn(const schedule::Load& load, const std::string& text);
     int rowOfLabel(const QString& code);
     void putDown();
     void showInHand();

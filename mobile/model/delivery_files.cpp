@@ -28,19 +28,31 @@ bool DeliveryCheck::openFile(const QString& path)
     }
     return guarded(*this, [&] {
         const store::Connection& database = tablet_.database();
-        if (!store::keepLoad(database, read->value, *text, tablet_.now())) {
-            const auto here = documents::readLoad(store::loadText(database, read->value.id).value_or(""));
-            if (!here.ok() || !(here->value == read->value)) {
-                emit failed(
-                    tr("Another list of this load is here already, and that one counts. Ask the shop."));
-                return false;
-            }
-            if (trustIn(database, *text).standing == LoadTrust::Standing::Good)
-                store::replaceLoadText(database, read->value.id, *text);
-        }
+        if (!store::keepLoad(database, read->value, *text, tablet_.now()) && !standIn(read->value, *text))
+            return false;
         setLoad(field::shown(read->value.id));
         return true;
     });
+}
+
+/// The same list under a good signature takes the place of the one that is kept; so does a good list that of
+/// one that never counted.
+bool DeliveryCheck::standIn(const schedule::Load& load, const std::string& text)
+{
+    const store::Connection& database = tablet_.database();
+    const std::string kept = store::loadText(database, load.id).value_or("");
+    const auto here = documents::readLoad(kept);
+    const bool same = here.ok() && here->value == load;
+    const bool good = trustIn(database, text).standing == LoadTrust::Standing::Good;
+    const bool counts = store::isAccepted(database, load.id) || !store::eventsOf(database, load.id).empty() ||
+                        trustIn(database, kept).standing != LoadTrust::Standing::Doubtful;
+    if (!same && (counts || !good)) {
+        emit failed(tr("Another list of this load is here already, and that one counts. Ask the shop."));
+        return false;
+    }
+    if (good)
+        store::replaceLoad(database, load, text);
+    return true;
 }
 
 void DeliveryCheck::readTrust(const std::string& text)
@@ -54,8 +66,8 @@ bool DeliveryCheck::trustSigner()
     return guarded(*this, [&] {
         if (trust_.key.empty())
             return false;
-        store::trustShop(tablet_.database(), trust_.key, tablet_.now());
-        settings_.reload();
+        if (!settings_.trustShop(trust_.key))
+            return false;
         setLoad(load());
         return true;
     });
@@ -91,8 +103,11 @@ bool DeliveryCheck::mergeFile(const QString& path)
                 tr("This receipt is of a load that is not on this tablet. Open its load list first."));
             return false;
         }
-        store::addEvents(tablet_.database(), read->value.load, read->value.events);
         setLoad(field::shown(read->value.load));
+        if (!mayCount())
+            return false;
+        store::addEvents(tablet_.database(), read->value.load, read->value.events);
+        readEvents();
         return true;
     });
 }

@@ -20,7 +20,7 @@ struct Say {
 
 LoadTrust doubtful(const QString& words)
 {
-    return {Standing::Doubtful, words, {}, {}};
+    return {Standing::Doubtful, words, {}};
 }
 
 LoadTrust ofSigned(const documents::PublicKey& signer, const std::vector<store::KnownShop>& known)
@@ -34,7 +34,7 @@ LoadTrust ofSigned(const documents::PublicKey& signer, const std::vector<store::
                 "A shop signed this load list. If the shop shows the same code, %1, trust it: load lists of "
                 "anybody else are questioned from then on.")
                 .arg(code),
-            key, code};
+            key};
     const auto shop = std::find_if(known.begin(), known.end(),
                                    [&key](const store::KnownShop& one) { return one.key == key; });
     if (shop == known.end())
@@ -44,13 +44,13 @@ LoadTrust ofSigned(const documents::PublicKey& signer, const std::vector<store::
                 "A shop that this tablet does not trust signed this load list. Its code is %1: compare it "
                 "with the one your shop shows.")
                 .arg(code),
-            key, code};
+            key};
     if (!shop->refusedAt.empty())
         return {
             Standing::Doubtful,
             Say::tr("This load list is signed with a key that this tablet trusts no longer, %1.").arg(code),
-            key, code};
-    return {Standing::Good, {}, {}, code};
+            key};
+    return {Standing::Good, {}, {}};
 }
 
 } // namespace

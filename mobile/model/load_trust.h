@@ -17,7 +17,6 @@ struct LoadTrust {
     } standing = Standing::Good;
     QString words;   ///< why, for a person; empty where it is good
     std::string key; ///< that may be trusted once its code is compared; empty where that would not help
-    QString code;    ///< of the key
 };
 
 /// Once the tablet trusts a shop, a load list must be signed by one that it trusts and not changed since;

@@ -144,6 +144,13 @@ bool Settings::refuseShop(const QString& code)
     return done;
 }
 
+bool Settings::trustShop(const std::string& key)
+{
+    const bool done = guarded(*this, [&] { store::trustShop(tablet_.database(), key, tablet_.now()); });
+    emit changed();
+    return done;
+}
+
 void Settings::setPerson(const QString& person)
 {
     keep("person", values_.person, person);

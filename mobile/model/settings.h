@@ -66,6 +66,8 @@ public:
     void setFolder(const QString& folder);
     /// What the shop of this code signs is questioned from now on.
     Q_INVOKABLE bool refuseShop(const QString& code);
+    /// What is signed with this public key (KnownShop::key) is taken from now on.
+    bool trustShop(const std::string& key);
 
     /// Reads what is kept once more: another file was put in the tablet's place.
     void reload();

@@ -30,9 +30,10 @@ std::optional<std::string> loadText(const Connection& connection, const std::str
     return raw(query.value(0));
 }
 
-void replaceLoadText(const Connection& connection, const std::string& id, const std::string& document)
+void replaceLoad(const Connection& connection, const schedule::Load& load, const std::string& document)
 {
-    connection.run("UPDATE loads SET document = ? WHERE id = ?", {bytes(document), text(id)});
+    connection.run("UPDATE loads SET truck = ?, made_at = ?, document = ? WHERE id = ?",
+                   {text(load.truck), text(load.madeAt), bytes(document), text(load.id)});
 }
 
 void acceptLoad(const Connection& connection, const std::string& id, const std::string& at)

@@ -26,8 +26,8 @@ struct LoadLine {
 bool keepLoad(const Connection& connection, const schedule::Load& load, const std::string& document,
               const std::string& at);
 [[nodiscard]] std::optional<std::string> loadText(const Connection& connection, const std::string& id);
-/// The same load list under a better signature, in place of the text that is kept.
-void replaceLoadText(const Connection& connection, const std::string& id, const std::string& document);
+/// A load list that is better signed, in place of the one of this load that is kept.
+void replaceLoad(const Connection& connection, const schedule::Load& load, const std::string& document);
 /// A person said that this load counts, whatever its signature.
 void acceptLoad(const Connection& connection, const std::string& id, const std::string& at);
 [[nodiscard]] bool isAccepted(const Connection& connection, const std::string& id);

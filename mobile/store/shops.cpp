@@ -6,11 +6,10 @@ namespace lapwright::store {
 
 std::vector<KnownShop> knownShops(const Connection& connection)
 {
-    QSqlQuery query =
-        connection.query("SELECT key, trusted_at, refused_at FROM shops ORDER BY trusted_at, key");
+    QSqlQuery query = connection.query("SELECT key, refused_at FROM shops ORDER BY trusted_at, key");
     std::vector<KnownShop> shops;
     while (query.next())
-        shops.push_back({string(query.value(0)), string(query.value(1)), string(query.value(2))});
+        shops.push_back({string(query.value(0)), string(query.value(1))});
     return shops;
 }
 

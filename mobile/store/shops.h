@@ -2,7 +2,6 @@
 
 #include "store/connection.h"
 
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -10,8 +9,7 @@
 namespace lapwright::store {
 
 struct KnownShop {
-    std::string key; ///< public key, 64 hexadecimal digits in lower case
-    std::string trustedAt;
+    std::string key;       ///< public key, 64 hexadecimal digits in lower case
     std::string refusedAt; ///< empty while it is trusted
 };
 

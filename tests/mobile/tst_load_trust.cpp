@@ -146,6 +146,54 @@ private slots:
                  "another list under the same identity");
         QCOMPARE(bench.delivery().expected(), 7);
     }
+    void theShopsOwnListStandsInForOneThatNeverCounted()
+    {
+        AtTheTruck bench;
+        bench.trust(1);
+        std::string altered = listBy(1);
+        altered.replace(altered.find("White truck"), 5, "Black");
+        QVERIFY(bench.open(altered));
+        QVERIFY(bench.delivery().isQuestioned());
+        QVERIFY2(bench.open(listBy(1)), "nobody said that the altered one counts");
+        QVERIFY(!bench.delivery().isQuestioned());
+        QCOMPARE(bench.delivery().truck(), "White truck");
+        QCOMPARE(bench.delivery().loads()->choices().front().words, "White truck");
+        QVERIFY(bench.countSomething());
+        QVERIFY(!bench.open(altered));
+    }
+    void whatIsAcceptedIsNotTakenAway()
+    {
+        AtTheTruck bench;
+        bench.trust(1);
+        std::string altered = listBy(1);
+        altered.replace(altered.find("White truck"), 5, "Black");
+        QVERIFY(bench.open(altered) && bench.delivery().acceptList());
+        QVERIFY(!bench.open(listBy(1)));
+        QCOMPARE(bench.delivery().truck(), "Black truck");
+    }
+    void aShopThatIsTrustedNoLongerIsQuestionedInTheOpenList()
+    {
+        AtTheTruck bench;
+        bench.trust(1);
+        QVERIFY(bench.open(listBy(1)));
+        QVERIFY(bench.app->settings()->refuseShop(codeOf(keyOf(1))));
+        bench.delivery().refresh();
+        QVERIFY(bench.delivery().isQuestioned());
+        QVERIFY(!bench.countSomething());
+    }
+    void anotherTabletsReceiptCountsNothingInAQuestionedList()
+    {
+        AtTheTruck other;
+        QVERIFY(other.open(unsignedList()) && other.countSomething());
+        const QString receipt = other.delivery().writeReceipt(other.folder.path());
+        AtTheTruck bench;
+        bench.trust(1);
+        QVERIFY(bench.open(unsignedList()));
+        QVERIFY(!bench.app->openFile(receipt));
+        QCOMPARE(bench.delivery().received(), 0);
+        QVERIFY(bench.delivery().acceptList() && bench.app->openFile(receipt));
+        QCOMPARE(bench.delivery().received(), 1);
+    }
     void aSignedListStandsInForTheSameUnsigned()
     {
         AtTheTruck bench;
