@@ -1,5 +1,6 @@
 #include "store/connection.h"
 
+#include "storage/owner_file.h"
 #include "store/schema.h"
 
 #include <QDir>
@@ -170,6 +171,8 @@ void Connection::tidy() const
 
 void Connection::copyTo(const QString& path) const
 {
+    if (!storage::makeForOwner(path))
+        throw StoreFailure("no copy can be written to " + path.toStdString());
     run("VACUUM INTO ?", {path});
 }
 

@@ -1,5 +1,6 @@
 #include "store/safekeeping.h"
 
+#include "storage/owner_file.h"
 #include "store/pictures.h"
 
 #include <QDir>
@@ -83,12 +84,16 @@ void copyPictures(const PictureFolder& from, const PictureFolder& to)
 QString backUp(const Connection& connection, const QString& folder, const QString& stamp)
 {
     QString path = QDir(folder).filePath("lapwright-backup-" + stamp + ".db");
-    QFile::remove(path);
-    connection.copyTo(path);
-    const auto written = Connection::open(path, WhenEmpty::Refuse);
-    if (!written.ok())
-        throw StoreFailure(written.errors().front().sentence());
-    refuseDamaged(*written);
+    const QString scratch = path + ".part";
+    connection.copyTo(scratch);
+    {
+        const auto written = Connection::open(scratch, WhenEmpty::Refuse);
+        if (!written.ok())
+            throw StoreFailure(written.errors().front().sentence());
+        refuseDamaged(*written);
+    }
+    if (!storage::putInPlace(scratch, path))
+        throw StoreFailure("the copy cannot be put at " + path.toStdString());
     copyPictures(PictureFolder(connection.path()), PictureFolder(path));
     return path;
 }
@@ -108,9 +113,7 @@ void restore(const Connection& connection, const QString& backup)
         refuseForeign(*opened);
     }
     copyPictures(PictureFolder(backup), PictureFolder(connection.path()));
-    const QString before = connection.path() + ".before-restore";
-    QFile::remove(before);
-    connection.copyTo(before);
+    connection.copyTo(connection.path() + ".before-restore");
     const Attached attached(connection, copy);
     copyAll(connection);
 }

@@ -1,16 +1,12 @@
 #include "storage/backup.h"
 
+#include "storage/owner_file.h"
 #include "storage/rows.h"
 
 #include <QFile>
 #include <QFileInfo>
 #include <QTemporaryDir>
 
-#include <fcntl.h>
-#include <unistd.h>
-
-#include <filesystem>
-#include <system_error>
 #include <vector>
 
 namespace lapwright::storage {
@@ -67,23 +63,11 @@ void refuseDamaged(const Database& database)
             throw StorageFailure("the copy is damaged: " + faults.text(0));
 }
 
-/// A file for its owner alone: a copy holds names, addresses and the key that the shop signs with.
-bool makeForOwner(const QString& path)
+/// Whether the database itself lies there.
+bool isItself(const Database& database, const QString& path)
 {
-    QFile::remove(path);
-    QFile file(path);
-    return file.open(QIODevice::WriteOnly | QIODevice::NewOnly, QFile::ReadOwner | QFile::WriteOwner);
-}
-
-/// On the disk before it takes the place of the copy before it.
-bool flush(const QString& path)
-{
-    const QByteArray name = QFile::encodeName(path);
-    const int file = ::open(name.constData(), O_RDONLY | O_CLOEXEC);
-    if (file < 0)
-        return false;
-    const bool flushed = ::fsync(file) == 0;
-    return ::close(file) == 0 && flushed;
+    Rows files = database.query("SELECT file FROM pragma_database_list WHERE name = 'main'");
+    return files.next() && QFileInfo(text(files.text(0))) == QFileInfo(path);
 }
 
 void copyTables(const Database& database)
@@ -109,6 +93,8 @@ Result<bool> backUp(const Database& database, const std::string& path)
         return onServer();
     const QString place = QString::fromStdString(path), scratch = place + ".part";
     const Error unwritable{path, "a place that cannot be written", "a file name"};
+    if (isItself(database, place))
+        return Error{path, "the database itself", "another file to copy it to"};
     if (!makeForOwner(scratch))
         return unwritable;
     try {
@@ -119,12 +105,7 @@ Result<bool> backUp(const Database& database, const std::string& path)
         QFile::remove(scratch);
         return Error{path, failure.what(), "a whole database, and a place that can be written"};
     }
-    if (!flush(scratch))
-        return unwritable;
-    std::error_code failed;
-    std::filesystem::rename(QFile::encodeName(scratch).toStdString(), QFile::encodeName(place).toStdString(),
-                            failed);
-    if (failed)
+    if (!putInPlace(scratch, place))
         return unwritable;
     return true;
 }

@@ -10,8 +10,8 @@ namespace lapwright::storage {
 
 /// Writes a copy of the whole database, as it is at one moment, to `path`; stations may go on working. What
 /// stands at `path` is replaced in one step, once the copy is whole and on the disk; nobody but the owner may
-/// read it. Errors: a database on a server, which its own tools back up; a damaged database; a place that
-/// cannot be written.
+/// read it. Errors: a database on a server, which its own tools back up; a damaged database; the file that
+/// the database itself is; a place that cannot be written.
 [[nodiscard]] Result<bool> backUp(const Database& database, const std::string& path);
 
 /// Puts everything a copy keeps in place of everything `database` keeps, in one transaction that every

@@ -7,7 +7,9 @@
 #include "store/safekeeping.h"
 #include "store/shops.h"
 
+#include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QSqlDatabase>
 #include <QTemporaryDir>
 #include <QtTest>
@@ -367,6 +369,10 @@ void JobStore::aBackupBringsEverythingBack()
     QCOMPARE(countJobs(desk.connection, {}), 1);
     QCOMPARE(documentFromJournal(desk.connection, desk.job.id), before);
     QVERIFY(desk.connection.damage().isEmpty());
+    for (const QString& copy : {backup, desk.path + ".before-restore"})
+        QCOMPARE(QFileInfo(copy).permissions() & ~(QFile::ReadUser | QFile::WriteUser),
+                 QFile::ReadOwner | QFile::WriteOwner);
+    QCOMPARE(QDir(desk.folder.path()).entryList({"*.part*"}), QStringList());
     QCOMPARE(keptJob(*Connection::open(desk.path + ".before-restore"), desk.job.id)->document, after);
 }
 

@@ -128,6 +128,18 @@ private slots:
                  QFile::ReadOwner | QFile::WriteOwner);
         QVERIFY(!QFileInfo::exists(path + ".part"));
     }
+    void theDatabaseIsNotCopiedOntoItself()
+    {
+        if (onServer())
+            return;
+        const QString path = filePath("itself.db");
+        const Database database = Database::open(path.toStdString()).value();
+        (void)receiveOrder(database, order("one"), stamp, false);
+        QVERIFY(!backUp(database, path.toStdString()).ok());
+        QVERIFY(!backUp(database, QFileInfo(path).absolutePath().toStdString() + "/./itself.db").ok());
+        (void)receiveOrder(database, order("two"), stamp, false);
+        QCOMPARE(wholeOrders(Database::open(path.toStdString()).value()), 2U);
+    }
     void aDamagedCopyChangesNothing()
     {
         if (onServer())
