@@ -4,6 +4,7 @@
 #include "acts/kept_order.h"
 #include "acts/open_pieces.h"
 #include "acts/shop_stock.h"
+#include "acts/standing_document.h"
 #include "documents/cut.h"
 #include "documents/schedule.h"
 #include "schedule/batch.h"
@@ -206,13 +207,7 @@ Result<std::optional<schedule::ScheduleRecord>> standingSchedule(const storage::
 
 Result<std::optional<FloorDocument>> standingFloor(const storage::Database& database)
 {
-    const auto text = storage::floorDocument(database);
-    if (!text)
-        return std::optional<FloorDocument>();
-    auto floor = documents::readFloor(*text);
-    if (!floor.ok())
-        return floor.errorsWithin("floor in the database");
-    return std::optional(*std::move(floor));
+    return standingDocument(storage::floorDocument(database), documents::readFloor, "floor in the database");
 }
 
 Result<FloorDocument> floorInUse(const storage::Database& database,

@@ -1,5 +1,6 @@
 #include "acts/shop_rates.h"
 
+#include "acts/standing_document.h"
 #include "documents/rates.h"
 #include "schedule/civil.h"
 #include "schedule/cost.h"
@@ -28,13 +29,7 @@ std::string percentOf(std::int64_t hundredths)
 
 Result<std::optional<RatesDocument>> standingRates(const storage::Database& database)
 {
-    const auto document = storage::ratesDocument(database);
-    if (!document)
-        return std::optional<RatesDocument>();
-    auto rates = documents::readRates(*document);
-    if (!rates.ok())
-        return rates.errorsWithin("rates in the database");
-    return std::optional(*std::move(rates));
+    return standingDocument(storage::ratesDocument(database), documents::readRates, "rates in the database");
 }
 
 RatesDocument ratesToFillIn(const schedule::ShopStock& stock)

@@ -1,5 +1,6 @@
 #include "acts/shop_stock.h"
 
+#include "acts/standing_document.h"
 #include "documents/cut.h"
 #include "documents/shop.h"
 #include "storage/shop_state.h"
@@ -11,13 +12,7 @@ namespace lapwright::acts {
 Result<std::optional<documents::Document<schedule::ShopStock>>>
 standingStock(const storage::Database& database)
 {
-    const auto text = storage::stockDocument(database);
-    if (!text)
-        return std::optional<documents::Document<schedule::ShopStock>>();
-    auto stock = documents::readStock(*text);
-    if (!stock.ok())
-        return stock.errorsWithin("stock in the database");
-    return std::optional(*std::move(stock));
+    return standingDocument(storage::stockDocument(database), documents::readStock, "stock in the database");
 }
 
 Result<std::vector<StockRow>> listStock(const storage::Database& database)

@@ -124,6 +124,11 @@ void print(const std::string& line)
     std::fprintf(stdout, "%s\n", harmless(line).c_str());
 }
 
+void printLines(const std::string& lines)
+{
+    std::fputs(harmless(lines).c_str(), stdout);
+}
+
 void printDocument(const std::string& text)
 {
     std::fprintf(stdout, "%s\n", text.c_str());

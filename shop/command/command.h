@@ -74,6 +74,8 @@ struct Subcommand {
 /// Results go to standard output, everything else to standard error.
 /// Lines for a person; control characters and marks that reorder text become spaces.
 void print(const std::string& line);
+/// The same of lines that each end already.
+void printLines(const std::string& lines);
 /// A document or table, as it is.
 void printDocument(const std::string& text);
 void tell(const std::string& line);

@@ -10,8 +10,6 @@
 
 #include <nlohmann/json.hpp>
 
-#include <cstdio>
-
 /// `girth`: one computation on one profile document.
 namespace lapwright::command {
 
@@ -56,7 +54,7 @@ Exit girth(const QCommandLineParser& options)
         printDocument(nlohmann::json{{"girth_mm", inMillimetres(flat.girth)}, {"lines", lines}}.dump(2));
         return Exit::Done;
     }
-    std::fputs(pieces::writeDerivation(flat.derivation, style).c_str(), stdout);
+    printLines(pieces::writeDerivation(flat.derivation, style));
     print("girth " + write(flat.girth, style));
     for (const trim::BendLine& line : flat.lines)
         print("  bend line at " + write(line.position, style) + ", " + write(magnitude(line.turn)));

@@ -13,7 +13,6 @@
 #include <QFileInfo>
 
 #include <algorithm>
-#include <cstdio>
 
 namespace lapwright::command {
 
@@ -99,7 +98,7 @@ Exit explainMark(const pieces::Order& order, const std::string& mark, const Styl
         tell("lapwright: no piece " + mark + " in this job; `lapwright takeoff JOB` lists the marks");
         return Exit::BadInput;
     }
-    std::fputs(pieces::writeDerivation(*why, style).c_str(), stdout);
+    printLines(pieces::writeDerivation(*why, style));
     return Exit::Done;
 }
 

@@ -93,6 +93,11 @@ class BadInput(Program):
                 self.assertNotIn(steering, said.stdout + said.stderr)
         kept = json.loads(self.run_program("takeoff", job, "--json").stdout)
         self.assertEqual(kept["job"]["name"], name, "the document says what it said")
+        coloured = self.written("bad.json", lambda job: job["material"].update(colour="Slate\x1b[2J"))
+        mark = json.loads(self.run_program("takeoff", coloured, "--json").stdout)["pieces"][0]["mark"]
+        why = self.run_program("takeoff", coloured, "--why", mark).stdout
+        self.assertIn("Slate", why)
+        self.assertNotIn("\x1b", why)
 
     def test_breaches_of_the_schema(self):
         place = "bad.json/chains/0/runs/0"
