@@ -37,6 +37,7 @@ FieldApp::FieldApp(const Tablet& tablet, QObject* parent)
     connect(&delivery_, &DeliveryCheck::failed, this, &FieldApp::say);
     connect(this, &FieldApp::failed, this, &FieldApp::say);
     connect(&editor_, &JobEditor::jobChanged, &pause_, qOverload<>(&QTimer::start));
+    connect(&delivery_, &DeliveryCheck::changed, &pause_, qOverload<>(&QTimer::start));
     connect(&pause_, &QTimer::timeout, this,
             [this] { guarded(*this, [this] { tablet_.database().tidy(); }); });
     pause_.setSingleShot(true);

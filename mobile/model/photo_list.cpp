@@ -111,25 +111,25 @@ std::string PhotoList::taken(const Result<QByteArray>& photo)
 
 bool PhotoList::add(const QString& path)
 {
-    return addPhoto(photoFrom(path));
+    return addPhoto([&path] { return photoFrom(path); });
 }
 
 bool PhotoList::addSeen(const QImage& seen)
 {
-    return addPhoto(photoFrom(seen));
+    return addPhoto([&seen] { return photoFrom(seen); });
 }
 
 bool PhotoList::retake(int row, const QString& path)
 {
-    return retakePhoto(row, photoFrom(path));
+    return retakePhoto(row, [&path] { return photoFrom(path); });
 }
 
 bool PhotoList::retakeSeen(int row, const QImage& seen)
 {
-    return retakePhoto(row, photoFrom(seen));
+    return retakePhoto(row, [&seen] { return photoFrom(seen); });
 }
 
-bool PhotoList::addPhoto(const Result<QByteArray>& photo)
+bool PhotoList::addPhoto(const Source& photo)
 {
     if (!editor_.isOpen() || place_.empty())
         return false;
@@ -137,17 +137,17 @@ bool PhotoList::addPhoto(const Result<QByteArray>& photo)
         emit failed(tr("A job holds at most %1 photos.").arg(mostPhotos));
         return false;
     }
-    const std::string hash = taken(photo);
+    const std::string hash = taken(photo());
     return !hash.empty() && editor_.act("photo.add", tr("photo of %1").arg(of()), [&](site::Job& job) {
         job.photos.push_back({hash, place_, code_});
     });
 }
 
-bool PhotoList::retakePhoto(int row, const Result<QByteArray>& photo)
+bool PhotoList::retakePhoto(int row, const Source& photo)
 {
     if (row < 0 || row >= count())
         return false;
-    const std::string hash = taken(photo);
+    const std::string hash = taken(photo());
     return !hash.empty() && editor_.act("photo.retake", tr("photo of %1 taken again").arg(of()),
                                         [&](site::Job& job) { job.photos[indexOf(row)].sha256 = hash; });
 }

@@ -6,6 +6,7 @@
 #include <QImage>
 #include <QtQml/qqmlregistration.h>
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -57,8 +58,10 @@ signals:
 private:
     void show(std::string code, std::string place);
     void refresh();
-    bool addPhoto(const Result<QByteArray>& photo);
-    bool retakePhoto(int row, const Result<QByteArray>& photo);
+    /// Makes the photo to keep: asked for once it is sure that it may be kept.
+    using Source = std::function<Result<QByteArray>()>;
+    bool addPhoto(const Source& photo);
+    bool retakePhoto(int row, const Source& photo);
     /// Keeps the picture beside the database; its hash, empty if that failed.
     [[nodiscard]] std::string taken(const Result<QByteArray>& photo);
     /// Where the photo of a row stands among the job's.

@@ -1,6 +1,7 @@
 #include "model/read_back.h"
 
 #include "documents/describe_site.h"
+#include "model/row_changes.h"
 
 #include <algorithm>
 #include <cstddef>
@@ -24,16 +25,10 @@ bool sameAt(const site::Chain& before, std::size_t i, const site::Chain& now, st
 /// after them. It counts as closed if there is a corner after the last of them.
 site::Chain changedPart(const site::Chain& before, const site::Chain& now)
 {
-    const std::size_t shorter = std::min(before.runs.size(), now.runs.size());
-    std::size_t first = 0;
-    while (first < shorter && sameAt(before, first, now, first))
-        ++first;
-    std::size_t last = 0;
-    while (last < shorter - first &&
-           sameAt(before, before.runs.size() - 1 - last, now, now.runs.size() - 1 - last))
-        ++last;
-    const auto from = static_cast<std::ptrdiff_t>(first);
-    const auto to = static_cast<std::ptrdiff_t>(now.runs.size() - last);
+    const RowChanges changes =
+        rowChanges(before.runs.size(), now.runs.size(),
+                   [&](std::size_t i, std::size_t j) { return sameAt(before, i, now, j); });
+    const std::ptrdiff_t from = changes.first, to = from + changes.inserted;
     const auto corners = std::min(to, static_cast<std::ptrdiff_t>(now.corners.size()));
     site::Chain part{now.id, now.name, false, {}, {}, now.firstBearing, now.obstacle};
     part.runs.assign(now.runs.begin() + from, now.runs.begin() + to);

@@ -12,20 +12,28 @@ struct RowChanges {
     int inserted = 0;
 };
 
-/// `same`: two rows are of one thing, though what they say may differ. Rows that begin or end both lists
-/// stay.
+/// Of lists of `before` and `now` rows. `same`: the row of one index before and that of the other now are of
+/// one thing, though what they say may differ. Rows that begin or end both lists stay.
+template <class Same>
+[[nodiscard]] RowChanges rowChanges(std::size_t before, std::size_t now, Same same)
+{
+    const std::size_t shorter = std::min(before, now);
+    std::size_t first = 0;
+    while (first < shorter && same(first, first))
+        ++first;
+    std::size_t last = 0;
+    while (last < shorter - first && same(before - 1 - last, now - 1 - last))
+        ++last;
+    return {static_cast<int>(first), static_cast<int>(before - first - last),
+            static_cast<int>(now - first - last)};
+}
+
+/// The same of two lists themselves.
 template <class Rows, class Same>
 [[nodiscard]] RowChanges rowChanges(const Rows& before, const Rows& now, Same same)
 {
-    const std::size_t shorter = std::min(before.size(), now.size());
-    std::size_t first = 0;
-    while (first < shorter && same(before[first], now[first]))
-        ++first;
-    std::size_t last = 0;
-    while (last < shorter - first && same(before[before.size() - 1 - last], now[now.size() - 1 - last]))
-        ++last;
-    return {static_cast<int>(first), static_cast<int>(before.size() - first - last),
-            static_cast<int>(now.size() - first - last)};
+    return rowChanges(before.size(), now.size(),
+                      [&](std::size_t i, std::size_t j) { return same(before[i], now[j]); });
 }
 
 } // namespace lapwright::field

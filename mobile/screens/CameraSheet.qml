@@ -15,6 +15,8 @@ Rectangle {
     /// It looks by itself, again and again, for something to read.
     property bool reads: false
     property bool looking: false
+    /// Of the longer side of what is taken, pixels.
+    readonly property int mostGrain: 1600
     readonly property Viewfinder finder: camera.item as Viewfinder
     readonly property bool there: finder ? finder.there : false
 
@@ -25,11 +27,13 @@ Rectangle {
     function look() {
         if (looking || !finder || !finder.seeing)
             return;
+        // No photo is kept larger, and a code is read as well.
+        const part = Math.min(1, mostGrain / Math.max(finder.grain.width, finder.grain.height, 1));
         looking = finder.picture.grabToImage(result => {
             sheet.looking = false;
             if (sheet.visible)
                 sheet.seen(result.image);
-        }, finder.grain);
+        }, Qt.size(finder.grain.width * part, finder.grain.height * part));
     }
 
     color: Theme.ground

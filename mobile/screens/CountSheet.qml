@@ -14,14 +14,19 @@ ColumnLayout {
     signal done
 
     function count(found: int) {
-        if (delivery.count(found, many, note.text)) {
-            note.text = "";
-            many = 1;
+        if (delivery.count(found, many, note.text))
             done();
-        }
     }
 
     spacing: Theme.gap
+
+    Connections {
+        target: sheet.delivery
+        function onPlaceChanged() { // what was said of one piece is not said of the next
+            sheet.many = 1;
+            note.text = "";
+        }
+    }
 
     Item {
         readonly property real besideClose: close.visible ? close.width + Theme.gap : 0

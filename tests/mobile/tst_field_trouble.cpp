@@ -45,6 +45,7 @@ private slots:
     void aChangedOrderSaysWhatChanged();
     void aJobComesFromAnotherTablet();
     void twoTabletsCountOneLoad();
+    void whatIsSaidOfOnePieceIsNotSaidOfTheNext();
     void cleanup();
 };
 
@@ -169,6 +170,17 @@ void FieldTrouble::aJobComesFromAnotherTablet()
     QCOMPARE(second.app.editor()->name(), "Alder (from another tablet)");
     QVERIFY(second.tapAll({"Jobs", "Alder, *"}));
     QCOMPARE(second.app.editor()->job().chains[0].runs[0].lengths[0].entered, std::string("41'"));
+}
+
+void FieldTrouble::whatIsSaidOfOnePieceIsNotSaidOfTheNext()
+{
+    Hand hand;
+    QVERIFY(storage::writeDocument(hand.folder.filePath("truck.json").toStdString(),
+                                   documents::writeLoad({twoBundles(), {}}))
+                .ok());
+    QVERIFY(hand.tapAll({"Delivery*", "Open a load list", "truck.json*", "E2.1*", "One more",
+                         "Put the piece down uncounted", "E1.1*", "Came"}));
+    QCOMPARE(hand.app.delivery()->received(), 1);
 }
 
 void FieldTrouble::twoTabletsCountOneLoad()
