@@ -39,6 +39,14 @@ RowLayout {
             }
         }
 
+        Words {
+            visible: !editor.asText && editor.draft.form.stale
+            text: qsTr("The text is no document yet. Mend it there; then its fields can be filled in again.")
+            color: Theme.blocks
+            wrapMode: Text.Wrap
+            Layout.fillWidth: true
+        }
+
         DraftFields {
             visible: !editor.asText
             form: editor.draft.form

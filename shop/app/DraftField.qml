@@ -26,6 +26,7 @@ Item {
     signal takenOut
 
     implicitHeight: loader.implicitHeight
+    opacity: enabled ? 1 : 0.55
 
     Loader {
         id: loader
@@ -122,7 +123,7 @@ Item {
             reading: field.help
             keepsLine: false
             onEdited: field.filled(text)
-            onLeftField: if (field.trouble === "") showValue()
+            onLeftField: showValue()
             Component.onCompleted: showValue()
 
             Connections {

@@ -9,6 +9,7 @@ ListView {
 
     required property DraftForm form
 
+    objectName: "fields"
     model: form
     clip: true
     boundsBehavior: Flickable.StopAtBounds
@@ -21,6 +22,7 @@ ListView {
 
     delegate: DraftField {
         width: ListView.view.width - Theme.space
+        enabled: !list.form.stale
         onFilled: entered => list.form.fill(index, entered)
         onAdded: list.form.add(index)
         onTakenOut: list.form.takeOut(index)

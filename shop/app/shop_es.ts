@@ -256,6 +256,10 @@
         <source>Text</source>
         <translation>Texto</translation>
     </message>
+    <message>
+        <source>The text is no document yet. Mend it there; then its fields can be filled in again.</source>
+        <translation>El texto todavía no es un documento. Corríjalo allí; después se podrán volver a llenar sus campos.</translation>
+    </message>
 </context>
 <context>
     <name>DraftField</name>

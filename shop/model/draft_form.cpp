@@ -5,6 +5,7 @@
 #include "text.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace lapwright::model {
@@ -36,6 +37,26 @@ QString pointerOf(const Error& error)
         return shown(error.place);
     return shown(error.place + '/' +
                  error.found.substr(missing.size(), error.found.size() - missing.size() - 1));
+}
+
+/// The field of that pointer; nullptr if there is none.
+const FormField* fieldAt(const std::vector<FormField>& fields, const QString& pointer)
+{
+    const std::string sought = pointer.toStdString();
+    const auto found = std::find_if(fields.begin(), fields.end(),
+                                    [&](const FormField& field) { return field.pointer == sought; });
+    return found == fields.end() ? nullptr : &*found;
+}
+
+/// Whether a pointer leads to that part or item or into it, or to one behind it that takes its number.
+bool movesWith(const QString& pointer, const FormField& heading)
+{
+    const QString part = shown(heading.pointer);
+    if (pointer == part || pointer.startsWith(part + u'/'))
+        return true;
+    const QString list = part.section(u'/', 0, -2) + u'/';
+    return heading.kind == FormField::Kind::Item && pointer.startsWith(list) &&
+           pointer.mid(list.size()).section(u'/', 0, 0).toInt() > part.mid(list.size()).toInt();
 }
 
 QStringList listOf(const std::vector<std::string>& texts)
@@ -96,6 +117,8 @@ QHash<int, QByteArray> DraftForm::roleNames() const
 
 QString DraftForm::valueOf(const FormField& field) const
 {
+    if (const auto typed = unread_.find(shown(field.pointer)); typed != unread_.end())
+        return typed->entered;
     if (!field.length || style_.unit == LengthUnit::Millimetres)
         return shown(field.text);
     // What was made in millimetres is no fraction of an inch.
@@ -107,31 +130,69 @@ QString DraftForm::valueOf(const FormField& field) const
 QString DraftForm::troubleOf(const FormField& field) const
 {
     const QString pointer = shown(field.pointer);
-    return unread_.contains(pointer) ? unread_[pointer] : wrong_.value(pointer);
+    const auto typed = unread_.find(pointer);
+    return typed != unread_.end() ? typed->why : wrong_.value(pointer);
 }
 
 void DraftForm::show(const std::string& schemaFile, const QString& document, const Style& style)
 {
     const std::string text = document.toStdString();
-    if (text == document_ && schemaFile == schemaFile_ && style.unit == style_.unit)
-        return;
+    const bool otherUnits = style.unit != style_.unit;
+    if (text == document_ && schemaFile == schemaFile_ && !otherUnits)
+        return setStale(false);
     auto fields = documents::formOf(schemaFile, text);
-    if (!fields.ok())
+    setStale(!fields.ok());
+    if (stale_)
         return;
     document_ = text;
     schemaFile_ = schemaFile;
     style_ = style;
     put(*std::move(fields));
+    if (otherUnits)
+        showAgain(0, count() - 1);
+}
+
+void DraftForm::setStale(bool stale)
+{
+    if (stale == std::exchange(stale_, stale))
+        return;
+    emit staleChanged();
 }
 
 void DraftForm::dropUnread()
 {
-    unread_.clear();
     wrong_.clear();
+    forget([](const QString&) { return true; });
+}
+
+template <class IsMeant>
+void DraftForm::forget(const IsMeant& isMeant)
+{
+    bool forgot = false;
+    for (auto typed = unread_.begin(); typed != unread_.end();) {
+        const bool meant = isMeant(typed.key());
+        typed = meant ? unread_.erase(typed) : std::next(typed);
+        forgot = forgot || meant;
+    }
+    if (!forgot)
+        return;
+    showAgain(0, count() - 1);
+    emit unreadChanged();
+}
+
+void DraftForm::showAgain(int first, int last)
+{
+    if (first <= last)
+        emit dataChanged(index(first), index(last), {ValueRole, UnitRole, TroubleRole});
 }
 
 void DraftForm::put(std::vector<FormField> fields)
 {
+    // Where the document says something else now, that is meant.
+    forget([&](const QString& pointer) {
+        const FormField *before = fieldAt(fields_, pointer), *after = fieldAt(fields, pointer);
+        return before == nullptr || after == nullptr || before->text != after->text;
+    });
     const auto [oldBegin, newBegin] =
         std::mismatch(fields_.begin(), fields_.end(), fields.begin(), fields.end(), sameField);
     const auto first = static_cast<int>(oldBegin - fields_.begin());
@@ -163,8 +224,7 @@ void DraftForm::setErrors(const std::vector<Error>& errors)
     wrong_.clear();
     for (const Error& error : errors)
         wrong_.insert(pointerOf(error), inWords(error));
-    if (count() > 0)
-        emit dataChanged(index(0), index(count() - 1), {TroubleRole});
+    showAgain(0, count() - 1);
 }
 
 Result<std::string> DraftForm::filled(const FormField& field, const QString& entered) const
@@ -189,25 +249,24 @@ QString DraftForm::unread() const
 
 void DraftForm::fill(int row, const QString& entered)
 {
-    if (!holds(row))
+    if (!takes(row))
         return;
     const FormField field = fields_[static_cast<std::size_t>(row)];
     const auto document = filled(field, entered);
-    const QString pointer = shown(field.pointer);
-    const QString before = troubleOf(field);
-    if (document.ok())
-        unread_.remove(pointer);
-    else
-        unread_[pointer] = inWords(document.errors().front());
-    if (troubleOf(field) != before)
-        emit dataChanged(index(row), index(row), {TroubleRole});
+    const bool wasUnread = unread_.remove(shown(field.pointer)) > 0;
+    if (!document.ok())
+        unread_[shown(field.pointer)] = {entered, inWords(document.errors().front())};
+    if (wasUnread || !document.ok()) {
+        showAgain(row, row);
+        emit unreadChanged();
+    }
     if (document.ok())
         emit written(shown(*document));
 }
 
 void DraftForm::add(int row)
 {
-    if (!holds(row))
+    if (!takes(row))
         return;
     const auto document = documents::withMore(schemaFile_, document_, fields_[static_cast<std::size_t>(row)]);
     if (document.ok())
@@ -216,12 +275,14 @@ void DraftForm::add(int row)
 
 void DraftForm::takeOut(int row)
 {
-    if (!holds(row))
+    if (!takes(row))
         return;
-    const auto document = documents::without(document_, fields_[static_cast<std::size_t>(row)]);
-    unread_.clear(); // what stood behind it has other places now
-    if (document.ok())
-        emit written(shown(*document));
+    const FormField heading = fields_[static_cast<std::size_t>(row)];
+    const auto document = documents::without(document_, heading);
+    if (!document.ok())
+        return;
+    forget([&](const QString& pointer) { return movesWith(pointer, heading); });
+    emit written(shown(*document));
 }
 
 } // namespace lapwright::model

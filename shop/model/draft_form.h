@@ -15,12 +15,15 @@
 namespace lapwright::model {
 
 /// A document of the reference data as fields to fill in, as its schema describes it. Each change is written
-/// into the document at once; what cannot be read stays in its field and says why.
+/// into the document at once; what cannot be read stays in its field as it was typed and says why.
 class DraftForm : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by its draft")
     Q_PROPERTY(int count READ count NOTIFY countChanged FINAL)
+    /// The document's text is none now: the fields are those it had, and nothing is filled in until it is one
+    /// again.
+    Q_PROPERTY(bool stale READ stale NOTIFY staleChanged FINAL)
 
 public:
     enum Role {
@@ -47,15 +50,16 @@ public:
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     [[nodiscard]] int count() const { return static_cast<int>(fields_.size()); }
 
-    /// Another document, and how its reader writes lengths. A text that is no document leaves the form as it
-    /// is.
+    [[nodiscard]] bool stale() const { return stale_; }
+
+    /// Another document, and how its reader writes lengths. A text that is no document makes the form stale.
     void show(const std::string& schemaFile, const QString& document, const Style& style);
     /// Nobody asks any more for what could not be read.
     void dropUnread();
     /// What is wrong with the document, said at the fields it concerns.
     void setErrors(const std::vector<Error>& errors);
 
-    /// Why what stands in a field is not in the document; empty: everything is.
+    /// The first field whose content is not in the document, and why; empty: everything is.
     [[nodiscard]] QString unread() const;
 
     /// What a person types into a field.
@@ -66,22 +70,37 @@ public:
 
 signals:
     void countChanged();
+    void staleChanged();
+    void unreadChanged();
     /// The document as it says now.
     void written(const QString& document);
 
 private:
-    [[nodiscard]] bool holds(int row) const { return row >= 0 && row < count(); }
+    /// What is typed into a field that takes no such thing.
+    struct Unread {
+        QString entered;
+        QString why;
+    };
+
+    /// Whether that field can be filled in now.
+    [[nodiscard]] bool takes(int row) const { return !stale_ && row >= 0 && row < count(); }
     [[nodiscard]] QString valueOf(const documents::FormField& field) const;
     [[nodiscard]] QString troubleOf(const documents::FormField& field) const;
     [[nodiscard]] Result<std::string> filled(const documents::FormField& field, const QString& entered) const;
     void put(std::vector<documents::FormField> fields);
+    void setStale(bool stale);
+    /// Of the fields that `isMeant` says yes to.
+    template <class IsMeant>
+    void forget(const IsMeant& isMeant);
+    void showAgain(int first, int last);
 
     std::string schemaFile_;
     std::string document_;
     Style style_;
     std::vector<documents::FormField> fields_;
-    QHash<QString, QString> unread_; ///< why what is typed cannot be read, by pointer
-    QHash<QString, QString> wrong_;  ///< what the document's check says, by pointer
+    bool stale_ = false;
+    QHash<QString, Unread> unread_; ///< by pointer
+    QHash<QString, QString> wrong_; ///< what the document's check says, by pointer
 };
 
 } // namespace lapwright::model

@@ -69,10 +69,18 @@ LibraryDraft::LibraryDraft(Shop& shop) : QObject(&shop), shop_(shop)
     pause_.setInterval(pauseOfTyping);
     connect(&pause_, &QTimer::timeout, this, &LibraryDraft::judge);
     connect(&form_, &DraftForm::written, this, &LibraryDraft::setText);
+    connect(&form_, &DraftForm::unreadChanged, this, &LibraryDraft::judged);
     connect(shop.preferences(), &Preferences::changed, this, [this] {
         if (open_)
             showForm(); // perhaps in other units
     });
+}
+
+QString LibraryDraft::trouble() const
+{
+    QStringList lines = {form_.unread(), trouble_};
+    lines.removeAll(QString());
+    return lines.join(u'\n');
 }
 
 void LibraryDraft::begin(Kind kind, const QString& title, const QString& text)

@@ -28,7 +28,7 @@ class LibraryDraft : public QObject {
     Q_PROPERTY(QString text READ text WRITE setText NOTIFY textChanged FINAL)
     /// The same as fields to fill in.
     Q_PROPERTY(lapwright::model::DraftForm* form READ form CONSTANT FINAL)
-    /// What is wrong with it, first things first; empty: it holds.
+    /// What is wrong with it, what a field does not take first; empty: it holds.
     Q_PROPERTY(QString trouble READ trouble NOTIFY judged FINAL)
     /// What it draws; the last that held where it does not.
     Q_PROPERTY(lapwright::look::Picture picture READ picture NOTIFY judged FINAL)
@@ -44,7 +44,7 @@ public:
     [[nodiscard]] QString text() const { return text_; }
     void setText(const QString& text);
     [[nodiscard]] DraftForm* form() { return &form_; }
-    [[nodiscard]] QString trouble() const { return trouble_; }
+    [[nodiscard]] QString trouble() const;
     [[nodiscard]] look::Picture picture() const { return picture_; }
 
     /// What a person changes from now on.
@@ -76,7 +76,7 @@ private:
     Kind kind_ = Kind::Machine;
     QString title_;
     QString text_;
-    QString trouble_;
+    QString trouble_; ///< with the text
     look::Picture picture_;
     DraftForm form_;
     QTimer pause_; ///< between the last key and the judgement

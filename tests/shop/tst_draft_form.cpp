@@ -4,6 +4,10 @@
 #include "shop_bench.h"
 
 #include <QAbstractItemModelTester>
+#include <QJsonDocument>
+#include <QJsonObject>
+
+#include <algorithm>
 
 using namespace lapwright;
 using namespace lapwright::tests;
@@ -40,6 +44,15 @@ struct Open {
         return form->data(form->index(row), role).toString();
     }
 };
+
+/// How many of its fields a list shows: those that have a label.
+qsizetype shownIn(const QQuickItem* list)
+{
+    const auto items = list->property("contentItem").value<QQuickItem*>()->childItems();
+    return std::count_if(items.begin(), items.end(), [](const QQuickItem* item) {
+        return item->isVisible() && item->height() > 0 && !item->property("label").toString().isEmpty();
+    });
+}
 
 } // namespace
 
@@ -129,6 +142,89 @@ private slots:
         QCOMPARE(at.form->count(), rows);
     }
 
+    void noFieldWritesOverATextThatIsNoDocument()
+    {
+        const Open at(model::LibraryDraft::Kind::Trim, "eave-drip-edge-square-cut");
+        const QString whole = at.draft->text(), broken = whole.left(whole.size() / 2) + "typed with care";
+        QVERIFY(!at.form->stale());
+        at.draft->setText(broken);
+        QVERIFY(at.form->stale());
+        at.form->fill(at.row("What it is called"), "Another name");
+        at.form->add(at.row("Legs"));
+        at.form->takeOut(at.row("3"));
+        QCOMPARE(at.draft->text(), broken);
+        // Mended to what it was, it can be filled in again.
+        at.draft->setText(whole);
+        QVERIFY(!at.form->stale());
+        at.form->add(at.row("Legs"));
+        QVERIFY(at.draft->text() != whole);
+    }
+
+    void whatWasTypedIsStillThereWhenTheFieldComesBack()
+    {
+        const Open at;
+        const int length = at.row("Bending length");
+        const QString before = at.is(length, DraftForm::ValueRole);
+        QVERIFY(at.draft->trouble().isEmpty());
+        QSignalSpy judged(at.draft, &model::LibraryDraft::judged);
+        at.form->fill(length, "ten feet or so");
+        QCOMPARE(at.is(length, DraftForm::ValueRole), QString("ten feet or so"));
+        QVERIFY2(at.draft->trouble().contains("Bending length"), qPrintable(at.draft->trouble()));
+        QCOMPARE(judged.size(), 1);
+        at.form->fill(length, before);
+        QCOMPARE(at.is(length, DraftForm::ValueRole), before);
+        QVERIFY2(at.draft->trouble().isEmpty(), qPrintable(at.draft->trouble()));
+        QCOMPARE(judged.size(), 2);
+    }
+
+    void theTextMayMendWhatAFieldCouldNotRead()
+    {
+        const Open at;
+        at.form->fill(at.row("Bending length"), "ten feet or so");
+        at.form->fill(at.row("Clamp opening"), "a hand wide");
+        QJsonObject machine = QJsonDocument::fromJson(at.draft->text().toUtf8()).object();
+        machine["bending_length_mm"] = 3000.0;
+        at.draft->setText(QString::fromUtf8(QJsonDocument(machine).toJson()));
+        QVERIFY(at.is(at.row("Bending length"), DraftForm::TroubleRole).isEmpty());
+        QCOMPARE(at.is(at.row("Clamp opening"), DraftForm::ValueRole), QString("a hand wide"));
+        QVERIFY(!at.draft->keep());
+        machine["clamp_opening_mm"] = 120.0;
+        at.draft->setText(QString::fromUtf8(QJsonDocument(machine).toJson()));
+        QVERIFY2(at.draft->keep(), qPrintable(at.shop->message()));
+    }
+
+    void anItemTakenOutForgetsWhatCouldNotBeReadOfItAlone()
+    {
+        const Open at(model::LibraryDraft::Kind::Trim, "eave-drip-edge-square-cut");
+        const int atLeg = at.row("3  Kick");
+        QVERIFY(atLeg >= 0);
+        const auto numberBehind = [&](int row) {
+            while (at.is(row, DraftForm::LabelRole) != "Millimetres")
+                ++row;
+            return row;
+        };
+        const int first = numberBehind(at.row("Legs")), kick = numberBehind(atLeg);
+        at.form->fill(first, "some");
+        at.form->fill(kick, "a little");
+        QCOMPARE(at.is(kick, DraftForm::ValueRole), QString("a little"));
+        QSignalSpy changed(at.form, &DraftForm::dataChanged);
+        at.form->takeOut(atLeg);
+        QCOMPARE(at.is(first, DraftForm::ValueRole), QString("some"));
+        QVERIFY2(at.draft->trouble().contains("Millimetres"), qPrintable(at.draft->trouble()));
+        QVERIFY(!changed.isEmpty());
+        at.form->fill(first, "50");
+        QVERIFY2(at.form->unread().isEmpty(), qPrintable(at.form->unread()));
+    }
+
+    void otherUnitsAreSeenInEveryField()
+    {
+        const Open at;
+        QSignalSpy changed(at.form, &DraftForm::dataChanged);
+        at.shop->preferences()->setMillimetres(true);
+        QVERIFY(!changed.isEmpty());
+        QVERIFY(!at.is(at.row("Bending length"), DraftForm::ValueRole).contains('\''));
+    }
+
     void theFieldsShowOnTheScreen()
     {
         QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
@@ -144,8 +240,9 @@ private slots:
             shop->reference()->setKind(static_cast<int>(kind));
             shop->reference()->edit();
             QVERIFY(shop->reference()->draft()->open());
-            QTRY_VERIFY(named(window->contentItem(), "Fields") != nullptr ||
-                        shop->reference()->draft()->form()->count() > 0);
+            QTRY_VERIFY(named(window->contentItem(), "fields") != nullptr);
+            const QQuickItem* fields = named(window->contentItem(), "fields");
+            QTRY_VERIFY(shownIn(fields) > 1);
             window->grabWindow();
             shop->reference()->draft()->leave();
             QTest::qWait(1); // the fields leave the screen
