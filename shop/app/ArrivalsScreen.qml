@@ -158,6 +158,9 @@ ScreenFrame {
                 RowsList {
                     id: marks
 
+                    readonly property string order: screen.desk.current
+
+                    onOrderChanged: current = ""
                     name: qsTr("Pieces")
                     model: detail.preview.pieces
                     onChosen: id => current = id
@@ -166,7 +169,8 @@ ScreenFrame {
                 }
 
                 ActionButton {
-                    visible: !screen.desk.currentWaits && marks.model.indexOf(marks.current) >= 0
+                    objectName: "markLabel"
+                    visible: !screen.desk.currentWaits && marks.current !== ""
                     text: qsTr("Print the label of %1").arg(marks.current)
                     sign: "orders"
                     Layout.alignment: Qt.AlignRight

@@ -118,6 +118,9 @@ ScreenFrame {
         RowsList {
             id: bundles
 
+            readonly property string load: screen.desk.current
+
+            onLoadChanged: current = ""
             name: qsTr("Bundles of the load")
             model: screen.desk.bundles
             onChosen: id => current = id
@@ -128,7 +131,8 @@ ScreenFrame {
         }
 
         ActionButton {
-            visible: bundles.model.indexOf(bundles.current) >= 0
+            objectName: "bundleLabel"
+            visible: bundles.current !== ""
             text: qsTr("Print the label of this bundle")
             sign: "orders"
             Layout.alignment: Qt.AlignRight

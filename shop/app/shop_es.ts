@@ -1922,6 +1922,10 @@
         <source>Remnant %1 is not on the shelf any more</source>
         <translation>El retazo %1 ya no está en el estante</translation>
     </message>
+    <message>
+        <source>This bundle is not on this load</source>
+        <translation>Este atado no está en esta carga</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::model::PlanWorker</name>

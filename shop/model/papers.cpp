@@ -237,6 +237,8 @@ void Papers::printBundle(const QString& load, const QString& bundle, const QUrl&
         for (std::size_t at = made.bundles.size(); at-- > 0;)
             if (shown(schedule::blankKey(made.bundles[at].order, made.bundles[at].label)) != bundle)
                 labels.erase(labels.begin() + static_cast<std::ptrdiff_t>(at));
+        if (labels.empty())
+            return shop_.tellTrouble(tr("This bundle is not on this load"));
         write(folder, {labelsOf("bundle-label", "Bundle label", labels, now.paper)});
     });
 }

@@ -124,6 +124,43 @@ private slots:
         QVERIFY2(bundle.contains(QString("label 2 of %1").arg(bundles->count())), qPrintable(bundle));
     }
 
+    void aLabelOfWhatIsNotThereIsSaidAndNotWritten()
+    {
+        const Desk desk("hollin");
+        Shop* shop = desk.shop.get();
+        plan(*shop);
+        cutEverything(*shop);
+        shop->folding()->setActive(true);
+        shop->loads()->setActive(true);
+        shop->folding()->lotFolded();
+        shop->loads()->makeLoad("truck 1");
+        const QString first = shop->loads()->current(), bundle = shop->loads()->bundles()->idAt(0);
+        shop->papers()->printBundle(first, bundle + "?", desk.out());
+        QVERIFY(shop->trouble());
+        QVERIFY(QDir(desk.papers.path()).isEmpty());
+
+        foldEverything(*shop);
+        shop->loads()->makeLoad("truck 2");
+        const QString second = shop->loads()->current();
+        QVERIFY(second != first);
+        QQmlApplicationEngine engine;
+        QQuickWindow* window = windowOf(*shop, engine);
+        QVERIFY(window != nullptr);
+        // What was chosen of one load or order is not what is chosen of the next.
+        QTest::keyClick(window, Qt::Key_6, Qt::ControlModifier);
+        QTRY_VERIFY(named(window->contentItem(), "bundleLabel") != nullptr);
+        QQuickItem* button = named(window->contentItem(), "bundleLabel");
+        QQuickItem* bundles = named(window->contentItem(), "Bundles of the load");
+        QVERIFY(!button->property("visible").toBool());
+        QVERIFY(QMetaObject::invokeMethod(bundles, "chosen", Q_ARG(QString, shop->loads()->bundles()->idAt(0))));
+        QVERIFY(button->property("visible").toBool());
+        shop->loads()->noteChange();
+        QVERIFY(button->property("visible").toBool());
+        shop->loads()->setCurrent(first);
+        QVERIFY(!button->property("visible").toBool());
+        QCOMPARE(bundles->property("current").toString(), QString());
+    }
+
     void whatASheetLeavesIsLabelledAtTheShear()
     {
         const Desk desk("larkfield");
