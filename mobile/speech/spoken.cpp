@@ -81,12 +81,12 @@ bool isEnglish()
     return language == QLocale::English || language == QLocale::C;
 }
 
+} // namespace
+
 std::string spokenWhole(const std::string& text)
 {
-    return translation(text).value_or(text);
+    return isEnglish() || text.empty() ? text : translation(text).value_or(text);
 }
-
-} // namespace
 
 std::string spoken(const std::string& text)
 {

@@ -12,6 +12,9 @@ namespace lapwright {
 /// The text whole, or, where the core put it together, part by part: "chain front, run E3".
 [[nodiscard]] std::string spoken(const std::string& text);
 
+/// The text whole, or as it is: what people may have written themselves is never put together from parts.
+[[nodiscard]] std::string spokenWhole(const std::string& text);
+
 /// The sentence, the names among its values (kinds of runs, labels of legs) and its slopes, 6 in 12. What
 /// people wrote themselves stays.
 [[nodiscard]] Phrase spoken(Phrase phrase);

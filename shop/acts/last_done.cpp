@@ -31,20 +31,16 @@ std::string workOf(const PieceEvent& event)
     return {};
 }
 
-std::string inWords(const std::string& work, const storage::Stamp& stamp)
-{
-    return work + " " + onTheWall(stamp.at) + (stamp.person.empty() ? "" : " by " + stamp.person) +
-           (stamp.station.empty() ? "" : ", " + stamp.station);
-}
-
 } // namespace
 
-std::map<std::string, std::string> lastDone(const storage::Database& database, const std::string& order)
+std::map<std::string, Done> lastDone(const storage::Database& database, const std::string& order)
 {
-    std::map<std::string, std::string> done;
+    std::map<std::string, Done> done;
     for (const storage::EventRow& row : storage::listEvents(database, order, {}, {{}, mostEvents}).rows)
         if (const std::string work = workOf(row.event.event); !work.empty())
-            done.emplace(row.event.mark, inWords(work, row.stamp)); // the latest comes first
+            // The latest comes first.
+            done.try_emplace(row.event.mark,
+                             Done{work, onTheWall(row.stamp.at), row.stamp.person, row.stamp.station});
     return done;
 }
 

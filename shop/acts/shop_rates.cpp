@@ -62,7 +62,7 @@ std::string chargesInWords(const schedule::CostRates& rates)
     addTime(words, "For a bend", rates.labour.secondsPerBend);
     if (rates.taxHundredths > 0)
         words += "Tax: " + percentOf(rates.taxHundredths) + "\n";
-    return words + rates.note;
+    return words;
 }
 
 } // namespace lapwright::acts

@@ -23,7 +23,7 @@ using RatesDocument = documents::Document<schedule::CostRates>;
 
 /// "4.10 USD a kilogram", "28.90 USD a square metre".
 [[nodiscard]] std::string priceInWords(const schedule::MaterialRate& rate, const std::string& currency);
-/// Waste, labour and tax, one thing a line.
+/// Waste, labour and tax, one thing a line; without what the shop notes itself.
 [[nodiscard]] std::string chargesInWords(const schedule::CostRates& rates);
 
 } // namespace lapwright::acts

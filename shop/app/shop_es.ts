@@ -235,6 +235,13 @@
     </message>
 </context>
 <context>
+    <name>Done</name>
+    <message>
+        <source>%1 by %2</source>
+        <translation>%1 por %2</translation>
+    </message>
+</context>
+<context>
     <name>DraftEditor</name>
     <message>
         <source>It holds</source>

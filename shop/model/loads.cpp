@@ -5,6 +5,7 @@
 #include "acts/receipts.h"
 #include "acts/words.h"
 #include "documents/shop.h"
+#include "done_words.h"
 #include "schedule/batch.h"
 #include "shop.h"
 #include "storage/document_file.h"
@@ -47,12 +48,12 @@ public:
         if (orders_.count(order) == 0)
             orders_[order] = acts::lastDone(database_, order);
         const auto found = orders_[order].find(mark);
-        return found == orders_[order].end() ? QString() : QStringLiteral(" · ") + shown(found->second);
+        return found == orders_[order].end() ? QString() : behind(found->second);
     }
 
 private:
     const storage::Database& database_;
-    std::map<std::string, std::map<std::string, std::string>> orders_;
+    std::map<std::string, std::map<std::string, acts::Done>> orders_;
 };
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "order_preview.h"
 
 #include "acts/words.h"
+#include "done_words.h"
 #include "drawing/plan_picture.h"
 #include "drawing/profile_picture.h"
 #include "pieces/summary.h"
@@ -71,7 +72,7 @@ void OrderPreview::clear()
 }
 
 void OrderPreview::show(pieces::Order order, const rules::Findings& told,
-                        const std::map<std::string, std::string>& done)
+                        const std::map<std::string, acts::Done>& done)
 {
     const bool same = order.id == order_.id;
     order_ = std::move(order);
@@ -99,7 +100,7 @@ void OrderPreview::show(pieces::Order order, const rules::Findings& told,
             said(profile.profile.name) +
             (piece.hand == pieces::Hand::None ? QString() : QStringLiteral(", ") + handOf(piece.hand));
         if (const auto last = done.find(piece.mark); last != done.end())
-            row.detail += QStringLiteral(" · ") + shown(last->second);
+            row.detail += behind(last->second);
         row.trailing = shown(write(piece.length, style));
         row.trailingDetail = counted(piece.count, "piece");
         pieces.append(row);

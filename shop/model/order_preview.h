@@ -1,5 +1,6 @@
 #pragma once
 
+#include "acts/last_done.h"
 #include "measure/writing.h"
 #include "picture.h"
 #include "pieces/order.h"
@@ -38,9 +39,9 @@ public:
 
     void clear();
     /// `told` stands before the order's own findings: differences, reasons why it waits.
-    /// `done` is what was done last to each mark, in words.
+    /// `done` is what was done last to each mark.
     void show(pieces::Order order, const rules::Findings& told,
-              const std::map<std::string, std::string>& done = {});
+              const std::map<std::string, acts::Done>& done = {});
 
     [[nodiscard]] bool empty() const { return order_.id.empty(); }
     [[nodiscard]] QString title() const;

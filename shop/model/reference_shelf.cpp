@@ -78,7 +78,7 @@ void ReferenceShelf::listMachines()
     for (const fold::Machine& machine : known_) {
         Row row;
         row.id = shown(machine->id);
-        row.title = said(machine->name);
+        row.title = saidWhole(machine->name);
         row.detail = (machine->downFolding ? tr("folds up and down, %1") : tr("folds up, %1"))
                          .arg(shown(write(machine->bendingLength, shop().style())));
         rows.append(row);
@@ -92,7 +92,7 @@ void ReferenceShelf::listTrims()
     for (const auto& [id, trim] : shop().catalogue().trims) {
         Row row;
         row.id = shown(id);
-        row.title = said(trim.name);
+        row.title = saidWhole(trim.name);
         row.detail = counted(static_cast<std::int64_t>(trim.legs.size()), "leg");
         rows.append(row);
     }
@@ -105,7 +105,7 @@ void ReferenceShelf::listRuleSets()
     for (const auto& [id, set] : shop().catalogue().ruleSets) {
         Row row;
         row.id = shown(id);
-        row.title = said(set.name);
+        row.title = saidWhole(set.name);
         row.detail = shown(set.edition) + QStringLiteral(", ") +
                      counted(static_cast<std::int64_t>(set.clauses.size()), "clause");
         rows.append(row);
@@ -123,7 +123,7 @@ void ReferenceShelf::listFloor()
         for (const schedule::FloorMachine& machine : floor->value.machines) {
             Row row;
             row.id = shown(machine.id);
-            row.title = said(machine.name);
+            row.title = saidWhole(machine.name);
             row.detail = said(acts::hoursInWords(machine.hours.value_or(floor->value.hours)));
             row.also = said(acts::ratesInWords(floor->value, machine));
             rows.append(row);
@@ -143,8 +143,8 @@ void ReferenceShelf::listRates()
             row.id = QString::number(rows.size());
             row.title = shop().describe({rate.metal, rate.gauge, rate.colour.value_or("")});
             row.detail = rate.colour ? QString() : tr("every colour without a rate of its own");
-            row.trailing = shown(acts::priceInWords(rate, (*rates)->value.currency));
-            row.also = shown(acts::chargesInWords((*rates)->value));
+            row.trailing = said(acts::priceInWords(rate, (*rates)->value.currency));
+            row.also = said(acts::chargesInWords((*rates)->value)) + shown((*rates)->value.note);
             rows.append(row);
         }
     rates_.setRows(rows);
@@ -158,7 +158,7 @@ void ReferenceShelf::showRules()
         for (const rules::Clause& clause : set->second.clauses) {
             Row row;
             row.id = QString::number(rows.size());
-            row.title = said(clause.statement);
+            row.title = saidWhole(clause.statement);
             row.detail = shown(clause.source);
             row.trailing = shown(clause.number);
             row.trailingDetail = shown(clause.edition);
@@ -178,14 +178,14 @@ void ReferenceShelf::show()
         showRules();
     for (const fold::Machine& machine : known_)
         if (kind_ == Kind::Machine && shown(machine->id) == current()) {
-            note_ = shown(machine->note);
+            note_ = saidWhole(machine->note);
             drawing::MachinePicture picture;
             picture.style = shop().style();
             picture_ = look::Picture(drawing::machinePicture(machine, picture));
         }
     const auto trim = shop().catalogue().trims.find(current().toStdString());
     if (kind_ == Kind::Trim && trim != shop().catalogue().trims.end()) {
-        note_ = said(trim->second.note);
+        note_ = saidWhole(trim->second.note);
         if (auto drawn = drawExample(trim->second, shop().style()))
             picture_ = look::Picture(*std::move(drawn));
     }

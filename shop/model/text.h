@@ -26,6 +26,13 @@ namespace lapwright::model {
     return shown(spoken(std::string(english)));
 }
 
+/// What a document of reference data says: ours in the language that is spoken, the shop's own as it wrote
+/// it.
+[[nodiscard]] inline QString saidWhole(std::string_view english)
+{
+    return shown(spokenWhole(std::string(english)));
+}
+
 /// One below the other.
 [[nodiscard]] inline QString shown(const std::vector<Error>& errors)
 {

@@ -2,6 +2,7 @@
 // label alone, the labels of what lies at the shear; and who did what is shown beside it.
 #include "print/pdf_tools.h"
 #include "shop_bench.h"
+#include "speech/language.h"
 #include "storage/lists.h"
 #include "storage/shop_state.h"
 
@@ -152,7 +153,8 @@ private slots:
         QQuickItem* button = named(window->contentItem(), "bundleLabel");
         QQuickItem* bundles = named(window->contentItem(), "Bundles of the load");
         QVERIFY(!button->property("visible").toBool());
-        QVERIFY(QMetaObject::invokeMethod(bundles, "chosen", Q_ARG(QString, shop->loads()->bundles()->idAt(0))));
+        QVERIFY(
+            QMetaObject::invokeMethod(bundles, "chosen", Q_ARG(QString, shop->loads()->bundles()->idAt(0))));
         QVERIFY(button->property("visible").toBool());
         shop->loads()->noteChange();
         QVERIFY(button->property("visible").toBool());
@@ -200,6 +202,33 @@ private slots:
         shop->papers()->printRemnant(first, desk.out());
         QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
         QCOMPARE(desk.wordsOf("remnant-labels.pdf").count("label "), 1);
+    }
+
+    void whatPeopleCallThemselvesIsNotTranslated()
+    {
+        speak("es");
+        const auto english = qScopeGuard([] { speak("en"); });
+        const Desk desk("hollin");
+        Shop* shop = desk.shop.get();
+        shop->preferences()->setPerson("Bed");
+        shop->preferences()->setStation("folder");
+        plan(*shop);
+        cutEverything(*shop);
+        shop->arrivals()->noteChange();
+        const QString done = shop->arrivals()->preview()->pieces()->rows().at(0).detail;
+        QVERIFY2(done.contains(" por Bed, folder") && done.contains(" cortadas "), qPrintable(done));
+
+        model::ReferenceShelf* shelf = shop->reference();
+        desk.keepRates(demoRates().replace("Invented rates.", "Per piece, folded."));
+        shelf->setActive(true);
+        const model::Row rate = shelf->rates()->rows().at(0);
+        QVERIFY2(rate.trailing.contains("por kilogramo"), qPrintable(rate.trailing));
+        QVERIFY2(rate.also.startsWith("Desperdicio: ") && !rate.also.contains("Labour"),
+                 qPrintable(rate.also));
+        QVERIFY2(rate.also.endsWith("Per piece, folded."), qPrintable(rate.also));
+        shelf->setKind(static_cast<int>(model::LibraryDraft::Kind::Machine));
+        shelf->setCurrent("long-folder-up");
+        QVERIFY2(shelf->note().startsWith("Inventada. "), qPrintable(shelf->note()));
     }
 
     void whoDidItIsShown()

@@ -1,0 +1,13 @@
+#pragma once
+
+#include "acts/last_done.h"
+
+#include <QString>
+
+namespace lapwright::model {
+
+/// " · folded 2026-11-26 10:32 by Ann, folder", to stand behind something else. People and stations are
+/// called what they call themselves, whatever language is spoken.
+[[nodiscard]] QString behind(const acts::Done& done);
+
+} // namespace lapwright::model
