@@ -19,6 +19,22 @@ double metalTaken(const Stock& stock, Length kerf, const Pattern& pattern)
                           stock.kind == StockKind::Coil ? pattern.length + kerf : pattern.length);
 }
 
+std::vector<std::string> keysOf(const NewRemnant& remnant)
+{
+    if (remnant.count == 1)
+        return {remnant.label};
+    std::vector<std::string> keys;
+    for (std::int64_t each = 1; each <= remnant.count; ++each)
+        keys.push_back(remnant.label + "." + std::to_string(each));
+    return keys;
+}
+
+std::string keysInWords(const NewRemnant& remnant)
+{
+    const std::vector<std::string> keys = keysOf(remnant);
+    return keys.size() == 1 ? keys.front() : keys.front() + " \xE2\x80\x93 " + keys.back();
+}
+
 bool Feasibility::cuttable() const
 {
     return nothingCutTwice && stockSuffices && stripsFit && crosscutsFit && girthsFit && turnsAllowed &&

@@ -69,6 +69,12 @@ struct NewRemnant {
     friend bool operator==(const NewRemnant&, const NewRemnant&) = default;
 };
 
+/// What each of its `count` pieces bears on its label and in the stock: "R22", or where there are several
+/// "R22.1", "R22.2".
+[[nodiscard]] std::vector<std::string> keysOf(const NewRemnant& remnant);
+/// The same in one line: "R22", or of several "R22.1 – R22.3".
+[[nodiscard]] std::string keysInWords(const NewRemnant& remnant);
+
 /// Where the metal goes, in square metres; the parts add up to `stock`.
 struct Waste {
     double stock = 0.0;

@@ -63,13 +63,11 @@ std::vector<Stock> stockLeft(const Problem& problem, const Plan& plan, const Don
         if (!gone[index])
             result.push_back(left[index]);
     for (const NewRemnant& remnant : plan.remnants) {
-        for (std::int64_t copy = 1; copy <= std::min(done.patterns[remnant.pattern], remnant.count); ++copy) {
-            std::string key = remnant.label;
-            if (remnant.count > 1)
-                key.append(".").append(std::to_string(copy));
+        std::vector<std::string> keys = keysOf(remnant);
+        keys.resize(static_cast<std::size_t>(std::min(done.patterns[remnant.pattern], remnant.count)));
+        for (std::string& key : keys)
             result.push_back({std::move(key), StockKind::Remnant, remnant.width, remnant.length, std::nullopt,
                               std::nullopt, std::nullopt});
-        }
     }
     return result;
 }

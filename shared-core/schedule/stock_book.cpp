@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace lapwright::schedule {
 
@@ -57,9 +58,9 @@ void take(ShopStock& stock, const cutting::Stock& source, const cutting::Pattern
 void keep(ShopStock& stock, const site::Material& material, const cutting::NewRemnant& remnant,
           std::vector<StockChange>& changes)
 {
-    for (std::int64_t each = 1; each <= remnant.count; ++each) {
+    for (std::string& key : cutting::keysOf(remnant)) {
         cutting::Stock left;
-        left.key = remnant.count == 1 ? remnant.label : remnant.label + "." + std::to_string(each);
+        left.key = std::move(key);
         while (find(stock, left.key) != stock.items.end())
             left.key += "'";
         left.kind = StockKind::Remnant;

@@ -107,8 +107,8 @@ std::vector<std::string> patternsInWords(const documents::CutPlan& plan,
             lines.push_back(stripInWords(plan, pattern.order, strip, names, style));
     }
     for (const cutting::NewRemnant& remnant : plan.plan.remnants)
-        lines.push_back("keep: remnant " + remnant.label + ", " + write(remnant.width, style) + " by " +
-                        write(remnant.length, style));
+        lines.push_back("keep: remnant " + cutting::keysInWords(remnant) + ", " +
+                        write(remnant.width, style) + " by " + write(remnant.length, style));
     return lines;
 }
 

@@ -1731,10 +1731,6 @@
         <source>%1 × %2</source>
         <translation>%1 × %2</translation>
     </message>
-    <message>
-        <source>%1 labels</source>
-        <translation>%1 etiquetas</translation>
-    </message>
 </context>
 <context>
     <name>lapwright::model::DraftForm</name>

@@ -185,7 +185,7 @@ QString CuttingDesk::remnants() const
     for (const cutting::NewRemnant& remnant : plans_[at->plan].cut.plan.remnants)
         if (remnant.pattern == at->pattern)
             labels.append(tr("%1: %2 × %3")
-                              .arg(shown(remnant.label), shown(write(remnant.width, style)),
+                              .arg(shown(cutting::keysInWords(remnant)), shown(write(remnant.width, style)),
                                    shown(write(remnant.length, style))));
     return labels.isEmpty() ? QString() : tr("Keep and label %1").arg(labels.join(QStringLiteral("; ")));
 }

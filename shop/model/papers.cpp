@@ -190,7 +190,7 @@ void Papers::printRemnant(const QString& key, const QUrl& folder)
         for (const acts::StockRow& row : *stock)
             if (shown(row.item.stock.key) == key && row.item.stock.kind == cutting::StockKind::Remnant)
                 remnants.push_back(
-                    {row.item.stock.key, row.item.stock.width, row.item.stock.length, 1, row.item.material});
+                    {row.item.stock.key, row.item.stock.width, row.item.stock.length, row.item.material});
         if (remnants.empty())
             return shop_.tellTrouble(tr("Remnant %1 is not on the shelf any more").arg(key));
         const print::Printing now = printing();

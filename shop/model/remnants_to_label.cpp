@@ -35,7 +35,6 @@ QList<Row> RemnantsToLabel::rows(const Shop& shop) const
         row.detail = shop.describe(remnant.material);
         row.trailing = CuttingDesk::tr("%1 × %2").arg(shown(write(remnant.width, style)),
                                                       shown(write(remnant.length, style)));
-        row.trailingDetail = remnant.count > 1 ? CuttingDesk::tr("%1 labels").arg(remnant.count) : QString();
         row.swatch = shop.swatchOf(remnant.material.colour);
         rows.append(row);
     }

@@ -107,7 +107,7 @@ private:
                          {spoken("how many"), 20.0, Align::Right}};
         Group group;
         for (const cutting::NewRemnant& remnant : plan_.remnants)
-            group.rows.push_back({{{remnant.label, Tone::Strong, Cell::Kind::Tick},
+            group.rows.push_back({{{cutting::keysInWords(remnant), Tone::Strong, Cell::Kind::Tick},
                                    {size(remnant.width, remnant.length)},
                                    {std::to_string(remnant.pattern + 1)},
                                    {std::to_string(remnant.count)}}});

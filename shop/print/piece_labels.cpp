@@ -6,6 +6,8 @@
 #include "schedule/label_text.h"
 #include "speech/spoken.h"
 
+#include <utility>
+
 namespace lapwright::print {
 
 namespace {
@@ -57,7 +59,8 @@ std::vector<KeptRemnant> keptRemnants(const cutting::Plan& plan, const site::Mat
     std::vector<KeptRemnant> kept;
     for (const cutting::NewRemnant& remnant : plan.remnants)
         if (!pattern || remnant.pattern == *pattern)
-            kept.push_back({remnant.label, remnant.width, remnant.length, remnant.count, material});
+            for (std::string& key : cutting::keysOf(remnant))
+                kept.push_back({std::move(key), remnant.width, remnant.length, material});
     return kept;
 }
 
@@ -65,18 +68,16 @@ std::vector<Label> remnantLabels(const std::vector<KeptRemnant>& remnants, const
                                  const Style& style)
 {
     std::vector<Label> labels;
-    for (const KeptRemnant& remnant : remnants)
-        for (std::int64_t copy = 0; copy < remnant.count; ++copy) {
-            Label label;
-            label.mark = remnant.label;
-            label.beside = spoken("remnant");
-            label.where = write(remnant.width, style) + " \xC3\x97 " + write(remnant.length, style);
-            label.lines = {spoken("keep: back to the rack")};
-            label.material = materialInWords(remnant.material);
-            labels.push_back(label);
-        }
-    for (std::size_t number = 0; number < labels.size(); ++number)
-        labels[number].foot = labelFoot(0, printing, number + 1, labels.size());
+    for (const KeptRemnant& remnant : remnants) {
+        Label label;
+        label.mark = remnant.label;
+        label.beside = spoken("remnant");
+        label.where = write(remnant.width, style) + " \xC3\x97 " + write(remnant.length, style);
+        label.lines = {spoken("keep: back to the rack")};
+        label.material = materialInWords(remnant.material);
+        label.foot = labelFoot(0, printing, labels.size() + 1, remnants.size());
+        labels.push_back(std::move(label));
+    }
     return labels;
 }
 

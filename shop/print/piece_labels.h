@@ -23,11 +23,11 @@ namespace lapwright::print {
 struct KeptRemnant {
     std::string label;
     Length width, length;
-    std::int64_t count = 1;
     site::Material material;
 };
 
-/// Those that a cut plan keeps; with `pattern` those alone that this pattern of it leaves.
+/// Those that a cut plan keeps, each piece by itself; with `pattern` those alone that this pattern of it
+/// leaves.
 [[nodiscard]] std::vector<KeptRemnant> keptRemnants(const cutting::Plan& plan, const site::Material& material,
                                                     std::optional<std::size_t> pattern = std::nullopt);
 

@@ -17,6 +17,7 @@
 #include "print/piece_labels.h"
 #include "print/quality_sheet.h"
 #include "print/refused_fold.h"
+#include "schedule/stock_book.h"
 #include "source_directory.h"
 
 #include <QtTest>
@@ -90,7 +91,7 @@ private slots:
             for (std::size_t pattern = 1; pattern <= one.plan.patterns.size(); ++pattern)
                 QVERIFY(all.contains(QString("Cut map %1 of %2").arg(pattern).arg(one.plan.patterns.size())));
             for (const cutting::NewRemnant& remnant : one.plan.remnants)
-                QVERIFY(countOf(texts, remnant.label) >= 1);
+                QVERIFY(countOf(texts, cutting::keysInWords(remnant)) >= 1);
             std::size_t strips = 0;
             for (const cutting::Pattern& pattern : one.plan.patterns)
                 strips += pattern.strips.size();
@@ -108,7 +109,12 @@ private slots:
             {"R31", 0, std::nullopt, Length(), Length(), Length::inches(20), Length::feet(8), 2}};
         const auto labels = remnantLabels(keptRemnants(one.plan, one.ticket.material), printing(a4Paper), {});
         QCOMPARE(labels.size(), std::size_t{2});
-        QCOMPARE(labels.back().mark, std::string("R31"));
+        // What they bear is what the stock knows them by.
+        schedule::ShopStock stock;
+        (void)schedule::consume(stock, {one.ticket.material, one.problem.stocks(), one.plan});
+        QCOMPARE(labels.front().mark, std::string("R31.1"));
+        for (std::size_t at = 0; at < labels.size(); ++at)
+            QCOMPARE(labels[at].mark, stock.items[at].stock.key);
         QVERIFY(labels.back().foot.find("label 2 of 2") != std::string::npos);
         QVERIFY2(faultsOf(labelPages(labels, a4SheetOf14())).isEmpty(), "");
     }
