@@ -8,11 +8,11 @@ namespace lapwright::acts {
 using schedule::PieceEvent;
 using schedule::PieceState;
 
-Result<std::int64_t> foldLot(const storage::Database& database, const std::string& order,
-                             const std::string& profile, const storage::Stamp& stamp)
+Result<MarkCounts> foldLot(const storage::Database& database, const std::string& order,
+                           const std::string& profile, const storage::Stamp& stamp)
 {
-    return database.write([&]() -> Result<std::int64_t> {
-        std::int64_t count = 0;
+    return database.write([&]() -> Result<MarkCounts> {
+        MarkCounts marks;
         for (const storage::PieceInState& piece : storage::piecesIn(database, PieceState::Cut)) {
             if (piece.order != order || piece.piece.profile != profile)
                 continue;
@@ -22,16 +22,16 @@ Result<std::int64_t> foldLot(const storage::Database& database, const std::strin
             // The pieces were read in this transaction: they are there.
             if (!logged.ok())
                 throw storage::StorageFailure(logged.errors().front().sentence());
-            count += piece.count;
+            marks[piece.piece.mark] += piece.count;
         }
-        if (count == 0)
+        if (marks.empty())
             return Error{"profile " + profile, "no piece of it that is cut", "cut pieces that wait"};
-        return count;
+        return marks;
     });
 }
 
-Result<bool> foldAgain(const storage::Database& database, const std::string& order,
-                       const std::map<std::string, std::int64_t>& marks, const storage::Stamp& stamp)
+Result<bool> foldAgain(const storage::Database& database, const std::string& order, const MarkCounts& marks,
+                       const storage::Stamp& stamp)
 {
     return database.write([&]() -> Result<bool> {
         for (const auto& [mark, count] : marks)

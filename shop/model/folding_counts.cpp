@@ -56,18 +56,17 @@ void FoldingDesk::lotFolded()
 {
     if (current_.isEmpty() || !shop().letsMake())
         return;
-    Folded lot{current_, {}};
-    for (const storage::PieceInState& piece : cut_)
-        if (lotId(piece.order, piece.piece.profile) == current_)
-            lot.marks[piece.piece.mark] += piece.count;
+    const QString lot = current_;
     startAgain();
     shop().act([&] {
-        const auto folded =
-            acts::foldLot(shop().database(), orderOf(current_), profileOf(current_), shop().stamp());
+        auto folded = acts::foldLot(shop().database(), orderOf(lot), profileOf(lot), shop().stamp());
         if (!folded.ok())
             return shop().tellTrouble(folded.errors());
-        folded_ = std::move(lot);
-        shop().tell(tr("%1 folded").arg(counted(*folded, "piece")));
+        std::int64_t count = 0;
+        for (const auto& [mark, pieces] : *folded)
+            count += pieces;
+        folded_ = Folded{lot, *std::move(folded)};
+        shop().tell(tr("%1 folded").arg(counted(count, "piece")));
     });
 }
 
@@ -81,9 +80,10 @@ void FoldingDesk::foldAgain()
     }
     if (!folded_ || !shop().letsMake())
         return;
-    const Folded last = *std::exchange(folded_, std::nullopt);
+    const Folded last = *folded_;
     shop().act([&] {
         const auto again = acts::foldAgain(shop().database(), orderOf(last.lot), last.marks, shop().stamp());
+        folded_.reset(); // answered: done, or not to be taken back any more
         if (!again.ok())
             return shop().tellTrouble(again.errors());
         current_ = last.lot;

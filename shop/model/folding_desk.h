@@ -1,5 +1,6 @@
 #pragma once
 
+#include "acts/fold_lot.h"
 #include "acts/fold_programs.h"
 #include "acts/making.h"
 #include "desk.h"
@@ -117,7 +118,7 @@ private:
     /// What was said to be folded at one press.
     struct Folded {
         QString lot;
-        std::map<std::string, std::int64_t> marks;
+        acts::MarkCounts marks;
     };
     struct Known {
         std::int64_t revision = 0;

@@ -1,6 +1,8 @@
 // Guards: steps at the folder count pieces, a lot is folded whole or not at all, ticks at the shear outlive
 // the program and stay until their plan counts as cut.
+#include "acts/making.h"
 #include "documents/shop.h"
+#include "lot_id.h"
 #include "shop_bench.h"
 #include "storage/lists.h"
 #include "storage/piece_events.h"
@@ -82,6 +84,28 @@ private slots:
         QCOMPARE(desk->lots()->count(), lots - 1);
         QVERIFY(storage::rebuildCounts(shop->database()).ok());
         QCOMPARE(desk->lots()->count(), lots - 1);
+    }
+
+    void whatIsTakenBackIsWhatWasFolded()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        cutEverything(*shop);
+        model::FoldingDesk* desk = shop->folding();
+        desk->setActive(true);
+        QVERIFY(desk->marks()->count() > 1);
+        const QString lot = desk->current();
+        // Another station scraps one of them; this screen shows it still.
+        const acts::Which one{model::orderOf(lot), desk->currentMark().toStdString()};
+        QVERIFY(acts::scrap(shop->database(), one, schedule::PieceState::Cut, 1, "bent", shop->stamp()).ok());
+        desk->lotFolded();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        desk->foldAgain();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(desk->current(), lot);
+        QVERIFY(storage::piecesIn(shop->database(), schedule::PieceState::Folded).empty());
     }
 
     void aLotIsFoldedInOneWriteAndOnTheMachinesThatStandThere()
