@@ -31,15 +31,8 @@ QString machineName(const schedule::ScheduleRecord& record, const std::string& i
 {
     for (const schedule::RecordedMachine& machine : record.machines)
         if (machine.id == id)
-            return said(machine.name);
+            return saidWhole(machine.name);
     return shown(id);
-}
-
-/// The time alone where the day is said already.
-QString when(schedule::Moment moment, const std::optional<schedule::Date>& day)
-{
-    const QString words = said(schedule::inWords(moment));
-    return day && schedule::dateOf(moment) == *day ? words.section(u' ', -1) : words;
 }
 
 /// `day`: the row stands under this day.
@@ -50,8 +43,8 @@ Row rowOf(const schedule::ScheduleRecord& record, const schedule::RecordedTask& 
     row.id = shown(task.key);
     row.title = said(task.name);
     row.detail = task.late.empty() ? machineName(record, task.machine) : said(task.late);
-    row.trailing = when(task.start, day);
-    row.trailingDetail = ScheduleDesk::tr("to %1").arg(when(task.end, day));
+    row.trailing = clockWords(task.start, day);
+    row.trailingDetail = ScheduleDesk::tr("to %1").arg(clockWords(task.end, day));
     row.sign = task.pinned ? QStringLiteral("hold") : task.late.empty() ? QString() : QStringLiteral("warns");
     return row;
 }
@@ -81,6 +74,13 @@ std::vector<schedule::NamedPin> pinsWithout(const schedule::ScheduleRecord& reco
 }
 
 } // namespace
+
+QString clockWords(schedule::Moment moment, const std::optional<schedule::Date>& day)
+{
+    const schedule::Moment at = schedule::nearestMinute(moment);
+    return day && schedule::dateOf(at) == *day ? shown(schedule::writeTimeOfDay(schedule::timeOfDay(at)))
+                                               : said(schedule::inWords(at));
+}
 
 ScheduleDesk::ScheduleDesk(Shop& shop) : Desk(shop) {}
 

@@ -17,6 +17,10 @@
 
 namespace lapwright::model {
 
+/// "Tue 1 Dec 07:30" in the language that is spoken, to the nearest minute; under its own `day` the time
+/// alone.
+[[nodiscard]] QString clockWords(schedule::Moment moment, const std::optional<schedule::Date>& day);
+
 /// When each cut and each lot is made, day by day, what is late and why; a person pins what must stay.
 class ScheduleDesk : public Desk {
     Q_OBJECT

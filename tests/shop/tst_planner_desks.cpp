@@ -35,6 +35,20 @@ class TestPlannerDesks : public QObject {
     Q_OBJECT
 
 private slots:
+    void aTimeStandsAloneUnderItsOwnDay()
+    {
+        const schedule::Date day{2026, 12, 1};
+        const auto at = [&](int hours, int minutes, int seconds) {
+            return schedule::momentOf(day, schedule::Duration::hours(hours) +
+                                               schedule::Duration::minutes(minutes) +
+                                               schedule::Duration::seconds(seconds));
+        };
+        QCOMPARE(model::clockWords(at(7, 29, 40), day), QString("07:30"));
+        QCOMPARE(model::clockWords(at(7, 29, 40), std::nullopt), QString("Tue 1 Dec 07:30"));
+        // What ends at midnight does not end as that day begins.
+        QCOMPARE(model::clockWords(at(23, 59, 40), day), QString("Wed 2 Dec 00:00"));
+    }
+
     void whatIsCountedByHandIsLoggedAndWhatPlansTakeIsShown()
     {
         const QTemporaryDir folder;
