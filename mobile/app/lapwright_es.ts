@@ -8064,6 +8064,582 @@
         <source>Tax</source>
         <translation>Impuesto</translation>
     </message>
+    <message>
+        <source>a whole number like 12</source>
+        <translation>un número entero como 12</translation>
+    </message>
+    <message>
+        <source>a number like 12.5</source>
+        <translation>un número como 12.5</translation>
+    </message>
+    <message>
+        <source>a length, or nothing for a heading</source>
+        <translation>una longitud, o nada en un encabezado</translation>
+    </message>
+    <message>
+        <source>no object</source>
+        <translation>ningún objeto</translation>
+    </message>
+    <message>
+        <source>a document, { … }</source>
+        <translation>un documento, { … }</translation>
+    </message>
+    <message>
+        <source>a length</source>
+        <translation>una longitud</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>verdadero o falso</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>un número entero</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>un texto</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>una lista</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>un objeto</translation>
+    </message>
+    <message>
+        <source>an object of</source>
+        <translation>un objeto de</translation>
+    </message>
+    <message>
+        <source>a list of</source>
+        <translation>una lista de</translation>
+    </message>
+    <message>
+        <source>nothing here</source>
+        <translation>nada aquí</translation>
+    </message>
+    <message>
+        <source>more than</source>
+        <translation>más de</translation>
+    </message>
+    <message>
+        <source>less than</source>
+        <translation>menos de</translation>
+    </message>
+    <message>
+        <source>a multiple of</source>
+        <translation>un múltiplo de</translation>
+    </message>
+    <message>
+        <source>a text of at least</source>
+        <translation>un texto de al menos</translation>
+    </message>
+    <message>
+        <source>a text of at most</source>
+        <translation>un texto de a lo sumo</translation>
+    </message>
+    <message>
+        <source>a text like</source>
+        <translation>un texto como</translation>
+    </message>
+    <message>
+        <source>a list of at least</source>
+        <translation>una lista de al menos</translation>
+    </message>
+    <message>
+        <source>a list of at most</source>
+        <translation>una lista de a lo sumo</translation>
+    </message>
+    <message>
+        <source>each entry once</source>
+        <translation>cada entrada una sola vez</translation>
+    </message>
+    <message>
+        <source>one of the forms the schema lists</source>
+        <translation>una de las formas que da el esquema</translation>
+    </message>
+    <message>
+        <source>exactly one of the forms the schema lists</source>
+        <translation>exactamente una de las formas que da el esquema</translation>
+    </message>
+    <message>
+        <source>another form</source>
+        <translation>otra forma</translation>
+    </message>
+    <message>
+        <source>one between each two of</source>
+        <translation>uno entre cada dos de</translation>
+    </message>
+    <message>
+        <source>at most the number of legs</source>
+        <translation>a lo sumo el número de alas</translation>
+    </message>
+    <message>
+        <source>more than most_degrees</source>
+        <translation>más que most_degrees</translation>
+    </message>
+    <message>
+        <source>at most most_degrees</source>
+        <translation>a lo sumo most_degrees</translation>
+    </message>
+    <message>
+        <source>each name once</source>
+        <translation>cada nombre una sola vez</translation>
+    </message>
+    <message>
+        <source>more than most_mm</source>
+        <translation>más que most_mm</translation>
+    </message>
+    <message>
+        <source>at most most_mm</source>
+        <translation>a lo sumo most_mm</translation>
+    </message>
+    <message>
+        <source>a measure declared in measures</source>
+        <translation>una medida declarada entre las medidas</translation>
+    </message>
+    <message>
+        <source>the name of a fact</source>
+        <translation>el nombre de un hecho</translation>
+    </message>
+    <message>
+        <source>a comparison by size</source>
+        <translation>una comparación por tamaño</translation>
+    </message>
+    <message>
+        <source>equal, not_equal or in</source>
+        <translation>equal, not_equal o in</translation>
+    </message>
+    <message>
+        <source>hours like &quot;07:00-12:00&quot;</source>
+        <translation>horas como &quot;07:00-12:00&quot;</translation>
+    </message>
+    <message>
+        <source>a rate by mass and one by area</source>
+        <translation>un precio por peso y otro por área</translation>
+    </message>
+    <message>
+        <source>either cents_per_kilogram or cents_per_square_metre</source>
+        <translation>o cents_per_kilogram o cents_per_square_metre</translation>
+    </message>
+    <message>
+        <source>Version of this format.</source>
+        <translation>Versión de este formato.</translation>
+    </message>
+    <message>
+        <source>Short name used in files and on the command line.</source>
+        <translation>Nombre corto que se usa en archivos y en la línea de comandos.</translation>
+    </message>
+    <message>
+        <source>Name people call the machine by.</source>
+        <translation>Nombre que la gente da a la máquina.</translation>
+    </message>
+    <message>
+        <source>Anything worth knowing about it.</source>
+        <translation>Lo que valga la pena saber de ella.</translation>
+    </message>
+    <message>
+        <source>Longest piece it folds.</source>
+        <translation>La pieza más larga que dobla.</translation>
+    </message>
+    <message>
+        <source>Thickest sheet of a reference metal over the full length. Other metals: thickness times the root of the ratio of tensile strengths, a guide only.</source>
+        <translation>La lámina más gruesa de un metal de referencia en todo el largo. Otros metales: el espesor por la raíz de la razón de las resistencias a la tracción, solo como guía.</translation>
+    </message>
+    <message>
+        <source>The reference metal as on the machine&apos;s plate.</source>
+        <translation>El metal de referencia, como está en la placa de la máquina.</translation>
+    </message>
+    <message>
+        <source>Section of the bed, below y = 0, with a corner at the origin.</source>
+        <translation>Sección de la mesa, debajo de y = 0, con una esquina en el origen.</translation>
+    </message>
+    <message>
+        <source>Section of the clamp when closed, above y = 0, nose tip at the origin, behind the line of a sheet folded by the largest fold angle.</source>
+        <translation>Sección de la mordaza cerrada, encima de y = 0, con la punta en el origen, detrás de la línea de una lámina doblada con el mayor ángulo de doblez.</translation>
+    </message>
+    <message>
+        <source>How far up the clamp nose lets a sheet be folded, springback included.</source>
+        <translation>Hasta dónde deja la punta de la mordaza doblar una lámina hacia arriba, con la recuperación elástica.</translation>
+    </message>
+    <message>
+        <source>Height the clamp opens by.</source>
+        <translation>Altura que abre la mordaza.</translation>
+    </message>
+    <message>
+        <source>Depth from the bend line back to the frame.</source>
+        <translation>Fondo desde la línea de doblez hasta el bastidor.</translation>
+    </message>
+    <message>
+        <source>Inserts of the folding beam; the first is the one usually fitted.</source>
+        <translation>Suplementos de la viga de doblar; el primero es el que está puesto de costumbre.</translation>
+    </message>
+    <message>
+        <source>Left out if the machine folds up only.</source>
+        <translation>Se omite si la máquina dobla solo hacia arriba.</translation>
+    </message>
+    <message>
+        <source>The beam that folds down; its body is above y = 0.</source>
+        <translation>La viga que dobla hacia abajo; su cuerpo está encima de y = 0.</translation>
+    </message>
+    <message>
+        <source>How far down the edge of the bed lets a sheet be folded.</source>
+        <translation>Hasta dónde deja el borde de la mesa doblar una lámina hacia abajo.</translation>
+    </message>
+    <message>
+        <source>Left out if the machine is folded to marks.</source>
+        <translation>Se omite si en la máquina se dobla por marcas.</translation>
+    </message>
+    <message>
+        <source>Smallest distance from the bend line to the fingers.</source>
+        <translation>La menor distancia de la línea de doblez a los dedos.</translation>
+    </message>
+    <message>
+        <source>Largest distance from the bend line to the fingers.</source>
+        <translation>La mayor distancia de la línea de doblez a los dedos.</translation>
+    </message>
+    <message>
+        <source>Height of the fingers above the sheet&apos;s plane.</source>
+        <translation>Altura de los dedos sobre el plano de la lámina.</translation>
+    </message>
+    <message>
+        <source>Smallest step of the gauge&apos;s display, or of the rule used for marking.</source>
+        <translation>El menor paso del indicador del tope, o de la regla con que se marca.</translation>
+    </message>
+    <message>
+        <source>Shortest part in front of the bend line that the beam still folds.</source>
+        <translation>La parte más corta delante de la línea de doblez que la viga todavía dobla.</translation>
+    </message>
+    <message>
+        <source>Longest piece that is slid in or out past the end of the clamp; left out if the frame closes both ends.</source>
+        <translation>La pieza más larga que se mete o se saca por el extremo de la mordaza; se omite si el bastidor cierra los dos extremos.</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own trials on this machine: what must be set for a fold angle to be left. Each wins over the formula.</source>
+        <translation>Las pruebas del taller en esta máquina: qué hay que poner para que quede un ángulo de doblez. Cada una vale más que la fórmula.</translation>
+    </message>
+    <message>
+        <source>Id of the metal.</source>
+        <translation>Nombre corto del metal.</translation>
+    </message>
+    <message>
+        <source>Angle left when the sheet is let go.</source>
+        <translation>Ángulo que queda cuando se suelta la lámina.</translation>
+    </message>
+    <message>
+        <source>Angle the beam is set to.</source>
+        <translation>Ángulo al que se pone la viga.</translation>
+    </message>
+    <message>
+        <source>The clamp may press pre-bent hems.</source>
+        <translation>La mordaza puede prensar dobladillos ya comenzados.</translation>
+    </message>
+    <message>
+        <source>Widest gap a hem can be pressed to; 0 if closed hems only.</source>
+        <translation>La mayor abertura a la que se puede prensar un dobladillo; 0 si solo cerrados.</translation>
+    </message>
+    <message>
+        <source>Corners of a closed polygon that does not cross itself, [x, y] in millimetres.</source>
+        <translation>Esquinas de un polígono cerrado que no se cruza a sí mismo, [x, y] en milímetros.</translation>
+    </message>
+    <message>
+        <source>A beam insert and the beam at rest with it; the body&apos;s edge on y = 0, from x = 0 to the width, is the face.</source>
+        <translation>Un suplemento de la viga y la viga en reposo con él; el borde del cuerpo en y = 0, de x = 0 hasta el ancho, es la cara.</translation>
+    </message>
+    <message>
+        <source>What the document is.</source>
+        <translation>Qué es el documento.</translation>
+    </message>
+    <message>
+        <source>Identity of the trim; runs name it.</source>
+        <translation>Nombre corto de la moldura; por él la piden los tramos.</translation>
+    </message>
+    <message>
+        <source>Name as the trade says it.</source>
+        <translation>Nombre como lo dice el oficio.</translation>
+    </message>
+    <message>
+        <source>What the trim does and what to watch for.</source>
+        <translation>Qué hace la moldura y en qué fijarse.</translation>
+    </message>
+    <message>
+        <source>Where the value stands: standard, clause, edition; or &apos;common practice, no source&apos;.</source>
+        <translation>Dónde está el valor: norma, cláusula, edición; o &apos;common practice, no source&apos;.</translation>
+    </message>
+    <message>
+        <source>Kinds of run the trim may be put on.</source>
+        <translation>Clases de tramo en que se puede poner la moldura.</translation>
+    </message>
+    <message>
+        <source>Lengths the trim asks for. None if absent.</source>
+        <translation>Longitudes que pide la moldura. Ninguna si falta.</translation>
+    </message>
+    <message>
+        <source>Flat parts in path order.</source>
+        <translation>Partes planas en el orden del recorrido.</translation>
+    </message>
+    <message>
+        <source>Bends in path order, one between each two legs: one fewer than legs.</source>
+        <translation>Dobleces en el orden del recorrido, uno entre cada dos alas: uno menos que alas.</translation>
+    </message>
+    <message>
+        <source>Which point of the path stands at anchor_x, anchor_y: 0 the start of the first leg, i the apex after the i-th leg, the number of legs the end of the last. 0 if absent.</source>
+        <translation>Qué punto del recorrido está en anchor_x, anchor_y: 0 el comienzo de la primera ala, i el vértice después del ala i, el número de alas el final de la última. 0 si falta.</translation>
+    </message>
+    <message>
+        <source>Left and right pieces differ because their ends do. False if absent.</source>
+        <translation>Las piezas izquierdas y derechas son distintas porque lo son sus extremos. No, si falta.</translation>
+    </message>
+    <message>
+        <source>Kind of edge.</source>
+        <translation>Clase de borde.</translation>
+    </message>
+    <message>
+        <source>Side of the path, looking along it.</source>
+        <translation>Lado del recorrido, mirando a lo largo de él.</translation>
+    </message>
+    <message>
+        <source>constant + sum of coefficient x measure. Absent members count as nothing.</source>
+        <translation>constante + suma de coeficiente x medida. Lo que falta cuenta como nada.</translation>
+    </message>
+    <message>
+        <source>Constant part.</source>
+        <translation>Parte constante.</translation>
+    </message>
+    <message>
+        <source>What is added.</source>
+        <translation>Lo que se suma.</translation>
+    </message>
+    <message>
+        <source>One term.</source>
+        <translation>Un término.</translation>
+    </message>
+    <message>
+        <source>What the measure is multiplied by.</source>
+        <translation>Por cuánto se multiplica la medida.</translation>
+    </message>
+    <message>
+        <source>Name of a measure declared in measures.</source>
+        <translation>Nombre de una medida declarada entre las medidas.</translation>
+    </message>
+    <message>
+        <source>constant + sum of coefficient x angle of the run. Absent members count as nothing.</source>
+        <translation>constante + suma de coeficiente x ángulo del tramo. Lo que falta cuenta como nada.</translation>
+    </message>
+    <message>
+        <source>What the angle is multiplied by.</source>
+        <translation>Por cuánto se multiplica el ángulo.</translation>
+    </message>
+    <message>
+        <source>slope: angle of the run&apos;s plane; other_slope: of the other plane; wall_turn: 180 minus the interior angle of a wall corner; crease_turn: turn of a hip (negative) or valley (positive) crease.</source>
+        <translation>slope: ángulo del plano del tramo; other_slope: del otro plano; wall_turn: 180 menos el ángulo interior de una esquina de pared; crease_turn: giro de la arista de una limatesa (negativo) o limahoya (positivo).</translation>
+    </message>
+    <message>
+        <source>A length asked for.</source>
+        <translation>Una longitud que se pide.</translation>
+    </message>
+    <message>
+        <source>Name, unique in its list; other members refer to it.</source>
+        <translation>Nombre, único en su lista; otras partes lo usan.</translation>
+    </message>
+    <message>
+        <source>What the person is asked.</source>
+        <translation>Lo que se pregunta a la persona.</translation>
+    </message>
+    <message>
+        <source>Value if nobody says; without it the measure must be given.</source>
+        <translation>Valor si nadie lo dice; sin él hay que dar la medida.</translation>
+    </message>
+    <message>
+        <source>Smallest value accepted.</source>
+        <translation>El menor valor que se acepta.</translation>
+    </message>
+    <message>
+        <source>Largest value accepted.</source>
+        <translation>El mayor valor que se acepta.</translation>
+    </message>
+    <message>
+        <source>A flat part; its length is the outside length, to the mould-line apex of each adjoining bend.</source>
+        <translation>Una parte plana; su longitud es la exterior, hasta el vértice exterior de cada doblez vecino.</translation>
+    </message>
+    <message>
+        <source>What the person sees.</source>
+        <translation>Lo que ve la persona.</translation>
+    </message>
+    <message>
+        <source>A shorter leg is a finding.</source>
+        <translation>Un ala más corta es una observación.</translation>
+    </message>
+    <message>
+        <source>A longer leg is a finding.</source>
+        <translation>Un ala más larga es una observación.</translation>
+    </message>
+    <message>
+        <source>The length is rounded up to a multiple of this.</source>
+        <translation>La longitud se redondea hacia arriba a un múltiplo de esto.</translation>
+    </message>
+    <message>
+        <source>Number of the clause that sets the least value.</source>
+        <translation>Número de la cláusula que fija el menor valor.</translation>
+    </message>
+    <message>
+        <source>The line between two legs.</source>
+        <translation>La línea entre dos alas.</translation>
+    </message>
+    <message>
+        <source>Smallest signed turn that makes sense.</source>
+        <translation>El menor giro, con su signo, que tiene sentido.</translation>
+    </message>
+    <message>
+        <source>Largest signed turn that makes sense.</source>
+        <translation>El mayor giro, con su signo, que tiene sentido.</translation>
+    </message>
+    <message>
+        <source>Inside radius; the metal&apos;s own if absent.</source>
+        <translation>Radio interior; el propio del metal si falta.</translation>
+    </message>
+    <message>
+        <source>An edge folded back on itself.</source>
+        <translation>Un borde doblado sobre sí mismo.</translation>
+    </message>
+    <message>
+        <source>How it is folded.</source>
+        <translation>Cómo se dobla.</translation>
+    </message>
+    <message>
+        <source>Width of the part folded back, outside length.</source>
+        <translation>Ancho de la parte doblada hacia atrás, longitud exterior.</translation>
+    </message>
+    <message>
+        <source>Inside radius of the half turn: half the gap. If absent 0 for a closed hem, else the metal&apos;s own.</source>
+        <translation>Radio interior de la media vuelta: la mitad de la abertura. Si falta, 0 en un dobladillo cerrado; en los demás, el propio del metal.</translation>
+    </message>
+    <message>
+        <source>How pieces follow one another and are fixed.</source>
+        <translation>Cómo se siguen las piezas y cómo se fijan.</translation>
+    </message>
+    <message>
+        <source>How far one piece covers the next.</source>
+        <translation>Cuánto cubre una pieza a la siguiente.</translation>
+    </message>
+    <message>
+        <source>Clause or source of the lap.</source>
+        <translation>Cláusula o fuente del traslape.</translation>
+    </message>
+    <message>
+        <source>Gap left at a mitred end.</source>
+        <translation>Holgura que se deja en un extremo a inglete.</translation>
+    </message>
+    <message>
+        <source>Tab that wraps a corner.</source>
+        <translation>Lengüeta que envuelve una esquina.</translation>
+    </message>
+    <message>
+        <source>Metal folded to close an end.</source>
+        <translation>Metal que se dobla para cerrar un extremo.</translation>
+    </message>
+    <message>
+        <source>Metal turned up at an end against a wall.</source>
+        <translation>Metal levantado en un extremo contra una pared.</translation>
+    </message>
+    <message>
+        <source>Largest spacing of fasteners; no fasteners if absent.</source>
+        <translation>La mayor separación de las fijaciones; sin fijaciones si falta.</translation>
+    </message>
+    <message>
+        <source>Rows of fasteners; 1 if absent.</source>
+        <translation>Filas de fijaciones; 1 si falta.</translation>
+    </message>
+    <message>
+        <source>Clause or source of the spacing and rows of fasteners or cleats.</source>
+        <translation>Cláusula o fuente de la separación y las filas de fijaciones o grapas.</translation>
+    </message>
+    <message>
+        <source>Largest spacing of the cleats its edges hook to; no cleats if absent.</source>
+        <translation>La mayor separación de las grapas en que enganchan sus bordes; sin grapas si falta.</translation>
+    </message>
+    <message>
+        <source>Rows of cleats, one for each edge; 1 if absent.</source>
+        <translation>Filas de grapas, una por borde; 1 si falta.</translation>
+    </message>
+    <message>
+        <source>Laps get sealant; false if absent.</source>
+        <translation>Los traslapes llevan sellador; no, si falta.</translation>
+    </message>
+    <message>
+        <source>Pieces by course: piece length is the exposure plus this head lap.</source>
+        <translation>Piezas por hilada: el largo de la pieza es la exposición más este traslape de cabeza.</translation>
+    </message>
+    <message>
+        <source>that the local code and a licensed professional decide</source>
+        <translation>que deciden el código local y un profesional con licencia</translation>
+    </message>
+    <message>
+        <source>a text, yes or no, a count, millimetres, degrees or a slope, as the fact has it</source>
+        <translation>un texto, sí o no, una cantidad, milímetros, grados o una pendiente, según el hecho</translation>
+    </message>
+    <message>
+        <source>whole seconds, at most a day</source>
+        <translation>segundos enteros, a lo sumo un día</translation>
+    </message>
+    <message>
+        <source>what a late second counts, by the priority of the order</source>
+        <translation>cuánto cuenta un segundo de atraso, según la prioridad del pedido</translation>
+    </message>
+    <message>
+        <source>a time of day like 07:00; left out for 07:00</source>
+        <translation>una hora como 07:00; se omite si es 07:00</translation>
+    </message>
+    <message>
+        <source>pieces moved from cutting to folding together; left out for all of a cut at once</source>
+        <translation>piezas que pasan juntas del corte al doblado; se omite si pasan todas las de un corte a la vez</translation>
+    </message>
+    <message>
+        <source>batches by the narrowest coil that takes a girth</source>
+        <translation>lotes por el rollo más angosto en que cabe el desarrollo</translation>
+    </message>
+    <message>
+        <source>hours like 07:00-12:00</source>
+        <translation>horas como 07:00-12:00</translation>
+    </message>
+    <message>
+        <source>a date like 2026-12-25</source>
+        <translation>una fecha como 2026-12-25</translation>
+    </message>
+    <message>
+        <source>of the handling time of the fold plan</source>
+        <translation>del tiempo de manejo del plan de doblado</translation>
+    </message>
+    <message>
+        <source>cut or fold</source>
+        <translation>corte o doblado</translation>
+    </message>
+    <message>
+        <source>of a folding machine: its id in the machine library</source>
+        <translation>de una dobladora: su nombre corto en la biblioteca de máquinas</translation>
+    </message>
+    <message>
+        <source>as it is printed: USD</source>
+        <translation>como se imprime: USD</translation>
+    </message>
+    <message>
+        <source>left out for every colour without a rate of its own</source>
+        <translation>se omite para todos los colores sin precio propio</translation>
+    </message>
+    <message>
+        <source>of the blanks&apos; metal, added for what cutting loses</source>
+        <translation>del metal de las láminas planas, que se suma por lo que se pierde al cortar</translation>
+    </message>
+    <message>
+        <source>825 is 8.25 %</source>
+        <translation>825 es 8.25 %</translation>
+    </message>
+    <message>
+        <source>to the second: 0.5 is half a minute</source>
+        <translation>al segundo: 0.5 es medio minuto</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::field::CheckList</name>

@@ -14,6 +14,7 @@ Item {
     required property string value
     required property string unit
     required property var choices
+    required property var choiceWords
     required property string trouble
     required property int depth
     required property bool given
@@ -86,7 +87,7 @@ Item {
 
             Picker {
                 name: field.label
-                model: field.choices
+                model: field.choiceWords
                 currentIndex: field.choices.indexOf(field.value)
                 Layout.fillWidth: true
                 onActivated: index => field.filled(field.choices[index])

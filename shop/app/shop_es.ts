@@ -941,6 +941,82 @@
         <source>Wrap tab</source>
         <translation>Lengüeta envolvente</translation>
     </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Bloquea</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Cerrado</translation>
+    </message>
+    <message>
+        <source>Turn of the crease</source>
+        <translation>Giro de la arista</translation>
+    </message>
+    <message>
+        <source>Cutting</source>
+        <translation>Corte</translation>
+    </message>
+    <message>
+        <source>Equal to</source>
+        <translation>Igual a</translation>
+    </message>
+    <message>
+        <source>Folding</source>
+        <translation>Doblado</translation>
+    </message>
+    <message>
+        <source>More than</source>
+        <translation>Más de</translation>
+    </message>
+    <message>
+        <source>One of</source>
+        <translation>Uno de</translation>
+    </message>
+    <message>
+        <source>Informs</source>
+        <translation>Informa</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Izquierda</translation>
+    </message>
+    <message>
+        <source>Less than</source>
+        <translation>Menos de</translation>
+    </message>
+    <message>
+        <source>Not equal to</source>
+        <translation>Distinto de</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abierto</translation>
+    </message>
+    <message>
+        <source>Slope of the other plane</source>
+        <translation>Pendiente del otro plano</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Derecha</translation>
+    </message>
+    <message>
+        <source>Slope of the run&apos;s plane</source>
+        <translation>Pendiente del plano del tramo</translation>
+    </message>
+    <message>
+        <source>Teardrop</source>
+        <translation>De gota</translation>
+    </message>
+    <message>
+        <source>Turn of the wall</source>
+        <translation>Giro de la pared</translation>
+    </message>
+    <message>
+        <source>Warns</source>
+        <translation>Avisa</translation>
+    </message>
 </context>
 <context>
     <name>GanttView</name>
@@ -1749,6 +1825,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>has to be given</source>
+        <translation>hay que darlo</translation>
     </message>
 </context>
 <context>

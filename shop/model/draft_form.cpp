@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
 #include <utility>
 
 namespace lapwright::model {
@@ -21,22 +22,30 @@ bool sameField(const FormField& one, const FormField& other)
     return one.pointer == other.pointer && one.kind == other.kind;
 }
 
+/// The member that an error says is missing; nothing where it says something else.
+std::optional<std::string> missingMember(const Error& error)
+{
+    static const std::string missing = "no member \"";
+    if (error.found.rfind(missing, 0) != 0 || error.found.back() != '"')
+        return std::nullopt;
+    return error.found.substr(missing.size(), error.found.size() - missing.size() - 1);
+}
+
+/// What was found is the person's own.
 QString inWords(const Error& error)
 {
-    return error.found.empty()
-               ? DraftForm::tr("expected %1").arg(shown(error.expected))
-               : DraftForm::tr("found %1, expected %2").arg(shown(error.found), shown(error.expected));
+    if (missingMember(error))
+        return DraftForm::tr("has to be given");
+    const QString expected = said(error.expected);
+    return error.found.empty() ? DraftForm::tr("expected %1").arg(expected)
+                               : DraftForm::tr("found %1, expected %2").arg(shown(error.found), expected);
 }
 
 /// The field an error is about: a member that is missing is said at the part it is missing from.
 QString pointerOf(const Error& error)
 {
-    static const std::string missing = "no member \"";
-    const auto from = error.found.rfind(missing, 0);
-    if (from == std::string::npos || error.found.back() != '"')
-        return shown(error.place);
-    return shown(error.place + '/' +
-                 error.found.substr(missing.size(), error.found.size() - missing.size() - 1));
+    const auto missing = missingMember(error);
+    return shown(missing ? error.place + '/' + *missing : error.place);
 }
 
 /// The field of that pointer; nullptr if there is none.
@@ -59,11 +68,12 @@ bool movesWith(const QString& pointer, const FormField& heading)
            pointer.mid(list.size()).section(u'/', 0, 0).toInt() > part.mid(list.size()).toInt();
 }
 
-QStringList listOf(const std::vector<std::string>& texts)
+template <class Word>
+QStringList listOf(const std::vector<std::string>& texts, const Word& word)
 {
     QStringList list;
     for (const std::string& text : texts)
-        list.append(shown(text));
+        list.append(word(text));
     return list;
 }
 
@@ -88,13 +98,15 @@ QVariant DraftForm::data(const QModelIndex& index, int role) const
     case Qt::DisplayRole:
         return field.kind == FormField::Kind::Item ? shown(field.text) : formWord(field.name);
     case HelpRole:
-        return shown(field.help);
+        return saidWhole(field.help);
     case ValueRole:
         return valueOf(field);
     case UnitRole:
         return formUnit(field.name, field.length || field.kind == FormField::Kind::Length, style_);
     case ChoicesRole:
-        return listOf(field.choices);
+        return listOf(field.choices, [](const std::string& choice) { return shown(choice); });
+    case ChoiceWordsRole:
+        return listOf(field.choices, formChoice);
     case TroubleRole:
         return troubleOf(field);
     case DepthRole:
@@ -110,9 +122,17 @@ QVariant DraftForm::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> DraftForm::roleNames() const
 {
-    return {{KindRole, "kind"},   {LabelRole, "label"},     {HelpRole, "help"},       {ValueRole, "value"},
-            {UnitRole, "unit"},   {ChoicesRole, "choices"}, {TroubleRole, "trouble"}, {DepthRole, "depth"},
-            {GivenRole, "given"}, {NeededRole, "needed"}};
+    return {{KindRole, "kind"},
+            {LabelRole, "label"},
+            {HelpRole, "help"},
+            {ValueRole, "value"},
+            {UnitRole, "unit"},
+            {ChoicesRole, "choices"},
+            {ChoiceWordsRole, "choiceWords"},
+            {TroubleRole, "trouble"},
+            {DepthRole, "depth"},
+            {GivenRole, "given"},
+            {NeededRole, "needed"}};
 }
 
 QString DraftForm::valueOf(const FormField& field) const

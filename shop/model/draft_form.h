@@ -33,6 +33,7 @@ public:
         ValueRole,
         UnitRole,
         ChoicesRole,
+        ChoiceWordsRole, ///< what a person calls them, in the same order
         TroubleRole,
         DepthRole,
         GivenRole,

@@ -14,11 +14,11 @@ namespace lapwright::model {
 namespace {
 
 struct Word {
-    std::string_view member;
+    std::string_view name;
     const char* label;
 };
 
-/// By member, so that they can be searched.
+/// Members by name, so that they can be searched.
 constexpr std::array words = std::to_array<Word>({
     {"anchor_point", QT_TRANSLATE_NOOP("Form", "Point that is placed")},
     {"anchor_x", QT_TRANSLATE_NOOP("Form", "Its place across")},
@@ -161,6 +161,46 @@ constexpr std::array words = std::to_array<Word>({
     {"wrap_tab_mm", QT_TRANSLATE_NOOP("Form", "Wrap tab")},
 });
 
+/// Values of members, in the same way.
+constexpr std::array choices = std::to_array<Word>({
+    {"at_least", QT_TRANSLATE_NOOP("Form", "At least")},
+    {"at_most", QT_TRANSLATE_NOOP("Form", "At most")},
+    {"blocks", QT_TRANSLATE_NOOP("Form", "Blocks")},
+    {"closed", QT_TRANSLATE_NOOP("Form", "Closed")},
+    {"crease_turn", QT_TRANSLATE_NOOP("Form", "Turn of the crease")},
+    {"cut", QT_TRANSLATE_NOOP("Form", "Cutting")},
+    {"equal", QT_TRANSLATE_NOOP("Form", "Equal to")},
+    {"fold", QT_TRANSLATE_NOOP("Form", "Folding")},
+    {"greater", QT_TRANSLATE_NOOP("Form", "More than")},
+    {"in", QT_TRANSLATE_NOOP("Form", "One of")},
+    {"informs", QT_TRANSLATE_NOOP("Form", "Informs")},
+    {"left", QT_TRANSLATE_NOOP("Form", "Left")},
+    {"less", QT_TRANSLATE_NOOP("Form", "Less than")},
+    {"not_equal", QT_TRANSLATE_NOOP("Form", "Not equal to")},
+    {"open", QT_TRANSLATE_NOOP("Form", "Open")},
+    {"other_slope", QT_TRANSLATE_NOOP("Form", "Slope of the other plane")},
+    {"right", QT_TRANSLATE_NOOP("Form", "Right")},
+    {"slope", QT_TRANSLATE_NOOP("Form", "Slope of the run's plane")},
+    {"teardrop", QT_TRANSLATE_NOOP("Form", "Teardrop")},
+    {"wall_turn", QT_TRANSLATE_NOOP("Form", "Turn of the wall")},
+    {"warns", QT_TRANSLATE_NOOP("Form", "Warns")},
+});
+
+/// A name that a later schema adds stays, with spaces.
+template <std::size_t Count>
+QString wordFor(const std::array<Word, Count>& known, const std::string& sought)
+{
+    const auto* found =
+        std::lower_bound(known.begin(), known.end(), sought,
+                         [](const Word& word, std::string_view name) { return word.name < name; });
+    if (found != known.end() && found->name == sought)
+        return QCoreApplication::translate("Form", found->label);
+    QString plain = shown(sought).replace(u'_', u' ');
+    if (!plain.isEmpty())
+        plain[0] = plain[0].toUpper();
+    return plain;
+}
+
 bool endsWith(std::string_view text, std::string_view end)
 {
     return text.size() > end.size() && text.substr(text.size() - end.size()) == end;
@@ -170,16 +210,12 @@ bool endsWith(std::string_view text, std::string_view end)
 
 QString formWord(const std::string& member)
 {
-    const auto* found =
-        std::lower_bound(words.begin(), words.end(), member,
-                         [](const Word& word, std::string_view name) { return word.member < name; });
-    if (found != words.end() && found->member == member)
-        return QCoreApplication::translate("Form", found->label);
-    // A member that a later schema adds.
-    QString plain = shown(member).replace(u'_', u' ');
-    if (!plain.isEmpty())
-        plain[0] = plain[0].toUpper();
-    return plain;
+    return wordFor(words, member);
+}
+
+QString formChoice(const std::string& value)
+{
+    return wordFor(choices, value);
 }
 
 QString formUnit(const std::string& member, bool length, const Style& style)

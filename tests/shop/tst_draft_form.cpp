@@ -2,6 +2,7 @@
 // change, each finding at its field; what cannot be read is neither written nor forgotten; the list keeps its
 // place.
 #include "shop_bench.h"
+#include "speech/language.h"
 
 #include <QAbstractItemModelTester>
 #include <QJsonDocument>
@@ -214,6 +215,28 @@ private slots:
         QVERIFY(!changed.isEmpty());
         at.form->fill(first, "50");
         QVERIFY2(at.form->unread().isEmpty(), qPrintable(at.form->unread()));
+    }
+
+    void helpChoicesAndReasonsAreSaidInTheLanguageThatIsSpoken()
+    {
+        const auto side = [](const Open& at) {
+            const QModelIndex place = at.form->index(at.row(QCoreApplication::translate("Form", "Side")));
+            const auto codes = at.form->data(place, DraftForm::ChoicesRole).toStringList();
+            const auto words = at.form->data(place, DraftForm::ChoiceWordsRole).toStringList();
+            return qMakePair(codes.join(' '), words.join(' '));
+        };
+        const Open english(model::LibraryDraft::Kind::Trim, "eave-drip-edge-square-cut");
+        QCOMPARE(side(english), qMakePair(QString("left right"), QString("Left Right")));
+        speak("es");
+        const auto again = qScopeGuard([] { speak("en"); });
+        const Open at(model::LibraryDraft::Kind::Trim, "eave-drip-edge-square-cut");
+        QCOMPARE(side(at), qMakePair(QString("left right"), QString("Izquierda Derecha")));
+        const int legs = at.row(QCoreApplication::translate("Form", "Legs"));
+        QCOMPARE(at.is(legs, DraftForm::HelpRole), QString("Partes planas en el orden del recorrido."));
+        const int turn = at.row(QCoreApplication::translate("Form", "Degrees"));
+        at.form->fill(turn, "steep");
+        QVERIFY2(at.is(turn, DraftForm::TroubleRole).contains(QString::fromUtf8("un número como")),
+                 qPrintable(at.is(turn, DraftForm::TroubleRole)));
     }
 
     void otherUnitsAreSeenInEveryField()

@@ -35,6 +35,9 @@ unheard = {"svg.cpp", "text.cpp", "marks.cpp", "blank.cpp", "check.cpp", "check_
            "identity.cpp"}
 library = {"machines": ("name", "note", "metal"), "help": ("reason", "remedy"), "trim-library": ("name", "note", "label"), "rule-sets": ("name", "caution", "statement", "remedy"),
            "metal-library": ("name",)}
+# What the shop app's forms say of their fields, and what is wrong with what is typed into them.
+form_schemas = [core / "schemas" / (name + ".schema.json") for name in ("machine", "trim", "rules", "floor", "rates")]
+form_sources = [core / "documents" / (name + ".cpp") for name in ("form_text", "schema", "trim", "rules", "schedule", "rates")]
 
 literal = r'"(?:[^"\\\n]|\\.)*"'
 text_of_literals = re.compile(r'"((?:[^"\\\n]|\\.)*)"')
@@ -151,6 +154,12 @@ def phrases():
             data = json.loads(path.read_text())
             found.update(dict.fromkeys(phrases_of_data(data, members)))
             found.update(dict.fromkeys(names_of_data(folder, data)))
+    for path in form_sources:
+        keys = (as_looked_up_in_shop(text) for text in phrases_of_source(path))
+        found.update((key, None) for key in keys if has_words(key) and " " in key and not key.endswith(' "'))
+    for path in form_schemas:
+        # The description of the document itself stands in no form.
+        found.update(dict.fromkeys(phrases_of_data(list(json.loads(path.read_text()).values()), ("description",))))
     made_with = json.loads((root / "mobile/look/made_with.json").read_text())
     found.update((library["use"], None) for library in made_with)
     return list(found)
