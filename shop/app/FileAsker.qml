@@ -4,8 +4,6 @@ import Lapwright.Shop
 
 // The dialog of a FilePicker; it opens when it is made and asks once.
 FileDialog {
-    id: dialog
-
     required property FilePicker asker
 
     title: asker.title

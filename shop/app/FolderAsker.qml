@@ -4,8 +4,6 @@ import Lapwright.Shop
 
 // The dialog of a FolderPicker; it opens when it is made and asks once.
 FolderDialog {
-    id: dialog
-
     required property FolderPicker asker
 
     title: asker.title

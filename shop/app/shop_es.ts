@@ -1657,18 +1657,6 @@
         <source>Copied: paste it into a message to the installer</source>
         <translation>Copiado: péguelo en un mensaje al instalador</translation>
     </message>
-    <message>
-        <source>%1 is not here any more</source>
-        <translation>%1 ya no está aquí</translation>
-    </message>
-    <message>
-        <source>%1 is held: no plan cuts it until it is let in</source>
-        <translation>%1 está retenido: ningún plan lo corta hasta que se deje entrar</translation>
-    </message>
-    <message>
-        <source>%1 is let in; plan again</source>
-        <translation>%1 puede entrar; planee otra vez</translation>
-    </message>
 </context>
 <context>
     <name>lapwright::model::Batches</name>
@@ -1715,14 +1703,6 @@
     <message>
         <source>%1 is let in; plan again</source>
         <translation>%1 puede entrar; planee otra vez</translation>
-    </message>
-    <message>
-        <source>%1 is not here any more</source>
-        <translation>%1 ya no está aquí</translation>
-    </message>
-    <message>
-        <source>%1 is held as a whole; plan again</source>
-        <translation>%1 está retenido entero; planee otra vez</translation>
     </message>
     <message>
         <source>Nothing is left to cut</source>
@@ -2115,6 +2095,18 @@
     <message>
         <source>Everything is as in %1. What stood here before is kept in %2</source>
         <translation>Todo está como en %1. Lo que había aquí antes queda en %2</translation>
+    </message>
+    <message>
+        <source>%1 is not here any more</source>
+        <translation>%1 ya no está aquí</translation>
+    </message>
+    <message>
+        <source>%1 is held: no plan cuts it until it is let in</source>
+        <translation>%1 está retenido: ningún plan lo corta hasta que se deje entrar</translation>
+    </message>
+    <message>
+        <source>%1 is let in; plan again</source>
+        <translation>%1 puede entrar; planee otra vez</translation>
     </message>
 </context>
 <context>

@@ -1,7 +1,6 @@
 #include "arrivals.h"
 
 #include "acts/arrivals.h"
-#include "acts/holding.h"
 #include "acts/incoming.h"
 #include "acts/kept_order.h"
 #include "acts/last_done.h"
@@ -326,19 +325,8 @@ void Arrivals::dismissCurrent()
 
 void Arrivals::holdCurrent(bool held)
 {
-    if (current_.isEmpty() || currentWaits() || !shop().letsPlan())
-        return;
-    const QString name = preview_->title();
-    shop().act([&] {
-        const auto done = acts::holdOrder(shop().database(), current_.toStdString(), held, shop().stamp());
-        if (!done.ok())
-            return shop().tellTrouble(done.errors());
-        if (!*done)
-            return shop().tellTrouble(tr("%1 is not here any more").arg(name));
-        shop().tell(
-            (held ? tr("%1 is held: no plan cuts it until it is let in") : tr("%1 is let in; plan again"))
-                .arg(name));
-    });
+    if (!current_.isEmpty() && !currentWaits())
+        shop().holdOrder(current_.toStdString(), preview_->title(), held);
 }
 
 QString Arrivals::question() const

@@ -224,19 +224,10 @@ void Batches::holdPiece(bool held)
 
 void Batches::holdOrder(bool held)
 {
-    if (piece() == nullptr || !shop().letsPlan())
+    if (piece() == nullptr)
         return;
     const std::string order = piece()->piece.order;
-    const QString name = shown(piece()->jobName);
-    shop().act([&] {
-        const auto done = acts::holdOrder(shop().database(), order, held, shop().stamp());
-        if (!done.ok())
-            return shop().tellTrouble(done.errors());
-        if (!*done)
-            return shop().tellTrouble(tr("%1 is not here any more").arg(name));
-        shop().tell(
-            (held ? tr("%1 is held as a whole; plan again") : tr("%1 is let in; plan again")).arg(name));
-    });
+    shop().holdOrder(order, shown(piece()->jobName), held);
 }
 
 void Batches::plan()

@@ -1,6 +1,7 @@
 #include "library_draft.h"
 
 #include "acts/shop_library.h"
+#include "documents/envelope.h"
 #include "documents/machine.h"
 #include "documents/rates.h"
 #include "documents/rules.h"
@@ -19,21 +20,21 @@ namespace {
 /// Milliseconds without a key before what is written is judged: half a number is no mistake.
 constexpr int pauseOfTyping = 300;
 
-std::string schemaOf(LibraryDraft::Kind kind)
+const documents::Kind& documentOf(LibraryDraft::Kind kind)
 {
     switch (kind) {
     case LibraryDraft::Kind::Machine:
-        return "machine.schema.json";
+        return documents::kinds::machine;
     case LibraryDraft::Kind::Trim:
-        return "trim.schema.json";
+        return documents::kinds::trim;
     case LibraryDraft::Kind::Rules:
-        return "rules.schema.json";
+        return documents::kinds::rules;
     case LibraryDraft::Kind::Floor:
-        return "floor.schema.json";
+        return documents::kinds::floor;
     case LibraryDraft::Kind::Rates:
         break;
     }
-    return "rates.schema.json";
+    return documents::kinds::rates;
 }
 
 /// The picture of a document, if it has one.
@@ -108,7 +109,7 @@ void LibraryDraft::setText(const QString& text)
 
 void LibraryDraft::showForm()
 {
-    form_.show(schemaOf(kind_), text_, shop_.style());
+    form_.show(std::string(documentOf(kind_).schemaFile), text_, shop_.style());
 }
 
 void LibraryDraft::judge()

@@ -1,6 +1,7 @@
 #include "shop.h"
 
 #include "acts/catalogue.h"
+#include "acts/holding.h"
 #include "acts/shop_stock.h"
 #include "acts/words.h"
 #include "storage/backup.h"
@@ -234,6 +235,21 @@ void Shop::planCuts(const std::function<void(const PlanDone&)>& done)
     PlanWork work;
     work.cuts = std::move(request);
     plan(std::move(work), done);
+}
+
+void Shop::holdOrder(const std::string& order, const QString& name, bool held)
+{
+    if (!letsPlan())
+        return;
+    act([&] {
+        const auto done = acts::holdOrder(database_, order, held, stamp());
+        if (!done.ok())
+            return tellTrouble(done.errors());
+        if (!*done)
+            return tellTrouble(tr("%1 is not here any more").arg(name));
+        tell((held ? tr("%1 is held: no plan cuts it until it is let in") : tr("%1 is let in; plan again"))
+                 .arg(name));
+    });
 }
 
 void Shop::rereadLibrary()

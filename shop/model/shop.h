@@ -136,6 +136,8 @@ public:
     void plan(PlanWork work, const std::function<void(const PlanDone&)>& done);
     /// The same for cuts and schedule, as Settings say how long to look.
     void planCuts(const std::function<void(const PlanDone&)>& done);
+    /// Keeps an order out of the plans, or lets it in; who may not is told. `name` is what people call it.
+    void holdOrder(const std::string& order, const QString& name, bool held);
     /// The library files are others now.
     void rereadLibrary();
     /// Grows with every rereadLibrary().
