@@ -3,6 +3,8 @@
 #include "documents/catalogue.h"
 #include "storage/library.h"
 
+#include <utility>
+
 namespace lapwright::storage {
 
 Result<pieces::Catalogue> loadCatalogue(const std::vector<std::string>& shopFolders)
@@ -16,6 +18,12 @@ Result<pieces::Catalogue> loadCatalogue(const std::vector<std::string>& shopFold
             builder.add(file.name, file.text);
     }
     return builder.build();
+}
+
+std::future<Result<pieces::Catalogue>> loadCatalogueBeside(std::vector<std::string> shopFolders)
+{
+    return std::async(std::launch::async,
+                      [folders = std::move(shopFolders)] { return loadCatalogue(folders); });
 }
 
 } // namespace lapwright::storage

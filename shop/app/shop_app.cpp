@@ -4,6 +4,7 @@
 #include "faces.h"
 #include "shop.h"
 #include "speech/language.h"
+#include "storage/catalogue.h"
 #include "tour.h"
 
 #include <QCommandLineParser>
@@ -16,6 +17,7 @@
 #include <QTextStream>
 
 #include <optional>
+#include <utility>
 
 namespace lapwright::shop_app {
 
@@ -105,13 +107,15 @@ int run(QGuiApplication& application)
         tell(options.pictures + ": found a place that cannot be written, expected a folder");
         return badUsage;
     }
-    const auto shop = model::Shop::open(options.database, options.preferences, options.libraryFolders);
+    auto catalogue = storage::loadCatalogueBeside(options.libraryFolders);
+    look::prepareFaces();
+    const auto shop = model::Shop::open(options.database, options.preferences, options.libraryFolders,
+                                        std::move(catalogue));
     if (!shop.ok()) {
         for (const Error& error : shop.errors())
             tell(QString::fromStdString(error.sentence()));
         return couldNot;
     }
-    look::prepareFaces();
     model::Preferences& preferences = *(*shop)->preferences();
     if (!options.language.isEmpty())
         preferences.setLanguage(options.language);

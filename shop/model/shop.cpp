@@ -23,16 +23,23 @@ constexpr drawing::Colour unknownColour{176, 180, 184};
 } // namespace
 
 Result<std::unique_ptr<Shop>> Shop::open(const QString& databasePath, const QString& preferencesPath,
-                                         const std::vector<std::string>& libraryFolders)
+                                         const std::vector<std::string>& libraryFolders,
+                                         std::future<Result<pieces::Catalogue>> catalogue)
 {
     auto database = storage::Database::open(databasePath.toStdString());
     if (!database.ok())
         return database.errors();
-    auto catalogue = storage::loadCatalogue(libraryFolders);
-    if (!catalogue.ok())
-        return catalogue.errors();
+    auto read = catalogue.get();
+    if (!read.ok())
+        return read.errors();
     return std::unique_ptr<Shop>(
-        new Shop(*std::move(database), *std::move(catalogue), databasePath, preferencesPath, libraryFolders));
+        new Shop(*std::move(database), *std::move(read), databasePath, preferencesPath, libraryFolders));
+}
+
+Result<std::unique_ptr<Shop>> Shop::open(const QString& databasePath, const QString& preferencesPath,
+                                         const std::vector<std::string>& libraryFolders)
+{
+    return open(databasePath, preferencesPath, libraryFolders, storage::loadCatalogueBeside(libraryFolders));
 }
 
 Shop::Shop(storage::Database database, pieces::Catalogue catalogue, QString databasePath,

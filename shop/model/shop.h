@@ -27,6 +27,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <functional>
+#include <future>
 #include <map>
 #include <memory>
 #include <string>
@@ -67,7 +68,12 @@ class Shop : public QObject {
     Q_PROPERTY(lapwright::model::ShopCode* code READ code CONSTANT FINAL)
 
 public:
-    /// Errors: a database that cannot be opened, a library file that does not hold.
+    /// What is read of `libraryFolders` may be on its way already. Errors: a database that cannot be opened,
+    /// a library file that does not hold.
+    [[nodiscard]] static Result<std::unique_ptr<Shop>> open(const QString& databasePath,
+                                                            const QString& preferencesPath,
+                                                            const std::vector<std::string>& libraryFolders,
+                                                            std::future<Result<pieces::Catalogue>> catalogue);
     [[nodiscard]] static Result<std::unique_ptr<Shop>> open(const QString& databasePath,
                                                             const QString& preferencesPath,
                                                             const std::vector<std::string>& libraryFolders);
