@@ -265,6 +265,15 @@ std::optional<std::string> derivedOrder(const Database& database, const std::str
                                     {text(order)}));
 }
 
+std::optional<std::string> derivedIdentity(const Database& database, const std::string& order)
+{
+    Rows rows = database.query(
+        "SELECT hash, received_at FROM orders WHERE id = ? ORDER BY revision DESC LIMIT 1", {text(order)});
+    if (!rows.next())
+        return std::nullopt;
+    return rows.text(0) + ' ' + rows.text(1);
+}
+
 std::optional<std::int64_t> currentRevision(const Database& database, const std::string& order)
 {
     Rows rows = database.query("SELECT revision FROM current_orders WHERE id = ?", {text(order)});

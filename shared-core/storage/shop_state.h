@@ -113,6 +113,9 @@ struct LoadSummary {
 
 /// The order as this shop derives it, at the revision that counts.
 [[nodiscard]] std::optional<std::string> derivedOrder(const Database& database, const std::string& order);
+/// What tells the text of derivedOrder() from every other: the hash of its document and when it came in.
+/// Nothing if no such order is here.
+[[nodiscard]] std::optional<std::string> derivedIdentity(const Database& database, const std::string& order);
 /// The revision of the order that counts; nothing if no such order is here.
 [[nodiscard]] std::optional<std::int64_t> currentRevision(const Database& database, const std::string& order);
 

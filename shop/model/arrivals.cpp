@@ -2,10 +2,8 @@
 
 #include "acts/arrivals.h"
 #include "acts/incoming.h"
-#include "acts/kept_order.h"
 #include "acts/last_done.h"
 #include "acts/words.h"
-#include "documents/order.h"
 #include "schedule/label_text.h"
 #include "shop.h"
 #include "storage/document_file.h"
@@ -122,7 +120,7 @@ std::vector<storage::OrderRow> searched(const storage::Database& database, const
 
 } // namespace
 
-Arrivals::Arrivals(Shop& shop) : Desk(shop), preview_(new OrderPreview(shop))
+Arrivals::Arrivals(Shop& shop) : Desk(shop), atHand_(shop), preview_(new OrderPreview(shop))
 {
     look_.setInterval(lookEvery);
     connect(&look_, &QTimer::timeout, this, &Arrivals::lookIntoFolder);
@@ -208,24 +206,36 @@ const storage::WaitingOrder* Arrivals::currentWaiting() const
 
 void Arrivals::showPreview()
 {
-    preview_->clear();
     currentHeld_ = false;
-    if (const storage::WaitingOrder* waits = currentWaiting()) {
-        const auto read = documents::readOrder(storage::waitingDocument(shop().database(), waits->hash));
-        if (read.ok()) {
-            acts::Derived derived = acts::deriveAgain(*read, shop().catalogue());
-            rules::Findings told = reasonsOf(*waits);
-            told.insert(told.end(), derived.differences.begin(), derived.differences.end());
-            preview_->show(std::move(derived.order), told);
-        }
-    } else if (!current_.isEmpty() && !currentWaits()) {
-        const std::string order = current_.toStdString();
-        const auto here = storage::orderRow(shop().database(), order);
-        currentHeld_ = here && here->order.held;
-        preview_->show(acts::keptOrder(shop().database(), order), {},
-                       acts::lastDone(shop().database(), order));
-    }
+    if (const storage::WaitingOrder* waits = currentWaiting())
+        showWaiting(*waits);
+    else if (!current_.isEmpty() && !currentWaits())
+        showKept(current_.toStdString());
+    else
+        preview_->clear();
     emit currentChanged();
+}
+
+void Arrivals::showWaiting(const storage::WaitingOrder& waits)
+{
+    if (preview_->orderId() != waits.order)
+        preview_->clear(); // what cannot be read is not taken for the one before
+    const auto derived = atHand_.waiting(waits.hash);
+    if (!derived)
+        return preview_->clear();
+    rules::Findings told = reasonsOf(waits);
+    told.insert(told.end(), derived->differences.begin(), derived->differences.end());
+    preview_->show({derived, &derived->order}, told);
+}
+
+void Arrivals::showKept(const std::string& order)
+{
+    if (preview_->orderId() != order)
+        preview_->clear();
+    const auto kept = atHand_.kept(order);
+    const auto here = storage::orderRow(shop().database(), order);
+    currentHeld_ = here && here->order.held;
+    preview_->show({kept, &kept->order}, {}, acts::lastDone(shop().database(), order));
 }
 
 void Arrivals::takeFiles(const QList<QUrl>& files)

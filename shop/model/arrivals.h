@@ -2,6 +2,7 @@
 
 #include "acts/drop_folder.h"
 #include "desk.h"
+#include "order_at_hand.h"
 #include "order_preview.h"
 #include "rows_model.h"
 #include "storage/lists.h"
@@ -12,6 +13,7 @@
 #include <QTimer>
 #include <QUrl>
 
+#include <string>
 #include <vector>
 
 namespace lapwright::model {
@@ -72,10 +74,13 @@ private:
     void readStanding();
     void showOrders();
     void showPreview();
+    void showWaiting(const storage::WaitingOrder& waits);
+    void showKept(const std::string& order);
     void watchFolder();
     void lookIntoFolder();
 
     RowsModel orders_;
+    OrderAtHand atHand_;
     OrderPreview* preview_;
     QString current_;
     bool currentHeld_ = false;

@@ -64,35 +64,38 @@ QList<Row> rowsOf(const rules::Findings& findings, const Style& style)
     return rows;
 }
 
-OrderPreview::OrderPreview(Shop& shop) : QObject(&shop), shop_(shop) {}
+OrderPreview::OrderPreview(Shop& shop)
+    : QObject(&shop), shop_(shop), order_(std::make_shared<const lapwright::pieces::Order>())
+{
+}
 
 void OrderPreview::clear()
 {
-    show({}, {});
+    show(std::make_shared<const lapwright::pieces::Order>(), {});
 }
 
-void OrderPreview::show(pieces::Order order, const rules::Findings& told,
+void OrderPreview::show(std::shared_ptr<const lapwright::pieces::Order> order, const rules::Findings& told,
                         const std::map<std::string, acts::Done>& done)
 {
-    const bool same = order.id == order_.id;
+    const bool same = order->id == order_->id;
     order_ = std::move(order);
     const Style style = shop_.style();
-    plan_ = empty() ? look::Picture() : planOf(order_, style);
+    plan_ = empty() ? look::Picture() : planOf(*order_, style);
     QList<Row> profiles, pieces;
-    for (std::size_t at = 0; at < order_.profiles.size(); ++at) {
-        const pieces::OrderedProfile& profile = order_.profiles[at];
+    for (std::size_t at = 0; at < order_->profiles.size(); ++at) {
+        const pieces::OrderedProfile& profile = order_->profiles[at];
         Row row{shown(profile.id),
                 shown(profile.id + "  ") + said(profile.profile.name),
                 shop_.describe(profile.material),
-                counted(piecesFrom(order_, at), "piece"),
+                counted(piecesFrom(*order_, at), "piece"),
                 tr("girth %1").arg(shown(write(profile.girth, style))),
                 {},
                 shop_.swatchOf(profile.material.colour),
                 -1};
         profiles.append(row);
     }
-    for (const pieces::Piece& piece : order_.pieces) {
-        const pieces::OrderedProfile& profile = order_.profiles[piece.profile];
+    for (const pieces::Piece& piece : order_->pieces) {
+        const pieces::OrderedProfile& profile = order_->profiles[piece.profile];
         Row row;
         row.id = shown(piece.mark);
         row.title = shown(piece.mark);
@@ -106,7 +109,7 @@ void OrderPreview::show(pieces::Order order, const rules::Findings& told,
         pieces.append(row);
     }
     rules::Findings all = told;
-    all.insert(all.end(), order_.findings.begin(), order_.findings.end());
+    all.insert(all.end(), order_->findings.begin(), order_->findings.end());
     profiles_.setRows(profiles);
     pieces_.setRows(pieces);
     findings_.setRows(rowsOf(all, style));
@@ -118,17 +121,17 @@ void OrderPreview::show(pieces::Order order, const rules::Findings& told,
 
 QString OrderPreview::title() const
 {
-    return shown(order_.job.name);
+    return shown(order_->job.name);
 }
 
 QString OrderPreview::subtitle() const
 {
     if (empty())
         return {};
-    QStringList parts = {shown(order_.job.customer), shown(order_.job.address),
-                         tr("revision %1").arg(order_.revision)};
-    if (!order_.job.wantedBy.empty())
-        parts.append(tr("wanted by %1").arg(dayWords(order_.job.wantedBy)));
+    QStringList parts = {shown(order_->job.customer), shown(order_->job.address),
+                         tr("revision %1").arg(order_->revision)};
+    if (!order_->job.wantedBy.empty())
+        parts.append(tr("wanted by %1").arg(dayWords(order_->job.wantedBy)));
     parts.removeAll(QString());
     return parts.join(QStringLiteral(" · "));
 }
@@ -144,7 +147,7 @@ void OrderPreview::setCurrentProfile(const QString& id)
 void OrderPreview::drawProfile()
 {
     profile_ = look::Picture();
-    for (const pieces::OrderedProfile& profile : order_.profiles) {
+    for (const pieces::OrderedProfile& profile : order_->profiles) {
         if (shown(profile.id) != currentProfile_)
             continue;
         drawing::ProfilePicture picture;

@@ -12,6 +12,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <map>
+#include <memory>
 #include <string>
 
 namespace lapwright::model {
@@ -40,10 +41,12 @@ public:
     void clear();
     /// `told` stands before the order's own findings: differences, reasons why it waits.
     /// `done` is what was done last to each mark.
-    void show(pieces::Order order, const rules::Findings& told,
+    void show(std::shared_ptr<const pieces::Order> order, const rules::Findings& told,
               const std::map<std::string, acts::Done>& done = {});
 
-    [[nodiscard]] bool empty() const { return order_.id.empty(); }
+    [[nodiscard]] bool empty() const { return order_->id.empty(); }
+    /// Empty where none is shown.
+    [[nodiscard]] const std::string& orderId() const { return order_->id; }
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString subtitle() const;
     [[nodiscard]] look::Picture plan() const { return plan_; }
@@ -62,7 +65,7 @@ private:
     void drawProfile();
 
     Shop& shop_;
-    lapwright::pieces::Order order_;
+    std::shared_ptr<const lapwright::pieces::Order> order_; ///< never nullptr
     look::Picture plan_;
     look::Picture profile_;
     QString currentProfile_;

@@ -73,6 +73,44 @@ private slots:
         QTRY_COMPARE_WITH_TIMEOUT(shop->arrivals()->orders()->count(), 1, longest);
     }
 
+    void whatIsLookedAtStaysWhileOthersWork()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        model::Arrivals* desk = shop->arrivals();
+        desk->setActive(true);
+        desk->takeFiles({orderOf("hollin", folder)});
+        model::OrderPreview* preview = desk->preview();
+        QVERIFY(preview->profiles()->count() > 1);
+        preview->setCurrentProfile(preview->profiles()->idAt(1));
+        shop->noteChange();
+        QCOMPARE(preview->currentProfile(), preview->profiles()->idAt(1));
+        QVERIFY(preview->profiles()->rows().at(1).trailingDetail.contains(u'"'));
+        shop->preferences()->setMillimetres(true);
+        QVERIFY(preview->profiles()->rows().at(1).trailingDetail.contains("mm"));
+        QCOMPARE(preview->currentProfile(), preview->profiles()->idAt(1));
+    }
+
+    void aRevisionOfTheOrderInSightIsShown()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        model::Arrivals* desk = shop->arrivals();
+        desk->setActive(true);
+        const QUrl first = orderOf("hollin", folder);
+        desk->takeFiles({first});
+        auto order = documents::readOrder(*storage::readDocument(first.toLocalFile().toStdString()));
+        QVERIFY(order.ok());
+        order->value.previousHash = documents::revisionHash(*order);
+        order->value.revision = 2;
+        order->value.job.name = "Hollin Cottage, extended";
+        const QString second = folder.filePath("second.order.json");
+        QVERIFY(storage::writeDocument(second.toStdString(), documents::writeOrder(*order)).ok());
+        desk->takeFiles({QUrl::fromLocalFile(second)});
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(desk->preview()->title(), QString("Hollin Cottage, extended"));
+    }
+
     void anOrderIsHeldFromWhereItArrived()
     {
         const QTemporaryDir folder;

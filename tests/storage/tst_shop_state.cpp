@@ -108,6 +108,24 @@ private slots:
         QCOMPARE(*derivedOrder(database, "o"), std::string("derived 2"));
         QCOMPARE(*currentRevision(database, "o"), std::int64_t{2});
     }
+    void anotherRevisionHasAnotherIdentity()
+    {
+        const Database database = Database::open(freshAddress()).value();
+        QVERIFY(!derivedIdentity(database, "o").has_value());
+        IncomingOrder order{"o", 2, "hash2", "hash1", "House", "Customer", "", "doc 2", "derived 2", {}};
+        (void)receiveOrder(database, order, early, false);
+        const auto second = derivedIdentity(database, "o");
+        order = {"o", 1, "hash1", "", "House", "Customer", "", "doc 1", "derived 1", {}};
+        (void)receiveOrder(database, order, late, false);
+        QCOMPARE(*derivedIdentity(database, "o"), *second);
+        order = {"o", 3, "hash3", "hash2", "House", "Customer", "", "doc 3", "derived 3", {}};
+        QCOMPARE(receiveOrder(database, order, late, false).outcome, Arrival::Outcome::Taken);
+        QVERIFY(*derivedIdentity(database, "o") != *second);
+        // Elsewhere the same document may have been derived with another library.
+        const Database other = Database::open(freshAddress()).value();
+        (void)receiveOrder(other, order, early, true);
+        QVERIFY(*derivedIdentity(other, "o") != *derivedIdentity(database, "o"));
+    }
     void countsOfAnOrderAddUpItsMarks()
     {
         const Database database = Database::open(freshAddress()).value();
