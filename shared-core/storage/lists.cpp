@@ -100,6 +100,19 @@ Page<Row> logPage(const Database& database, PageQuery query, const From& from,
                        [](const Row& row) { return QString::number(row.number); });
 }
 
+/// The columns that eventAt() reads, of piece_events as `e`.
+constexpr const char* eventColumns =
+    "e.seq, e.id, e.order_id, e.mark, e.kind, e.state, e.count, e.note, e.at, e.station, e.person";
+
+EventRow eventAt(const Rows& rows)
+{
+    const schedule::PieceEvent event{schedule::pieceEventKind(rows.text(4)).value(),
+                                     schedule::pieceState(rows.text(5)).value(), rows.number(6)};
+    return {rows.number(0),
+            {rows.text(1), rows.text(2), rows.text(3), event, rows.text(7)},
+            {rows.text(8), rows.text(9), rows.text(10)}};
+}
+
 std::vector<OrderRow> ordersWithCounts(const Database& database, Rows rows)
 {
     std::vector<OrderRow> found;
@@ -262,11 +275,7 @@ Page<ReceiptRow> listReceipts(const Database& database, const From& from)
 Page<EventRow> listEvents(const Database& database, const std::string& order, const std::string& mark,
                           const From& from)
 {
-    PageQuery query{
-        "SELECT seq, id, order_id, mark, kind, state, count, note, at, station, person FROM piece_events",
-        {},
-        {},
-        {}};
+    PageQuery query{QString("SELECT ") + eventColumns + " FROM piece_events e", {}, {}, {}};
     if (!order.empty()) {
         query.conditions.append("order_id = ?");
         query.values.append(text(order));
@@ -275,13 +284,21 @@ Page<EventRow> listEvents(const Database& database, const std::string& order, co
         query.conditions.append("mark = ?");
         query.values.append(text(mark));
     }
-    return logPage<EventRow>(database, query, from, [](const Rows& rows) {
-        const schedule::PieceEvent event{schedule::pieceEventKind(rows.text(4)).value(),
-                                         schedule::pieceState(rows.text(5)).value(), rows.number(6)};
-        return EventRow{rows.number(0),
-                        {rows.text(1), rows.text(2), rows.text(3), event, rows.text(7)},
-                        {rows.text(8), rows.text(9), rows.text(10)}};
-    });
+    return logPage<EventRow>(database, query, from, eventAt);
+}
+
+std::vector<EventRow> lastWork(const Database& database, schedule::PieceState state)
+{
+    Rows rows =
+        database.query(QString("SELECT ") + eventColumns +
+                           " FROM piece_counts c JOIN piece_events e ON e.seq = (SELECT MAX(x.seq)"
+                           " FROM piece_events x WHERE x.order_id = c.order_id AND x.mark = c.mark"
+                           " AND x.kind NOT IN ('order', 'withdraw')) WHERE c.state = ? AND c.count > 0",
+                       {text(schedule::name(state))});
+    std::vector<EventRow> found;
+    while (rows.next())
+        found.push_back(eventAt(rows));
+    return found;
 }
 
 Page<WaitingOrder> listWaiting(const Database& database, const From& from)

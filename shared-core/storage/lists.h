@@ -95,6 +95,8 @@ struct EventRow {
 /// The latest first; with `order` only of that one, with `mark` only of that mark of it.
 [[nodiscard]] Page<EventRow> listEvents(const Database& database, const std::string& order,
                                         const std::string& mark, const From& from);
+/// What was done last to each mark that stands in `state`; that it is wanted, or not any more, is no work.
+[[nodiscard]] std::vector<EventRow> lastWork(const Database& database, schedule::PieceState state);
 
 struct WaitingOrder {
     std::string hash;

@@ -31,6 +31,11 @@ std::string workOf(const PieceEvent& event)
     return {};
 }
 
+Done doneBy(const std::string& work, const storage::Stamp& stamp)
+{
+    return {work, onTheWall(stamp.at), stamp.person, stamp.station};
+}
+
 } // namespace
 
 std::map<std::string, Done> lastDone(const storage::Database& database, const std::string& order)
@@ -38,9 +43,16 @@ std::map<std::string, Done> lastDone(const storage::Database& database, const st
     std::map<std::string, Done> done;
     for (const storage::EventRow& row : storage::listEvents(database, order, {}, {{}, mostEvents}).rows)
         if (const std::string work = workOf(row.event.event); !work.empty())
-            // The latest comes first.
-            done.try_emplace(row.event.mark,
-                             Done{work, onTheWall(row.stamp.at), row.stamp.person, row.stamp.station});
+            done.try_emplace(row.event.mark, doneBy(work, row.stamp)); // the latest comes first
+    return done;
+}
+
+std::map<std::pair<std::string, std::string>, Done> lastDone(const storage::Database& database,
+                                                             schedule::PieceState state)
+{
+    std::map<std::pair<std::string, std::string>, Done> done;
+    for (const storage::EventRow& row : storage::lastWork(database, state))
+        done.emplace(std::pair(row.event.order, row.event.mark), doneBy(workOf(row.event.event), row.stamp));
     return done;
 }
 

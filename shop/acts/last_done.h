@@ -1,9 +1,11 @@
 #pragma once
 
+#include "schedule/piece_life.h"
 #include "storage/database.h"
 
 #include <map>
 #include <string>
+#include <utility>
 
 /// Who did what last.
 namespace lapwright::acts {
@@ -18,5 +20,8 @@ struct Done {
 /// with more than some thousand events the latest count.
 [[nodiscard]] std::map<std::string, Done> lastDone(const storage::Database& database,
                                                    const std::string& order);
+/// The same of every mark that stands in `state`, by order and mark.
+[[nodiscard]] std::map<std::pair<std::string, std::string>, Done> lastDone(const storage::Database& database,
+                                                                           schedule::PieceState state);
 
 } // namespace lapwright::acts

@@ -15,6 +15,7 @@
 #include "text.h"
 
 #include <map>
+#include <string>
 
 namespace lapwright::model {
 
@@ -36,25 +37,13 @@ Row rowOf(const storage::PieceInState& piece, const Shop& shop)
     return row;
 }
 
-/// What was done last to pieces, each order read once.
-class LastDone {
-public:
-    explicit LastDone(const storage::Database& database) : database_(database) {}
-
-    /// " · folded 2026-11-26 10:32 by Ann, folder", to stand behind something else; empty where it is not
-    /// known.
-    QString after(const std::string& order, const std::string& mark)
-    {
-        if (orders_.count(order) == 0)
-            orders_[order] = acts::lastDone(database_, order);
-        const auto found = orders_[order].find(mark);
-        return found == orders_[order].end() ? QString() : behind(found->second);
-    }
-
-private:
-    const storage::Database& database_;
-    std::map<std::string, std::map<std::string, acts::Done>> orders_;
-};
+/// behind() of what was done last to it; empty where it is not known.
+template <class Key>
+QString lastBehind(const std::map<Key, acts::Done>& done, const Key& key)
+{
+    const auto found = done.find(key);
+    return found == done.end() ? QString() : behind(found->second);
+}
 
 } // namespace
 
@@ -73,10 +62,10 @@ void Loads::reload()
         row.sign = QStringLiteral("loads");
         loads.append(row);
     }
-    LastDone done(shop().database());
+    const auto done = acts::lastDone(shop().database(), PieceState::Folded);
     for (const storage::PieceInState& piece : storage::piecesIn(shop().database(), PieceState::Folded)) {
         ready.append(rowOf(piece, shop()));
-        ready.back().detail += done.after(piece.order, piece.piece.mark);
+        ready.back().detail += lastBehind(done, {piece.order, piece.piece.mark});
     }
     for (const storage::PieceInState& piece : storage::piecesAwaitingRemake(shop().database()))
         remakes.append(rowOf(piece, shop()));
@@ -104,8 +93,10 @@ void Loads::showBundles()
     const auto load =
         document ? documents::readLoad(*document) : Result<documents::Document<schedule::Load>>(Error{});
     if (load.ok()) {
-        LastDone done(shop().database());
+        std::map<std::string, std::map<std::string, acts::Done>> done; // by order and mark
         for (const schedule::Bundle& bundle : load->value.bundles) {
+            if (done.count(bundle.order) == 0)
+                done[bundle.order] = acts::lastDone(shop().database(), bundle.order);
             QStringList marks;
             for (const schedule::LoadedPiece& piece : bundle.pieces)
                 marks.append(piece.count == 1 ? shown(piece.mark)
@@ -115,7 +106,7 @@ void Loads::showBundles()
             row.title = tr("%1   %2").arg(shown(bundle.label), shown(bundle.job));
             row.detail = marks.join(QStringLiteral(", "));
             if (!bundle.pieces.empty())
-                row.detail += done.after(bundle.order, bundle.pieces.front().mark);
+                row.detail += lastBehind(done.at(bundle.order), bundle.pieces.front().mark);
             row.trailing = shown(writeMass(bundle.kilograms, shop().style()));
             row.trailingDetail = bundle.twoPeople ? tr("two people") : QString();
             row.swatch = shop().swatchOf(bundle.material.colour);

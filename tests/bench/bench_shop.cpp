@@ -4,17 +4,11 @@
 // the window stands still while a plan of 20 000 pieces is made. Ends with 1 over 1.8 times the minimal
 // window, 150 ms for a screen, 33 ms for a key, a frame or of standing still. Usage: bench_shop [ORDERS
 // [PIECES]]
-#include "acts/identity.h"
-#include "acts/incoming.h"
-#include "documents/order.h"
 #include "faces.h"
-#include "invented_houses.h"
 #include "shop.h"
+#include "shop_year.h"
 #include "source_directory.h"
 #include "storage/catalogue.h"
-#include "storage/document_file.h"
-#include "storage/orders.h"
-#include "storage/piece_events.h"
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
@@ -34,12 +28,10 @@
 
 using namespace lapwright;
 using model::Shop;
-using schedule::PieceState;
 
 namespace {
 
-const storage::Stamp stamp{"2026-01-05T08:00:00Z", "desk", "bench"};
-constexpr int houses = 10; ///< so many orders make the large plan
+constexpr std::size_t largeOrders = 10; ///< so many orders make the large plan
 
 const char* const minimalWindow = R"(
 import QtQuick
@@ -137,88 +129,48 @@ bool printFrames(const QString& folder)
     return shop.first <= 1.8 * minimal.first;
 }
 
-storage::IncomingOrder shortOrder(int number)
+/// Milliseconds until a screen is there.
+struct Shown {
+    double first = 0.0; ///< frame
+    double whole = 0.0; ///< with all that is read beside the window
+};
+
+Shown show(Shop& shop, QQuickWindow& window, int place)
 {
-    const std::string name = std::to_string(number);
-    storage::IncomingOrder order{"order-" + name,
-                                 1,
-                                 "hash-" + name,
-                                 "",
-                                 "House " + name,
-                                 "Customer " + std::to_string(number % 500),
-                                 "2026-03-01",
-                                 std::string(2'000, 'd'),
-                                 std::string(2'000, 'e'),
-                                 {}};
-    for (const char* mark : {"E1.1", "E1.2"})
-        order.pieces.push_back({mark, "E1", "P1", "galvanised-steel", "24 ga", "Slate", Length::inches(6),
-                                Length::inches(120), 900, 1, "a"});
-    return order;
+    QElapsedTimer timer;
+    timer.start();
+    QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
+    waitForFrame(window);
+    Shown shown{millisecondsOf(timer), 0.0};
+    while (shop.batches()->reading())
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    waitForFrame(window);
+    shown.whole = millisecondsOf(timer);
+    return shown;
 }
 
-/// The history: nearly all of it was delivered. Nobody waits here for each write to be on the disk.
-void fill(const storage::Database& database, int orders)
-{
-    database.run("PRAGMA synchronous = OFF");
-    for (int number = 0; number < orders; ++number) {
-        (void)storage::receiveOrder(database, shortOrder(number), stamp, false);
-        database.write([&] {
-            for (const char* mark : {"E1.1", "E1.2"})
-                for (const PieceState state : {PieceState::Cut, PieceState::Folded, PieceState::Bundled,
-                                               PieceState::Loaded, PieceState::Received}) {
-                    const std::string order = "order-" + std::to_string(number);
-                    (void)storage::logEvent(database,
-                                            {order + mark + std::string(schedule::name(state)),
-                                             order,
-                                             mark,
-                                             {schedule::PieceEvent::Kind::Advance, state, 1},
-                                             ""},
-                                            stamp);
-                }
-        });
-    }
-    database.run("PRAGMA synchronous = FULL");
-}
-
-/// What is open now: real orders, whole.
-void receiveHouses(Shop& shop, const QString& folder, std::size_t pieces)
-{
-    const auto catalogue = storage::loadCatalogue({});
-    QList<QUrl> files;
-    for (int number = 0; number < houses; ++number) {
-        // A run comes to two and a half pieces.
-        pieces::Order order = acts::takeOff(invented::houses(pieces * 2 / 5 / houses).value, *catalogue);
-        order.id = acts::newUuid();
-        const QString path = folder + QString("/%1.order.json").arg(number);
-        (void)storage::writeDocument(path.toStdString(), documents::writeOrder({order, {}}));
-        files.append(QUrl::fromLocalFile(path));
-    }
-    shop.arrivals()->takeFiles(files);
-}
-
+/// Each screen for the first time, and again after another station's work.
 bool printScreens(Shop& shop, QQuickWindow& window)
 {
     bool good = true;
     const QVariantList places = window.property("places").toList();
+    std::vector<Shown> before;
     for (int round = 0; round < 2; ++round)
         for (int place = 0; place < places.size(); ++place) {
-            QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, (place + 1) % places.size()));
+            const auto last = static_cast<int>(places.size()) - 1;
+            QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place == last ? last - 1 : last));
             waitForFrame(window);
-            shop.noteChange(); // as after another station's work: nothing is known any more
-            QElapsedTimer timer;
-            timer.start();
-            QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
-            waitForFrame(window);
-            const double first = millisecondsOf(timer);
-            while (shop.batches()->reading())
-                QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
-            waitForFrame(window);
-            const double milliseconds = millisecondsOf(timer);
-            if (round == 0)
+            shop.noteChange();
+            const Shown shown = show(shop, window, place);
+            good = good && shown.whole <= 150.0;
+            if (round == 0) {
+                before.push_back(shown);
                 continue;
-            std::printf("%-12s %8.1f ms, first frame %.1f ms\n",
-                        qPrintable(places[place].toMap().value("name").toString()), milliseconds, first);
-            good = good && milliseconds <= 150.0;
+            }
+            const Shown& once = before[static_cast<std::size_t>(place)];
+            std::printf("%-12s %8.1f ms the first time (frame %.1f), %.1f ms again (frame %.1f)\n",
+                        qPrintable(places[place].toMap().value("name").toString()), once.whole, once.first,
+                        shown.whole, shown.first);
         }
     return good;
 }
@@ -340,19 +292,28 @@ int main(int argc, char** argv)
     shop->stock()->importStock(
         QUrl::fromLocalFile(QString::fromStdString(sourceDirectory() + "/demo/shop.stock.json")));
     bool good = printFrames(folder.path());
-    fill(shop->database(), orders);
-    receiveHouses(*shop, folder.path(), pieces);
+    const auto onTheFloor = static_cast<std::size_t>(orders / 100); // what comes in in two or three days
+    // Nobody waits here for each write to be on the disk.
+    shop->database().run("PRAGMA synchronous = OFF");
+    year::fill(shop->database(), orders);
+    year::receiveLarge(*shop, folder.path(), largeOrders, pieces);
+    year::receiveHouses(*shop, folder.path(), onTheFloor);
+    shop->database().run("PRAGMA synchronous = FULL");
     look::prepareFaces();
+    QElapsedTimer opening;
+    opening.start();
     QQmlApplicationEngine engine;
     QQuickWindow* window = windowOf(*shop, engine);
     if (window == nullptr)
         return 3;
     while (!window->property("ready").toBool())
         waitForFrame(*window);
-    std::printf("%d orders delivered, %d open\n", orders, houses);
+    waitForFrame(*window);
+    std::printf("%d orders delivered, %zu open; the window with its first screen in %.1f ms\n", orders,
+                largeOrders + onTheFloor, millisecondsOf(opening));
+    good = printStall(*shop, *window) && good; // from here on there are plans and a schedule to be shown
     good = printScreens(*shop, *window) && good;
     good = printSearch(*shop, *window) && good;
     good = printScroll(*shop, *window) && good;
-    good = printStall(*shop, *window) && good;
     return good ? 0 : 1;
 }

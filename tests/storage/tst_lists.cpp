@@ -89,6 +89,32 @@ private slots:
         QCOMPARE(listEvents(database, "order4", "E1.10", {}).rows.size(), 1U);
         QCOMPARE(listArrivals(database, {}).rows.size(), 23U);
     }
+    void theLastWorkOnWhatStandsInAStateIsGiven()
+    {
+        const Database database = fresh();
+        for (int number = 0; number < 2; ++number)
+            (void)receiveOrder(database, order(number), stamp, false);
+        const auto log = [&database](const char* id, const char* mark, PieceEvent::Kind kind,
+                                     PieceState state) {
+            const auto logged = logEvent(database, {id, "order1", mark, {kind, state, 1}, ""},
+                                         {"2026-01-05T09:00:00Z", "folder", "Ann"});
+            QVERIFY(logged.ok());
+        };
+        QVERIFY(lastWork(database, PieceState::Cut).empty());
+        log("cut", "E1.2", PieceEvent::Kind::Advance, PieceState::Cut);
+        log("folded", "E1.2", PieceEvent::Kind::Advance, PieceState::Folded);
+        log("cut again", "E1.10", PieceEvent::Kind::Advance, PieceState::Cut);
+        const auto folded = lastWork(database, PieceState::Folded);
+        QCOMPARE(folded.size(), 1U);
+        QCOMPARE(folded.front().event.id, std::string("folded"));
+        QCOMPARE(folded.front().event.mark, std::string("E1.2"));
+        QCOMPARE(folded.front().stamp.person, std::string("Ann"));
+        // Of what is still ordered one was cut: that is the last work on its mark; that it is wanted is none.
+        std::set<std::string> ids;
+        for (const EventRow& row : lastWork(database, PieceState::Ordered))
+            ids.insert(row.event.id);
+        QVERIFY(ids == std::set<std::string>({"folded", "cut again"}));
+    }
     void heldOrdersAreListedApart()
     {
         const Database database = fresh();
