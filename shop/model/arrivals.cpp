@@ -4,11 +4,10 @@
 #include "acts/incoming.h"
 #include "acts/last_done.h"
 #include "acts/words.h"
-#include "schedule/label_text.h"
+#include "arrival_list.h"
 #include "shop.h"
 #include "storage/document_file.h"
 #include "storage/orders.h"
-#include "storage/piece_events.h"
 #include "text.h"
 
 #include <QClipboard>
@@ -16,7 +15,6 @@
 #include <QGuiApplication>
 
 #include <algorithm>
-#include <iterator>
 #include <set>
 #include <utility>
 
@@ -30,34 +28,11 @@ constexpr int lookEvery = 1000;
 /// Milliseconds without a key before the history is looked through: what is listed already is found at once.
 constexpr int pauseOfTyping = 150;
 
-/// So many orders at most are found by a search: who wants another one types more of its name.
-constexpr std::int64_t mostFound = 100;
-
 const QString waitingPrefix = QStringLiteral("waiting/");
 
 QString rowOf(const std::string& hash)
 {
     return waitingPrefix + shown(hash);
-}
-
-/// All pages of a list.
-template <class Row, class List>
-std::vector<Row> allOf(const List& list)
-{
-    std::vector<Row> all;
-    storage::From from;
-    do {
-        storage::Page<Row> page = list(from);
-        std::move(page.rows.begin(), page.rows.end(), std::back_inserter(all));
-        from.after = page.next;
-    } while (!from.after.empty());
-    return all;
-}
-
-std::vector<storage::WaitingOrder> waitingOrders(const storage::Database& database)
-{
-    return allOf<storage::WaitingOrder>(
-        [&](const storage::From& from) { return storage::listWaiting(database, from); });
 }
 
 rules::Findings reasonsOf(const storage::WaitingOrder& order)
@@ -71,51 +46,6 @@ rules::Findings reasonsOf(const storage::WaitingOrder& order)
         findings.push_back(finding);
     }
     return findings;
-}
-
-QString stateOf(const schedule::PieceCounts& counts)
-{
-    QStringList parts;
-    for (std::size_t state = 0; state < schedule::pieceStates; ++state)
-        if (counts.in[state] > 0)
-            parts.append(QStringLiteral("%1 %2")
-                             .arg(counts.in[state])
-                             .arg(said(schedule::name(static_cast<schedule::PieceState>(state)))));
-    return parts.join(QStringLiteral(", "));
-}
-
-Row orderRow(const storage::OrderRow& found)
-{
-    const storage::OrderSummary& order = found.order;
-    Row row;
-    row.id = shown(order.id);
-    row.title = shown(order.jobName);
-    row.detail = shown(order.customer) +
-                 (order.revision > 1 ? Arrivals::tr(", revision %1").arg(order.revision) : QString());
-    row.trailing = dayWords(order.wantedBy);
-    row.trailingDetail = stateOf(found.counts);
-    row.sign = order.held ? QStringLiteral("hold") : QStringLiteral("orders");
-    return row;
-}
-
-std::vector<storage::OrderRow> openOrders(const storage::Database& database)
-{
-    return allOf<storage::OrderRow>([&](const storage::From& from) {
-        return storage::listOrders(database, storage::OrdersShown::Unfinished, from);
-    });
-}
-
-/// What a person typed or a scanner read finds among all orders there ever were.
-std::vector<storage::OrderRow> searched(const storage::Database& database, const QString& search)
-{
-    if (const auto label = schedule::readLabelText(search.toStdString()); label.ok()) {
-        const auto found = storage::orderRow(database, label->order);
-        return found ? std::vector{*found} : std::vector<storage::OrderRow>();
-    }
-    std::vector<std::string> words;
-    for (const QString& word : search.split(u' ', Qt::SkipEmptyParts))
-        words.push_back(word.toStdString());
-    return storage::findOrders(database, words, mostFound);
 }
 
 } // namespace
