@@ -1,21 +1,41 @@
 #include "acts/kept_order.h"
 
 #include "documents/order.h"
+#include "documents/profile_names.h"
 #include "storage/shop_state.h"
 
 #include <set>
+#include <utility>
 
 namespace lapwright::acts {
 
-pieces::Order keptOrder(const storage::Database& database, const std::string& id)
+namespace {
+
+std::string textOf(const storage::Database& database, const std::string& id)
 {
-    const auto text = storage::derivedOrder(database, id);
+    auto text = storage::derivedOrder(database, id);
     if (!text)
         throw storage::StorageFailure("order " + id + " is not there");
-    auto order = documents::readOrder(*text);
+    return *std::move(text);
+}
+
+} // namespace
+
+pieces::Order keptOrder(const storage::Database& database, const std::string& id)
+{
+    auto order = documents::readOrder(textOf(database, id));
     if (!order.ok())
         throw storage::StorageFailure(order.errors().front().sentence());
     return std::move(order->value);
+}
+
+std::vector<std::pair<std::string, std::string>> keptProfileNames(const storage::Database& database,
+                                                                  const std::string& id)
+{
+    auto names = documents::profileNames(textOf(database, id));
+    if (!names.ok())
+        throw storage::StorageFailure(names.errors().front().sentence());
+    return *std::move(names);
 }
 
 std::vector<pieces::Order> keptOrdersOn(const storage::Database& database, const schedule::Load& load)

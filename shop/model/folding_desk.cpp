@@ -23,6 +23,12 @@ using schedule::PieceState;
 /// Time between two pictures of a step in motion, milliseconds.
 constexpr int frameEvery = 50;
 
+/// What of one profile of an order is to be folded.
+struct Waiting {
+    std::int64_t count = 0;
+    site::Material material;
+};
+
 } // namespace
 
 struct FoldingDesk::Lot {
@@ -47,27 +53,30 @@ FoldingDesk::~FoldingDesk() = default;
 void FoldingDesk::reload()
 {
     cut_ = storage::piecesIn(shop().database(), PieceState::Cut);
-    std::map<QString, std::int64_t> waiting;
+    std::map<QString, Waiting> waiting;
     std::set<std::string> orders;
     for (const storage::PieceInState& piece : cut_) {
-        waiting[lotId(piece.order, piece.piece.profile)] += piece.count;
+        Waiting& lot = waiting[lotId(piece.order, piece.piece.profile)];
+        lot.material = {piece.piece.metal, piece.piece.gauge, piece.piece.colour};
+        lot.count += piece.count;
         orders.insert(piece.order);
     }
+    std::erase_if(profiles_, [&orders](const auto& known) { return orders.count(known.first) == 0; });
     QList<Row> rows;
     for (const storage::OrderSummary& order : storage::unfinishedOrders(shop().database())) {
         if (orders.count(order.id) == 0)
             continue;
-        for (const pieces::OrderedProfile& profile : profilesOf(order)) {
-            const auto lot = waiting.find(lotId(order.id, profile.id));
+        for (const auto& [profile, name] : profilesOf(order)) {
+            const auto lot = waiting.find(lotId(order.id, profile));
             if (lot == waiting.end())
                 continue;
             Row row;
             row.id = lot->first;
-            row.title = shown(profile.id + "  ") + said(profile.profile.name);
-            row.detail = shown(order.jobName) + QStringLiteral(", ") + shop().describe(profile.material);
-            row.trailing = counted(lot->second, "piece");
+            row.title = shown(profile + "  ") + said(name);
+            row.detail = shown(order.jobName) + QStringLiteral(", ") + shop().describe(lot->second.material);
+            row.trailing = counted(lot->second.count, "piece");
             row.trailingDetail = dayWords(order.wantedBy);
-            row.swatch = shop().swatchOf(profile.material.colour);
+            row.swatch = shop().swatchOf(lot->second.material.colour);
             rows.append(row);
         }
     }
@@ -79,11 +88,11 @@ void FoldingDesk::reload()
     showLot();
 }
 
-const std::vector<pieces::OrderedProfile>& FoldingDesk::profilesOf(const storage::OrderSummary& order)
+const FoldingDesk::ProfileNames& FoldingDesk::profilesOf(const storage::OrderSummary& order)
 {
     Known& known = profiles_[order.id];
     if (known.revision != order.revision)
-        known = {order.revision, acts::keptOrder(shop().database(), order.id).profiles};
+        known = {order.revision, acts::keptProfileNames(shop().database(), order.id)};
     return known.profiles;
 }
 

@@ -22,6 +22,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace lapwright::model {
@@ -120,13 +121,14 @@ private:
         QString lot;
         acts::MarkCounts marks;
     };
+    using ProfileNames = std::vector<std::pair<std::string, std::string>>; ///< by id, in the order's sequence
     struct Known {
         std::int64_t revision = 0;
-        std::vector<pieces::OrderedProfile> profiles;
+        ProfileNames profiles;
     };
 
     /// Of the revision that counts; an order is read once for each.
-    [[nodiscard]] const std::vector<pieces::OrderedProfile>& profilesOf(const storage::OrderSummary& order);
+    [[nodiscard]] const ProfileNames& profilesOf(const storage::OrderSummary& order);
 
     void showLot();
     /// Plans the current lot where it is not planned yet: its order, its revision or the shop's machines are

@@ -2,6 +2,7 @@
 // included; its words stand once; orders of a hundred thousand runs stay within what is read; references that
 // lead nowhere and words without end are refused with their place.
 #include "documents/formulas.h"
+#include "documents/profile_names.h"
 #include "pieces/why.h"
 #include "shipped_orders.h"
 #include "unknown_members.h"
@@ -129,6 +130,25 @@ private slots:
             }
         }
         QVERIFY(jsonOf(order) == Json::parse(writeOrder(order, Layout::Canonical)));
+    }
+    void profilesAreNamedWithoutReadingTheRest()
+    {
+        const OrderDocument order = houses(3);
+        std::vector<std::pair<std::string, std::string>> expected;
+        for (const pieces::OrderedProfile& profile : order.value.profiles)
+            expected.emplace_back(profile.id, profile.profile.name);
+        QVERIFY(expected.size() > 3);
+        for (const Layout layout : {Layout::Canonical, Layout::Readable})
+            QVERIFY(profileNames(writeOrder(order, layout)).value() == expected);
+        Json json = jsonOf(order);
+        int serial = 0;
+        QVERIFY(unknown::add(json, serial) > 200);
+        QVERIFY(profileNames(json.dump()).value() == expected);
+        json["profiles"] = Json::array();
+        QVERIFY(profileNames(json.dump()).value().empty());
+        const std::string text = writeOrder(order);
+        QVERIFY(!profileNames(text.substr(0, text.find("\"profiles\"") + 40)).ok());
+        QVERIFY(!profileNames("").ok());
     }
     void unknownMembersStayAtEveryLevel()
     {
