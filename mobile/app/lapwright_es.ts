@@ -1423,6 +1423,25 @@
     </message>
 </context>
 <context>
+    <name>SampleHouse</name>
+    <message>
+        <source>Eave line</source>
+        <translation>Línea de alero</translation>
+    </message>
+    <message>
+        <source>Main ridge</source>
+        <translation>Cumbrera principal</translation>
+    </message>
+    <message>
+        <source>Hip, south-west</source>
+        <translation>Limatesa suroeste</translation>
+    </message>
+    <message>
+        <source>Valley</source>
+        <translation>Limahoya</translation>
+    </message>
+</context>
+<context>
     <name>SearchField</name>
     <message>
         <source>Search</source>
@@ -4749,7 +4768,7 @@
         <translation>Predoblez abajo</translation>
     </message>
     <message>
-        <source>Press the hem, leave a gap</source>
+        <source>Press to a gap</source>
         <translation>Prensar, con abertura</translation>
     </message>
     <message>
@@ -5571,18 +5590,6 @@
     <message>
         <source>a date and time like 2026-12-01T07:30</source>
         <translation>una fecha y hora como 2026-12-01T07:30</translation>
-    </message>
-    <message>
-        <source>a kg</source>
-        <translation>por kg</translation>
-    </message>
-    <message>
-        <source>% waste</source>
-        <translation>% desperdicio</translation>
-    </message>
-    <message>
-        <source>minutes at</source>
-        <translation>minutos a</translation>
     </message>
     <message>
         <source>an hour</source>
@@ -6658,7 +6665,7 @@
     </message>
     <message>
         <source>left end {start}, right end {end}</source>
-        <translation>extremo izquierdo {start}, extremo derecho {end}</translation>
+        <translation>izq. {start}, der. {end}</translation>
     </message>
     <message>
         <source>spare</source>
@@ -8639,6 +8646,38 @@
     <message>
         <source>to the second: 0.5 is half a minute</source>
         <translation>al segundo: 0.5 es medio minuto</translation>
+    </message>
+    <message>
+        <source>{amount} kg at {price} a kg, and {waste} % waste</source>
+        <translation>{amount} kg a {price} el kg, más {waste} % de desperdicio</translation>
+    </message>
+    <message>
+        <source>{amount} kg at {price} a kg</source>
+        <translation>{amount} kg a {price} el kg</translation>
+    </message>
+    <message>
+        <source>{amount} m² at {price} a m², and {waste} % waste</source>
+        <translation>{amount} m² a {price} el m², más {waste} % de desperdicio</translation>
+    </message>
+    <message>
+        <source>{amount} m² at {price} a m²</source>
+        <translation>{amount} m² a {price} el m²</translation>
+    </message>
+    <message>
+        <source>{minutes} minutes at {price} an hour</source>
+        <translation>{minutes} minutos a {price} la hora</translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation>sobra</translation>
+    </message>
+    <message>
+        <source>labour</source>
+        <translation>mano de obra</translation>
+    </message>
+    <message>
+        <source>tax</source>
+        <translation>impuesto</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,8 @@
 #include "pieces/summary.h"
 #include "site/editing.h"
 
+#include <QCoreApplication>
+
 #include <string>
 #include <utility>
 #include <vector>
@@ -35,11 +37,11 @@ site::Run run(RunKind kind, site::Measured length, const char* trim)
     return made;
 }
 
-void addLine(site::Job& job, const char* name, RunKind kind, site::Measured length, const char* trim)
+void addLine(site::Job& job, const QString& name, RunKind kind, site::Measured length, const char* trim)
 {
     site::Run only = run(kind, std::move(length), trim);
     only.otherSlope = Slope::twelfths(6);
-    const std::size_t chain = site::addChain(job, name);
+    const std::size_t chain = site::addChain(job, name.toStdString());
     site::addRun(job, chain, std::move(only), site::SquareOutside{});
 }
 
@@ -50,7 +52,8 @@ site::Job sampleHouse()
     site::Job job;
     job.material = {"galvanised-steel", "24 ga", "Slate"};
     job.ruleSets = {"irc-flashing"};
-    const std::size_t eave = site::addChain(job, "Eave line");
+    const std::size_t eave =
+        site::addChain(job, QCoreApplication::translate("SampleHouse", "Eave line").toStdString());
     const site::Corner outside = site::SquareOutside{}, inside = site::SquareInside{};
     const char* drip = "eave-drip-edge";
     site::addRun(job, eave, run(RunKind::Eave, feet(44), drip), outside);
@@ -60,9 +63,11 @@ site::Job sampleHouse()
     site::addRun(job, eave, run(RunKind::Eave, feet(20), drip), outside);
     site::addRun(job, eave, run(RunKind::Eave, feet(40, 6), drip), outside);
     site::closeChain(job, eave, outside);
-    addLine(job, "Main ridge", RunKind::Ridge, feet(16), "ridge-cap");
-    addLine(job, "Hip, south-west", RunKind::Hip, feet(21), "hip-cap");
-    addLine(job, "Valley", RunKind::Valley, feet(15), nullptr);
+    addLine(job, QCoreApplication::translate("SampleHouse", "Main ridge"), RunKind::Ridge, feet(16),
+            "ridge-cap");
+    addLine(job, QCoreApplication::translate("SampleHouse", "Hip, south-west"), RunKind::Hip, feet(21),
+            "hip-cap");
+    addLine(job, QCoreApplication::translate("SampleHouse", "Valley"), RunKind::Valley, feet(15), nullptr);
     return job;
 }
 

@@ -71,21 +71,26 @@ CostLine materialLine(const site::Material& material, const Amount& amount, cons
     CostLine line;
     std::string metal = material.metal;
     std::replace(metal.begin(), metal.end(), '-', ' ');
-    line.what = material.gauge + " " + metal + (material.colour.empty() ? "" : ", " + material.colour);
+    line.what.text = material.gauge + " " + metal + (material.colour.empty() ? "" : ", " + material.colour);
+    const bool wasted = rates.wastePercent > 0;
     if (rate.centsPerKilogram) {
         line.cents = portion(amount.grams, *rate.centsPerKilogram, gramsPerKilogram);
-        line.how = hundredths(amount.grams) + " kg at " + writeMoney(*rate.centsPerKilogram, rates.currency) +
-                   " a kg";
+        line.how = {wasted ? "{amount} kg at {price} a kg, and {waste} % waste"
+                           : "{amount} kg at {price} a kg",
+                    {{"amount", hundredths(amount.grams)},
+                     {"price", writeMoney(*rate.centsPerKilogram, rates.currency)},
+                     {"waste", rates.wastePercent}}};
     } else {
         const std::int64_t each = rate.centsPerSquareMetre.value_or(0);
         line.cents = portion(amount.squareMillimetres, each, squareMillimetresPerSquareMetre);
-        line.how = hundredths(amount.squareMillimetres / 1'000) + " m\xC2\xB2 at " +
-                   writeMoney(each, rates.currency) + " a m\xC2\xB2";
+        line.how = {wasted ? "{amount} m\xC2\xB2 at {price} a m\xC2\xB2, and {waste} % waste"
+                           : "{amount} m\xC2\xB2 at {price} a m\xC2\xB2",
+                    {{"amount", hundredths(amount.squareMillimetres / 1'000)},
+                     {"price", writeMoney(each, rates.currency)},
+                     {"waste", rates.wastePercent}}};
     }
-    if (rates.wastePercent > 0) {
+    if (wasted)
         line.cents += portion(line.cents, rates.wastePercent, percent);
-        line.how += ", and " + std::to_string(rates.wastePercent) + " % waste";
-    }
     return line;
 }
 
@@ -103,9 +108,9 @@ CostLine labourLine(const pieces::Order& order, const CostRates& rates)
         seconds +=
             piece.count * (rates.labour.secondsPerPiece +
                            bendsIn(order.profiles[piece.profile].profile) * rates.labour.secondsPerBend);
-    return {"labour",
-            std::to_string((seconds + 30) / 60) + " minutes at " +
-                writeMoney(rates.centsPerHour, rates.currency) + " an hour",
+    return {{"labour", {}},
+            {"{minutes} minutes at {price} an hour",
+             {{"minutes", (seconds + 30) / 60}, {"price", writeMoney(rates.centsPerHour, rates.currency)}}},
             portion(seconds, rates.centsPerHour, secondsPerHour)};
 }
 
@@ -130,7 +135,7 @@ Result<Cost> costOf(const pieces::Order& order, const CostRates& rates)
         cost.cents += line.cents;
     if (rates.taxHundredths > 0) {
         const std::int64_t tax = portion(cost.cents, rates.taxHundredths, hundredthsOfPercent);
-        cost.lines.push_back({"tax", hundredths(rates.taxHundredths * 10) + " %", tax});
+        cost.lines.push_back({{"tax", {}}, {hundredths(rates.taxHundredths * 10) + " %", {}}, tax});
         cost.cents += tax;
     }
     return cost;

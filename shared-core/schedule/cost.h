@@ -4,6 +4,8 @@
 #include "pieces/order.h"
 #include "schedule/cost_rates.h"
 
+#include "measure/phrase.h"
+
 #include <cstdint>
 #include <string>
 #include <vector>
@@ -12,8 +14,8 @@ namespace lapwright::schedule {
 
 /// One line of a cost: what for, how it comes about, how much.
 struct CostLine {
-    std::string what;
-    std::string how;
+    Phrase what;
+    Phrase how;
     std::int64_t cents = 0;
 
     friend bool operator==(const CostLine&, const CostLine&) = default;

@@ -71,12 +71,26 @@ ScreenFrame {
                 }
             }
 
+            Words {
+                text: qsTr("What may be done at this station")
+                level: Words.Small
+                muted: true
+                Layout.fillWidth: true
+            }
+
             ChoiceBar {
-                name: qsTr("What you may do")
+                name: qsTr("What may be done at this station")
                 choices: [qsTr("Look"), qsTr("Make and load"), qsTr("Plan everything")]
                 currentIndex: screen.preferences.duty
                 Layout.fillWidth: true
                 onChosen: index => screen.preferences.duty = index
+            }
+
+            Words {
+                text: qsTr("Language")
+                level: Words.Small
+                muted: true
+                Layout.fillWidth: true
             }
 
             Picker {

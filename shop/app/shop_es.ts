@@ -1388,10 +1388,6 @@
         <translation>Su nombre</translation>
     </message>
     <message>
-        <source>What you may do</source>
-        <translation>Lo que puede hacer</translation>
-    </message>
-    <message>
         <source>Look</source>
         <translation>Mirar</translation>
     </message>
@@ -1550,6 +1546,10 @@
     <message>
         <source>Who counts a load compares this once with the code on the tablet; from then on the tablet questions load lists that this shop did not sign.</source>
         <translation>Quien cuenta una carga lo compara una vez con el código de la tableta; desde entonces la tableta pone en duda las listas de carga que este taller no firmó.</translation>
+    </message>
+    <message>
+        <source>What may be done at this station</source>
+        <translation>Lo que se puede hacer en esta estación</translation>
     </message>
 </context>
 <context>

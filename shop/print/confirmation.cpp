@@ -152,7 +152,7 @@ private:
         table.columns = {{spoken("stock length"), 34.0},
                          {spoken("cut for")},
                          {spoken("length"), 34.0, Align::Right},
-                         {spoken("left"), 34.0, Align::Right}};
+                         {spoken("left over"), 34.0, Align::Right}};
         Group group;
         for (const pieces::SiteCut& cut : order_.siteCuts)
             group.rows.push_back({{{"stock." + std::to_string(cut.stock), Tone::Strong, Cell::Kind::Tick},
@@ -189,8 +189,9 @@ private:
             {spoken("for"), 58.0}, {spoken("how it comes about")}, {cost.currency, 30.0, Align::Right}};
         Group group;
         for (const schedule::CostLine& line : cost.lines)
-            group.rows.push_back(
-                {{{spoken(line.what)}, {spoken(line.how)}, {schedule::writeMoney(line.cents, "")}}});
+            group.rows.push_back({{{say(line.what, style_)},
+                                   {say(line.how, style_)},
+                                   {schedule::writeMoney(line.cents, "")}}});
         group.rows.push_back({{{spoken("together"), Tone::Strong},
                                {""},
                                {schedule::writeMoney(cost.cents, ""), Tone::Strong}}});

@@ -166,7 +166,7 @@ private:
                          {spoken(crosswise ? "length" : "width"), 24.0, Align::Right},
                          {spoken(crosswise ? "stop at" : "knife at"), 24.0, Align::Right},
                          {spoken(crosswise ? "then slit to" : "then cut to")},
-                         {spoken("left"), 24.0, Align::Right}};
+                         {spoken("left over"), 24.0, Align::Right}};
         Group group;
         for (std::size_t number = 0; number < pattern.strips.size(); ++number) {
             const cutting::Strip& strip = pattern.strips[number];

@@ -139,12 +139,12 @@ Sheet checkSheet(const schedule::Load& load, const LoadedOrders& orders, const P
     Table table;
     table.leastRowHeight = 8.0;
     table.columns = {{spoken("mark"), 22.0},
-                     {spoken("sent"), 12.0, Align::Right},
+                     {spoken("sent"), 15.0, Align::Right},
                      {spoken("length"), 25.0, Align::Right},
-                     {spoken("received"), 17.0, Align::Middle},
-                     {spoken("short"), 15.0, Align::Middle},
-                     {spoken("damaged"), 17.0, Align::Middle},
-                     {spoken("wrong"), 15.0, Align::Middle},
+                     {spoken("received"), 20.0, Align::Middle},
+                     {spoken("short"), 19.0, Align::Middle},
+                     {spoken("damaged"), 18.0, Align::Middle},
+                     {spoken("wrong"), 23.0, Align::Middle},
                      {spoken("note")}};
     const Cell frame{"", Tone::Plain, Cell::Kind::Frame};
     for (const schedule::Bundle& bundle : load.bundles) {

@@ -1,5 +1,6 @@
 // Guards: what an order costs at a shop's rates, to the cent, by figures worked out by hand; the sum is that
 // of its lines; a material without a rate costs an error message, not a guess.
+#include "measure/writing.h"
 #include "schedule/cost.h"
 
 #include <QtTest>
@@ -63,11 +64,12 @@ private slots:
         QCOMPARE(cost->lines.size(), std::size_t{2});
         // 14 m × 1.5 kg/m = 21 kg × 4.10 = 86.10; 12 % of it 10.332, to the cent 10.33.
         QCOMPARE(cost->lines[0].cents, std::int64_t{8610 + 1033});
-        QCOMPARE(QString::fromStdString(cost->lines[0].how),
+        QCOMPARE(QString::fromStdString(say(cost->lines[0].how, {})),
                  QString("21.00 kg at 4.10 USD a kg, and 12 % waste"));
         // 1200 + 390 + 5 × (45 + (3 + 2) × 15) = 2190 s at 58.00 an hour = 35.2833….
         QCOMPARE(cost->lines[1].cents, std::int64_t{3528});
-        QCOMPARE(QString::fromStdString(cost->lines[1].how), QString("37 minutes at 58.00 USD an hour"));
+        QCOMPARE(QString::fromStdString(say(cost->lines[1].how, {})),
+                 QString("37 minutes at 58.00 USD an hour"));
         QCOMPARE(cost->cents, std::int64_t{8610 + 1033 + 3528});
     }
     void byAreaAndByColour()
@@ -98,8 +100,8 @@ private slots:
         const auto cost = costOf(order, taxed);
         QVERIFY(cost.ok());
         // 3 kg × 4.10 = 12.30; 8.25 % of it 1.01475, to the cent 1.01.
-        QCOMPARE(cost->lines.back().what, std::string("tax"));
-        QCOMPARE(cost->lines.back().how, std::string("8.25 %"));
+        QCOMPARE(cost->lines.back().what.text, std::string("tax"));
+        QCOMPARE(say(cost->lines.back().how, {}), std::string("8.25 %"));
         QCOMPARE(cost->lines.back().cents, std::int64_t{101});
         QCOMPARE(cost->cents, std::int64_t{1230 + 101});
     }

@@ -46,7 +46,7 @@ named = re.compile(r'(?:\breturn|\badd\(|\bchanged\(place, |\bcompare\("\w+", |\
                    r'explainEnd\(|\? |: )\s*("[a-z][a-z_, -]+")')
 # Citations and units, which are the same in every language, and codes.
 no_sentence = re.compile(r"^(UFGS|IRC|IBC|ISO|DIN|Kalpakjian|range of temperature)|\\u|"
-                         r"^[a-z_.-]*[_.][a-z_.-]*$|^ (kg|lb|mm|ms|min|h)$|^\d+ mm$|^yyyy|^id of |^ kg at |^a kg|m² at|^--|^64 hexa")
+                         r"^[a-z_.-]*[_.][a-z_.-]*$|^ (kg|lb|mm|ms|min|h)$|^\d+ mm$|^yyyy|^id of |^--|^64 hexa")
 # Too short to be found by its looks: the article of "{article} {kind}" (site/run_checks.cpp).
 articles = ["a"]
 # Put together from tables of names: days and months as schedules write them, the states of a piece, what touches
@@ -55,7 +55,7 @@ days = "Monday Tuesday Wednesday Thursday Friday Saturday Sunday".split()
 months = "January February March April May June July August September October November December".split()
 tables = (days + months + [name[:3] for name in days + months] +
           "ordered cut folded bundled loaded received short damaged wrong".split() +
-          ["from the " + what for what in ("raw edge", "hem fold", "folded corner", "folded leg")])
+          ["labour", "tax"] + ["from the " + what for what in ("raw edge", "hem fold", "folded corner", "folded leg")])
 # What is asked for by name in the shop: one word of its own, or counted.
 asked = re.compile(r'(?:spoken|said|translated|entry)\(("[^"]+")[),]|(?:spoken|said|translated)\([^"?;]*\? ("[^"]+") : |'
                    r'emplace_back\(("[a-z][a-z ]*"),')
