@@ -15,7 +15,7 @@ namespace lapwright::drawing {
 namespace {
 
 constexpr double margin = 8.0;
-constexpr double headHeight = 15.0;
+constexpr double headHeight = 19.2;
 constexpr double bareHead = 4.0;
 constexpr double sideRoom = 27.0;
 constexpr double topRoom = 10.0;
@@ -150,8 +150,10 @@ private:
     void head()
     {
         if (!picture_.framed) {
-            shapes_.emplace_back(words(Role::Label, shortened(facts(), 2.6, pageWidth_ - 2.0 * margin_),
-                                       {margin_, margin_ + 2.6}, 2.6));
+            shapes_.emplace_back(
+                words(Role::Label,
+                      shortened(facts() + " \xC2\xB7 " + orderOfCuts(), 2.6, pageWidth_ - 2.0 * margin_),
+                      {margin_, margin_ + 2.6}, 2.6));
             return;
         }
         const double room = pageWidth_ - 2.0 * margin_;
@@ -163,10 +165,12 @@ private:
         shapes_.emplace_back(
             words(Role::Label, shortened(facts(), 3.2, room), {margin_, margin_ + 10.4}, 3.2));
         shapes_.emplace_back(
-            line(Role::Note, {margin_, margin_ + 12.8}, {pageWidth_ - margin_, margin_ + 12.8}, 0.2));
+            words(Role::Label, shortened(orderOfCuts(), 3.2, room), {margin_, margin_ + 14.6}, 3.2));
+        shapes_.emplace_back(
+            line(Role::Note, {margin_, margin_ + 17.0}, {pageWidth_ - margin_, margin_ + 17.0}, 0.2));
     }
 
-    /// Size, material and the order of the cuts.
+    /// Size and material.
     [[nodiscard]] std::string facts() const
     {
         const bool coil = stock_.kind == cutting::StockKind::Coil;
@@ -174,8 +178,12 @@ private:
             sizeOf(stock_.width, pattern_.length) + (coil ? " " + said("off the coil") : std::string());
         if (!picture_.material.empty())
             facts += " \xC2\xB7 " + picture_.material;
-        return facts + " \xC2\xB7 " +
-               said(crosswise() ? "crosscut first, then slit each part"
+        return facts;
+    }
+
+    [[nodiscard]] std::string orderOfCuts() const
+    {
+        return said(crosswise() ? "crosscut first, then slit each part"
                                 : "slit first, then crosscut each strip from the lead end");
     }
 

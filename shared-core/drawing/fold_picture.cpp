@@ -371,7 +371,7 @@ std::string stepAction(const fold::FoldStep& step)
     case fold::Action::PreBend:
         return up ? "Pre-bend hem up" : "Pre-bend hem down";
     case fold::Action::Flatten:
-        return step.openGap > Length() ? "Press the hem, leave a gap" : "Flatten the hem";
+        return step.openGap > Length() ? "Press to a gap" : "Flatten the hem";
     }
     return "";
 }

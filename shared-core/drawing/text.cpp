@@ -176,12 +176,38 @@ Text textIn(const Box& box, Role role, std::string words, double size, bool bold
             -box.rotation};
 }
 
+namespace {
+
+bool isDigit(char sign)
+{
+    return sign >= '0' && sign <= '9';
+}
+
+/// Whether the space at `space` stands inside a length: 9' 4", 6 1/4".
+bool isInLength(const std::string& text, std::size_t space)
+{
+    if (space == 0 || space + 1 >= text.size() || !isDigit(text[space + 1]))
+        return false;
+    const std::size_t after = std::min(text.find_first_not_of("0123456789", space + 1), text.size() - 1);
+    return text[space - 1] == '\'' || (isDigit(text[space - 1]) && text[after] == '/');
+}
+
+} // namespace
+
+std::size_t endOfWord(const std::string& text, std::size_t from)
+{
+    std::size_t end = text.find(' ', from);
+    while (end != std::string::npos && end > from && isInLength(text, end))
+        end = text.find(' ', end + 1);
+    return std::min(end, text.size());
+}
+
 std::vector<std::string> wrapped(const std::string& text, double size, double width)
 {
     std::vector<std::string> lines;
     std::string line;
     for (std::size_t at = 0; at < text.size();) {
-        const std::size_t end = std::min(text.find(' ', at), text.size());
+        const std::size_t end = endOfWord(text, at);
         const std::string word = text.substr(at, end - at);
         at = end + 1;
         if (!line.empty() && textWidth(line, size) + textWidth(" ", size) + textWidth(word, size) > width) {

@@ -2,6 +2,7 @@
 
 #include "drawing/display_list.h"
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,10 @@ inline constexpr double descentInEm = 0.24;
 [[nodiscard]] Box boxOf(const Text& text);
 /// The text that covers `box` (turned as the box is), its base line set so that the two centres coincide.
 [[nodiscard]] Text textIn(const Box& box, Role role, std::string words, double size, bool bold = false);
+
+/// Where the word that begins at `from` ends: at a space, or at the end of the text. A length is one word,
+/// also 9' 4 1/2", so that no line ends in the middle of it.
+[[nodiscard]] std::size_t endOfWord(const std::string& text, std::size_t from);
 
 /// Words set into lines no wider than `width`; a longer word stands alone.
 [[nodiscard]] std::vector<std::string> wrapped(const std::string& text, double size, double width);

@@ -34,7 +34,7 @@ std::vector<std::string> linesOf(const std::string& text, double size, double wi
         return drawing::textWidth(words, size, bold) <= width;
     };
     for (std::size_t at = 0; at < clean.size();) {
-        const std::size_t end = std::min(clean.find(' ', at), clean.size());
+        const std::size_t end = drawing::endOfWord(clean, at);
         std::string word = clean.substr(at, end - at);
         at = end + 1;
         if (word.empty())

@@ -135,6 +135,18 @@ private slots:
         QCOMPARE(widthInEm("\xC3\x97"), 1716.0 / 2048.0);
     }
 
+    void noLineEndsInsideALength()
+    {
+        for (const std::string length : {"9' 4\"", "6' 2 1/4\"", "10 15/16\""})
+            for (double width = 4.0; width < 40.0; width += 0.5) {
+                const auto lines = wrapped("E2.3: 1 of " + length + " and 2 more", 3.0, width);
+                QVERIFY2(std::any_of(
+                             lines.begin(), lines.end(),
+                             [&](const std::string& line) { return line.find(length) != std::string::npos; }),
+                         length.c_str());
+            }
+        QCOMPARE(wrapped("a 2 3", 3.0, 2.0).size(), std::size_t{3});
+    }
     void wrappingLosesNoWord()
     {
         const std::string text = "one two three four five sixseveneightnineten eleven";
