@@ -5,6 +5,7 @@
 #include "look/about.h"
 #include "look/message_count.h"
 #include "model/field_app.h"
+#include "speech/language.h"
 
 #include <QCommandLineParser>
 #include <QGuiApplication>
@@ -58,6 +59,11 @@ int reportSelfTest(const QStringList& wrong)
 
 int show(const QCommandLineParser& options, const Tablet& tablet)
 {
+    if (!speaks(options.value("language"))) {
+        tell(QString("lapwright-field: --language: found %1, expected one of %2, or a .qm file")
+                 .arg(options.value("language"), languages().join(", ")));
+        return 2;
+    }
     FieldApp app(tablet);
     if (options.isSet("language"))
         app.settings()->setLanguage(options.value("language"));

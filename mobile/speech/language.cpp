@@ -39,6 +39,13 @@ void speak(const QString& language)
     QLocale::setDefault(translated ? wanted : QLocale(QLocale::English, system.territory()));
 }
 
+bool speaks(const QString& language)
+{
+    QTranslator file;
+    return language.isEmpty() || languages().contains(language) ||
+           (language.endsWith(".qm") && file.load(language));
+}
+
 QStringList languages()
 {
     QStringList codes;

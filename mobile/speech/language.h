@@ -14,6 +14,9 @@ inline constexpr auto languageFolder = ":/lapwright/languages";
 /// home. What is shown already is said anew by QQmlEngine::retranslate() and by whoever made the texts.
 void speak(const QString& language);
 
+/// Whether speak() knows what to do with it: nothing, the code of a language, or a .qm file that can be read.
+[[nodiscard]] bool speaks(const QString& language);
+
 /// Codes of the languages the program speaks: "en", "es".
 [[nodiscard]] QStringList languages();
 /// As the language calls itself: "Español"; its code where its translation does not say.

@@ -107,6 +107,11 @@ int run(QGuiApplication& application)
         tell(options.pictures + ": found a place that cannot be written, expected a folder");
         return badUsage;
     }
+    if (!speaks(options.language)) {
+        tell(QStringLiteral("--language: found %1, expected one of %2, or a .qm file")
+                 .arg(options.language, languages().join(QStringLiteral(", "))));
+        return badUsage;
+    }
     auto catalogue = storage::loadCatalogueBeside(options.libraryFolders);
     look::prepareFaces();
     const auto shop = model::Shop::open(options.database, options.preferences, options.libraryFolders,

@@ -24,6 +24,13 @@ class Spoken : public QObject {
     Q_OBJECT
 
 private slots:
+    void onlyWhatThereIsIsSpoken()
+    {
+        for (const char* known : {"", "en", "es"})
+            QVERIFY2(speaks(known), known);
+        for (const char* unknown : {"fr", "english", "nowhere.qm"})
+            QVERIFY2(!speaks(unknown), unknown);
+    }
     void initTestCase() { speak("es"); }
     void cleanupTestCase() { speak("en"); }
 
