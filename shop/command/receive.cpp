@@ -45,8 +45,10 @@ public:
             acts::receiveOrder(database_, catalogue_, *text, stampOf(options_), options_.isSet("accept"));
         if (!arrived.ok())
             return refuse(arrived.errorsWithin(nameOf(path)));
-        tell(arrived->differences, nameOf(path) + " and what the shop derives from its runs", style_);
-        if (!arrived->arrival) {
+        // Of runs that block little can be derived: what differs from it would bury why.
+        if (arrived->arrival)
+            tell(arrived->differences, nameOf(path) + " and what the shop derives from its runs", style_);
+        else {
             tell(arrived->findings, nameOf(path), style_);
             tell(nameOf(path) + ": not taken in, because its runs have findings that block");
             return raise(Exit::Blocked);
