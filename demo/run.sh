@@ -23,7 +23,7 @@ tell() {
     [ "$status" -le 1 ]
 }
 
-say "1. The installer measures Larkfield House. One tape is misread by a foot, and closure finds it:"
+say "1. The installer measures Larkfield House. One tape is misread by a foot; closure says so, and which runs it can be:"
 tell closure "$houses/larkfield-first-measure.job.json"
 echo "    E1 is measured again: 28 feet. Now:"
 tell closure "$houses/larkfield.job.json"
@@ -47,7 +47,8 @@ tell print --db shop.db -o tickets --rates "$houses/shop.rates.json"
 sed -n '/^FOLD/,/^4\./p' tickets/fold-01.txt | indented
 echo "    To look at: demo/out/tickets/cut-01.pdf (map and strips of each sheet), fold-01.pdf (steps in the machine),"
 echo "    labels-01.pdf (sheets of labels, each with a QR code), quality-01.pdf, order-01.pdf (confirmation and cost)."
-echo "    The same in Spanish: lapwright print --language es. The job in four pictures: demo/out/day.svg."
+"$lapwright" print --db shop.db -o tickets-es --rates "$houses/shop.rates.json" --language es >/dev/null
+echo "    The same in Spanish: demo/out/tickets-es. The job in four pictures: demo/out/day.svg."
 python3 "$houses/strip.py" day.svg "Measured once on site" tickets/plan-02.svg "Trim from the slope" \
     "$houses/pictures/eave-drip-edge.svg" "Cut, with a proof" tickets/cut-03-map-2.svg "Folded, step by step" tickets/fold-01-page-2.svg
 

@@ -17,7 +17,7 @@ ensure_packages() {
 }
 
 build_packages=(build-essential cmake ninja-build pkg-config ccache mold
-    qt6-base-dev qt6-base-dev-tools libqt6opengl6-dev libgl1-mesa-dev libqt6svg6-dev libqt6sql6-sqlite
+    qt6-base-dev qt6-base-dev-tools libqt6opengl6-dev libgl1-mesa-dev qt6-svg-dev libqt6sql6-sqlite
     qt6-declarative-dev qt6-declarative-dev-tools
     qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript qml6-module-qtquick
     qml6-module-qtquick-window qml6-module-qtquick-layouts qml6-module-qtquick-templates qml6-module-qtquick-controls
