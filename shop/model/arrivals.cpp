@@ -137,12 +137,13 @@ const storage::WaitingOrder* Arrivals::currentWaiting() const
 void Arrivals::showPreview()
 {
     currentHeld_ = false;
-    if (const storage::WaitingOrder* waits = currentWaiting())
+    if (const storage::WaitingOrder* waits = currentWaiting()) {
         showWaiting(*waits);
-    else if (!current_.isEmpty() && !currentWaits())
+    } else if (!current_.isEmpty() && !currentWaits()) {
         showKept(current_.toStdString());
-    else
+    } else {
         preview_->clear();
+    }
     emit currentChanged();
 }
 
