@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # One day at an invented shop with three invented houses: measured, ordered, cut, folded, loaded, checked, remade.
 # Installs what is missing, builds the command, tells the day in short, and leaves every document in demo/out/.
+# demo/run.sh --pictures builds the two apps as well and makes the pictures of their guides anew.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 source tests/tools/setup.sh
@@ -70,3 +71,9 @@ tell print --db shop.db -o remake-tickets
 tell status --db shop.db
 
 say "Everything is in demo/out/: orders, papers (PDF in tickets/, load-papers/ and remake-tickets/), drawings, receipt."
+
+if [ "${1:-}" = --pictures ]; then
+    say "Pictures of every screen, for mobile/README.md and shop/README.md"
+    cd "$houses/.."
+    build_preset release field_pictures shop_pictures
+fi
