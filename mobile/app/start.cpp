@@ -3,9 +3,11 @@
 #include "app/self_test.h"
 #include "app/window.h"
 #include "look/about.h"
+#include "look/faces.h"
 #include "look/message_count.h"
 #include "model/field_app.h"
 #include "speech/language.h"
+#include "storage/catalogue.h"
 
 #include <QCommandLineParser>
 #include <QGuiApplication>
@@ -14,6 +16,7 @@
 #include <QTemporaryDir>
 
 #include <cstdio>
+#include <utility>
 
 namespace lapwright::field {
 
@@ -101,7 +104,9 @@ int run(int argc, char** argv)
     const QString path = options.isSet("db") ? options.value("db")
                          : selfTesting       ? scratch.filePath("tablet.db")
                                              : usualDatabase();
-    const auto tablet = Tablet::open(path, folders);
+    auto catalogue = storage::loadCatalogueBeside(folders);
+    look::prepareFaces();
+    const auto tablet = Tablet::openBeside(path, std::move(catalogue));
     if (!tablet.ok()) {
         for (const Error& error : tablet.errors())
             tell("lapwright-field: " + QString::fromStdString(error.sentence()));

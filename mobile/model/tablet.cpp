@@ -19,10 +19,16 @@ Surroundings Surroundings::real()
 Result<Tablet> Tablet::open(const QString& databasePath, const std::vector<std::string>& shopFolders,
                             Surroundings surroundings)
 {
-    auto catalogue = storage::loadCatalogue(shopFolders);
+    return openBeside(databasePath, storage::loadCatalogueBeside(shopFolders), std::move(surroundings));
+}
+
+Result<Tablet> Tablet::openBeside(const QString& databasePath, std::future<Result<pieces::Catalogue>> reading,
+                                  Surroundings surroundings)
+{
+    auto database = store::Connection::open(databasePath);
+    auto catalogue = reading.get();
     if (!catalogue.ok())
         return catalogue.errors();
-    auto database = store::Connection::open(databasePath);
     if (!database.ok())
         return database.errors();
     return Tablet(*std::move(database), *std::move(catalogue), std::move(surroundings));

@@ -8,6 +8,7 @@
 #include <QString>
 
 #include <functional>
+#include <future>
 #include <string>
 #include <vector>
 
@@ -31,6 +32,10 @@ public:
     [[nodiscard]] static Result<Tablet> open(const QString& databasePath,
                                              const std::vector<std::string>& shopFolders,
                                              Surroundings surroundings = Surroundings::real());
+    /// The same with a library that is being read meanwhile (storage::loadCatalogueBeside).
+    [[nodiscard]] static Result<Tablet> openBeside(const QString& databasePath,
+                                                   std::future<Result<pieces::Catalogue>> reading,
+                                                   Surroundings surroundings = Surroundings::real());
 
     [[nodiscard]] const store::Connection& database() const { return database_; }
     [[nodiscard]] const store::PictureFolder& pictures() const { return pictures_; }

@@ -12,6 +12,8 @@ Window {
     readonly property bool portrait: height > width
     readonly property var places: ["jobs", "house", "trim", "check", "order", "delivery"]
     property string place: "jobs"
+    /// The window has shown. Only then does the first screen come into it: a person sees at once that it starts.
+    property bool ready: false
 
     function go(to: string) {
         // A field that is being typed in is left first, so that what was typed is kept.
@@ -27,6 +29,19 @@ Window {
     visible: true
     title: qsTr("Lapwright")
     color: Theme.ground
+
+    // Before the first frame; what the timer calls comes after it.
+    onAfterAnimating: {
+        if (!ready)
+            soon.start();
+    }
+
+    Timer {
+        id: soon
+
+        interval: 0
+        onTriggered: window.ready = true
+    }
 
     Binding {
         target: Theme
@@ -98,6 +113,7 @@ Window {
             Loader {
                 id: screen
 
+                active: window.ready
                 focus: true
                 Layout.fillWidth: true
                 Layout.fillHeight: true

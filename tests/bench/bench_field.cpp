@@ -5,10 +5,12 @@
 // bench_field; with --adding only what one more run costs, for a profiler.
 #include "app/window.h"
 #include "documents/job.h"
+#include "look/faces.h"
 #include "look/seen_items.h"
 #include "model/field_app.h"
 #include "picture_canvas.h"
 #include "site/editing.h"
+#include "storage/catalogue.h"
 #include "store/jobs.h"
 
 #include <QCoreApplication>
@@ -22,6 +24,7 @@
 #include <algorithm>
 #include <cstdio>
 #include <functional>
+#include <utility>
 #include <vector>
 
 using namespace lapwright;
@@ -128,7 +131,10 @@ int launchMinimal()
 
 int launchField(const QString& database)
 {
-    const auto tablet = Tablet::open(database, {});
+    // As the program starts (mobile/app/start.cpp).
+    auto catalogue = storage::loadCatalogueBeside({});
+    look::prepareFaces();
+    const auto tablet = Tablet::openBeside(database, std::move(catalogue));
     if (!tablet.ok())
         return 1;
     FieldApp app(*tablet);
