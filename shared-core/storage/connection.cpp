@@ -119,10 +119,8 @@ void Connection::fail(const QSqlError& error)
 void Connection::secure()
 {
     if (backend_ == Backend::Postgres) {
-        // A station that is cut off in the middle of a write lets go before those that wait for it give up.
         for (const char* setting :
-             {"SET lock_timeout = '30s'", "SET idle_in_transaction_session_timeout = '20s'",
-              "SET synchronous_commit = on", "SET client_min_messages = error"})
+             {"SET lock_timeout = '30s'", "SET synchronous_commit = on", "SET client_min_messages = error"})
             (void)query(setting, {});
         return;
     }
@@ -234,22 +232,20 @@ void Connection::begin()
     }
     (void)query("BEGIN", {});
     inTransaction_ = true;
-    Rows number = query(QString("SELECT txid_current(), pg_advisory_xact_lock(") + writersLock + ")", {});
+    // A station that is cut off in the middle of a write lets go before those that wait for it give up; for
+    // one who reads nobody waits.
+    Rows number = query(QString("SELECT txid_current(), pg_advisory_xact_lock(") + writersLock +
+                            "), set_config('idle_in_transaction_session_timeout', '20s', true)",
+                        {});
     if (number.next())
         transaction_ = number.number(0);
 }
 
 void Connection::beginReading()
 {
-    if (backend_ == Backend::Sqlite) {
-        (void)query("BEGIN", {});
-        inTransaction_ = true;
-        return;
-    }
-    (void)query("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY", {});
+    (void)query(backend_ == Backend::Sqlite ? "BEGIN" : "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY",
+                {});
     inTransaction_ = true;
-    // Nobody waits for one who reads.
-    (void)query("SET LOCAL idle_in_transaction_session_timeout = 0", {});
 }
 
 void Connection::commit()

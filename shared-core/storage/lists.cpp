@@ -113,6 +113,20 @@ EventRow eventAt(const Rows& rows)
             {rows.text(8), rows.text(9), rows.text(10)}};
 }
 
+/// What was done last to each mark of `marks`, a relation of order_id and mark that takes one value.
+std::vector<EventRow> lastWorkOn(const Database& database, const char* marks, const QString& value)
+{
+    Rows rows = database.query(QString("SELECT ") + eventColumns + " FROM " + marks +
+                                   " c JOIN piece_events e ON e.seq = (SELECT MAX(x.seq)"
+                                   " FROM piece_events x WHERE x.order_id = c.order_id AND x.mark = c.mark"
+                                   " AND x.kind NOT IN ('order', 'withdraw'))",
+                               {value});
+    std::vector<EventRow> found;
+    while (rows.next())
+        found.push_back(eventAt(rows));
+    return found;
+}
+
 std::vector<OrderRow> ordersWithCounts(const Database& database, Rows rows)
 {
     std::vector<OrderRow> found;
@@ -289,16 +303,14 @@ Page<EventRow> listEvents(const Database& database, const std::string& order, co
 
 std::vector<EventRow> lastWork(const Database& database, schedule::PieceState state)
 {
-    Rows rows =
-        database.query(QString("SELECT ") + eventColumns +
-                           " FROM piece_counts c JOIN piece_events e ON e.seq = (SELECT MAX(x.seq)"
-                           " FROM piece_events x WHERE x.order_id = c.order_id AND x.mark = c.mark"
-                           " AND x.kind NOT IN ('order', 'withdraw')) WHERE c.state = ? AND c.count > 0",
-                       {text(schedule::name(state))});
-    std::vector<EventRow> found;
-    while (rows.next())
-        found.push_back(eventAt(rows));
-    return found;
+    return lastWorkOn(database, "(SELECT order_id, mark FROM piece_counts WHERE state = ? AND count > 0)",
+                      text(schedule::name(state)));
+}
+
+std::vector<EventRow> lastWork(const Database& database, const std::string& order)
+{
+    return lastWorkOn(database, "(SELECT DISTINCT order_id, mark FROM piece_events WHERE order_id = ?)",
+                      text(order));
 }
 
 Page<WaitingOrder> listWaiting(const Database& database, const From& from)

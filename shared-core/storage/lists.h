@@ -97,6 +97,8 @@ struct EventRow {
                                         const std::string& mark, const From& from);
 /// What was done last to each mark that stands in `state`; that it is wanted, or not any more, is no work.
 [[nodiscard]] std::vector<EventRow> lastWork(const Database& database, schedule::PieceState state);
+/// The same of each mark of an order.
+[[nodiscard]] std::vector<EventRow> lastWork(const Database& database, const std::string& order);
 
 struct WaitingOrder {
     std::string hash;

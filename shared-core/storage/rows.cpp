@@ -2,6 +2,19 @@
 
 namespace lapwright::storage {
 
+std::optional<std::string> setting(const Database& database, const char* key)
+{
+    Rows rows = database.query("SELECT value FROM settings WHERE key = ?", {key});
+    return rows.next() ? std::optional(rows.text(0)) : std::nullopt;
+}
+
+void saveSetting(const Database& database, const char* key, const std::string& value)
+{
+    database.run("INSERT INTO settings (key, value) VALUES (?, ?)"
+                 " ON CONFLICT (key) DO UPDATE SET value = excluded.value",
+                 {key, text(value)});
+}
+
 QString pieceColumns()
 {
     return "p.mark, p.run, p.profile, p.metal, p.gauge, p.colour, p.girth_nm, p.length_nm, p.grams, p.count, p.make";

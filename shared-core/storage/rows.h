@@ -5,6 +5,8 @@
 
 #include <QString>
 
+#include <optional>
+#include <string>
 #include <string_view>
 
 /// How core values stand in database rows; for the files of this folder only.
@@ -14,6 +16,10 @@ namespace lapwright::storage {
 {
     return QString::fromUtf8(value.data(), static_cast<qsizetype>(value.size()));
 }
+
+/// What table settings has under `key`; nothing where there is none.
+[[nodiscard]] std::optional<std::string> setting(const Database& database, const char* key);
+void saveSetting(const Database& database, const char* key, const std::string& value);
 
 /// The columns of table pieces (as p) that pieceAt() reads, in its order.
 [[nodiscard]] QString pieceColumns();

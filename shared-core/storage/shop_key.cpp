@@ -13,25 +13,20 @@ constexpr const char* seedSetting = "signing_seed";
 
 std::optional<documents::PublicKey> shopPublicKey(const Database& database)
 {
-    Rows rows = database.query("SELECT value FROM settings WHERE key = ?", {seedSetting});
-    if (!rows.next())
-        return std::nullopt;
-    return keyOfSeed(text(rows.text(0))).publicKey();
+    const auto seed = setting(database, seedSetting);
+    return seed ? std::optional(keyOfSeed(text(*seed)).publicKey()) : std::nullopt;
 }
 
 documents::SigningKey shopKey(const Database& database)
 {
-    database.run("INSERT INTO settings (key, value) VALUES (?, ?) ON CONFLICT (key) DO NOTHING",
-                 {seedSetting, freshSeed()});
-    Rows rows = database.query("SELECT value FROM settings WHERE key = ?", {seedSetting});
-    return keyOfSeed(rows.next() ? text(rows.text(0)) : QString());
+    if (!setting(database, seedSetting))
+        renewShopKey(database);
+    return keyOfSeed(text(setting(database, seedSetting).value()));
 }
 
 void renewShopKey(const Database& database)
 {
-    database.run("INSERT INTO settings (key, value) VALUES (?, ?)"
-                 " ON CONFLICT (key) DO UPDATE SET value = excluded.value",
-                 {seedSetting, freshSeed()});
+    saveSetting(database, seedSetting, freshSeed().toStdString());
 }
 
 } // namespace lapwright::storage

@@ -18,18 +18,6 @@ std::optional<std::string> firstText(Rows rows)
     return rows.text(0);
 }
 
-std::optional<std::string> setting(const Database& database, const char* key)
-{
-    return firstText(database.query("SELECT value FROM settings WHERE key = ?", {key}));
-}
-
-void saveSetting(const Database& database, const char* key, const std::string& document)
-{
-    database.run("INSERT INTO settings (key, value) VALUES (?, ?)"
-                 " ON CONFLICT (key) DO UPDATE SET value = excluded.value",
-                 {key, text(document)});
-}
-
 /// Inserts a row of `table` unless its id is there.
 bool insertOnce(const Database& database, const QString& statement, const QVariantList& values)
 {

@@ -9,10 +9,7 @@ namespace {
 
 using schedule::PieceEvent;
 
-/// Enough for every event of a large house.
-constexpr std::int64_t mostEvents = 5'000;
-
-/// Empty for what is no work: that the piece is wanted, or not any more.
+/// Empty for what is no work, which storage::lastWork() leaves out.
 std::string workOf(const PieceEvent& event)
 {
     switch (event.kind) {
@@ -31,9 +28,9 @@ std::string workOf(const PieceEvent& event)
     return {};
 }
 
-Done doneBy(const std::string& work, const storage::Stamp& stamp)
+Done doneBy(const storage::EventRow& row)
 {
-    return {work, onTheWall(stamp.at), stamp.person, stamp.station};
+    return {workOf(row.event.event), onTheWall(row.stamp.at), row.stamp.person, row.stamp.station};
 }
 
 } // namespace
@@ -41,9 +38,8 @@ Done doneBy(const std::string& work, const storage::Stamp& stamp)
 std::map<std::string, Done> lastDone(const storage::Database& database, const std::string& order)
 {
     std::map<std::string, Done> done;
-    for (const storage::EventRow& row : storage::listEvents(database, order, {}, {{}, mostEvents}).rows)
-        if (const std::string work = workOf(row.event.event); !work.empty())
-            done.try_emplace(row.event.mark, doneBy(work, row.stamp)); // the latest comes first
+    for (const storage::EventRow& row : storage::lastWork(database, order))
+        done.emplace(row.event.mark, doneBy(row));
     return done;
 }
 
@@ -52,7 +48,7 @@ std::map<std::pair<std::string, std::string>, Done> lastDone(const storage::Data
 {
     std::map<std::pair<std::string, std::string>, Done> done;
     for (const storage::EventRow& row : storage::lastWork(database, state))
-        done.emplace(std::pair(row.event.order, row.event.mark), doneBy(workOf(row.event.event), row.stamp));
+        done.emplace(std::pair(row.event.order, row.event.mark), doneBy(row));
     return done;
 }
 

@@ -16,8 +16,7 @@ struct Done {
     std::string person, station;
 };
 
-/// What was done last to each mark of an order. Marks that nothing was done to yet are left out. Of an order
-/// with more than some thousand events the latest count.
+/// What was done last to each mark of an order. Marks that nothing was done to yet are left out.
 [[nodiscard]] std::map<std::string, Done> lastDone(const storage::Database& database,
                                                    const std::string& order);
 /// The same of every mark that stands in `state`, by order and mark.

@@ -114,6 +114,11 @@ private slots:
         for (const EventRow& row : lastWork(database, PieceState::Ordered))
             ids.insert(row.event.id);
         QVERIFY(ids == std::set<std::string>({"folded", "cut again"}));
+        ids.clear();
+        for (const EventRow& row : lastWork(database, std::string("order1")))
+            ids.insert(row.event.id);
+        QVERIFY(ids == std::set<std::string>({"folded", "cut again"}));
+        QVERIFY(lastWork(database, std::string("order0")).empty());
     }
     void heldOrdersAreListedApart()
     {
