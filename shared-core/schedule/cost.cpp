@@ -118,7 +118,7 @@ CostLine labourLine(const pieces::Order& order, const CostRates& rates)
 
 Result<Cost> costOf(const pieces::Order& order, const CostRates& rates)
 {
-    Cost cost{rates.currency, {}, 0};
+    Cost cost{rates.currency, {}, 0, rates.note};
     std::vector<Error> errors;
     for (const auto& [material, amount] : amountsIn(order)) {
         const MaterialRate* rate = rateOf(rates, material);

@@ -26,6 +26,7 @@ struct Cost {
     std::vector<CostLine>
         lines;              ///< one for each material, one for the labour; tax is the last where there is one
     std::int64_t cents = 0; ///< their sum
+    std::string note;       ///< what the shop says below it; may be empty
 
     friend bool operator==(const Cost&, const Cost&) = default;
 };

@@ -33,17 +33,17 @@ namespace {
 bool printPapers(const pieces::Order& order, const pieces::Order& toMake, int number,
                  const Pictures& pictures, const Paperwork& work, TicketFolder& folder)
 {
-    std::optional<print::Offer> offer;
+    std::optional<schedule::Cost> cost;
     bool priced = true;
     if (work.rates) {
-        const auto cost = schedule::costOf(order, *work.rates);
-        priced = cost.ok();
+        auto asked = schedule::costOf(order, *work.rates);
+        priced = asked.ok();
         if (priced)
-            offer = print::Offer{*cost, work.rates->note};
+            cost = *std::move(asked);
         else
-            tell(cost.errorsWithin(order.job.name));
+            tell(asked.errorsWithin(order.job.name));
     }
-    writePdf(folder, work, "order", number, print::confirmation(order, offer, work.printing, work.style));
+    writePdf(folder, work, "order", number, print::confirmation(order, cost, work.printing, work.style));
     if (toMake.pieces.empty())
         return priced;
     writePdf(

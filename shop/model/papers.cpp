@@ -85,9 +85,9 @@ bool Papers::write(const QUrl& folder, const std::vector<Paper>& papers)
     return true;
 }
 
-Result<std::optional<print::Offer>> Papers::offerOf(const pieces::Order& order) const
+Result<std::optional<schedule::Cost>> Papers::costOf(const pieces::Order& order) const
 {
-    const auto nothing = std::optional<print::Offer>();
+    const auto nothing = std::optional<schedule::Cost>();
     if (!shop_.preferences()->costOnConfirmations())
         return nothing;
     const auto rates = acts::standingRates(shop_.database());
@@ -95,10 +95,10 @@ Result<std::optional<print::Offer>> Papers::offerOf(const pieces::Order& order) 
         return rates.errors();
     if (!rates->has_value())
         return nothing;
-    const auto cost = schedule::costOf(order, (*rates)->value);
+    auto cost = schedule::costOf(order, (*rates)->value);
     if (!cost.ok())
         return cost.errors();
-    return std::optional(print::Offer{*cost, (*rates)->value.note});
+    return std::optional(*std::move(cost));
 }
 
 void Papers::printOrder(const QString& order, const QUrl& folder)
@@ -110,18 +110,17 @@ void Papers::printOrder(const QString& order, const QUrl& folder)
             colours[profile.material.colour] = shop_.colourOf(profile.material.colour);
         const print::Printing now = printing();
         const Style style = shop_.style();
-        const auto offer = offerOf(kept);
+        const auto cost = costOf(kept);
         const bool written = write(
             folder,
-            {paperOf("confirmation",
-                     print::confirmation(kept, offer.ok() ? *offer : std::nullopt, now, style), now.paper),
+            {paperOf("confirmation", print::confirmation(kept, cost.ok() ? *cost : std::nullopt, now, style),
+                     now.paper),
              paperOf("quality-sheet",
                      print::qualitySheet(kept, {}, colours, now, style, shop_.preferences()->angles()),
                      now.paper),
              labelsOf("piece-labels", "Piece labels", print::pieceLabels(kept, now, style), now.paper)});
-        if (written && !offer.ok())
-            shop_.tellTrouble(
-                tr("Written, but the confirmation says no cost: %1").arg(shown(offer.errors())));
+        if (written && !cost.ok())
+            shop_.tellTrouble(tr("Written, but the confirmation says no cost: %1").arg(shown(cost.errors())));
     });
 }
 

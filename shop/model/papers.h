@@ -66,7 +66,7 @@ private:
     bool write(const QUrl& folder, const std::vector<Paper>& papers);
     /// What it costs; nothing where that is not asked for. Errors: rates that do not hold, or have no price
     /// for a metal of the order.
-    [[nodiscard]] Result<std::optional<print::Offer>> offerOf(const pieces::Order& order) const;
+    [[nodiscard]] Result<std::optional<schedule::Cost>> costOf(const pieces::Order& order) const;
     /// Calls `use` with the load and what its papers know of its orders.
     void withLoad(const QString& load,
                   const std::function<void(const schedule::Load&, const print::LoadedOrders&)>& use);

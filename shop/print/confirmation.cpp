@@ -24,9 +24,9 @@ struct Alike {
 
 class ConfirmationWriter {
 public:
-    ConfirmationWriter(const pieces::Order& order, const std::optional<Offer>& offer,
+    ConfirmationWriter(const pieces::Order& order, const std::optional<schedule::Cost>& cost,
                        const Printing& printing, const Style& style)
-        : order_(order), offer_(offer), printing_(printing), style_(style), places_(placesOf(order.job))
+        : order_(order), cost_(cost), printing_(printing), style_(style), places_(placesOf(order.job))
     {
     }
 
@@ -180,9 +180,9 @@ private:
 
     void cost()
     {
-        if (!offer_)
+        if (!cost_)
             return;
-        const schedule::Cost& cost = offer_->cost;
+        const schedule::Cost& cost = *cost_;
         Table table;
         table.together = true;
         table.columns = {
@@ -197,13 +197,13 @@ private:
                                {schedule::writeMoney(cost.cents, ""), Tone::Strong}}});
         table.groups.push_back(std::move(group));
         sheet_.add(Heading{spoken("Cost")});
-        sheet_.add(std::move(table), !offer_->note.empty());
-        if (!offer_->note.empty())
-            sheet_.add(Paragraph{offer_->note, Tone::Plain});
+        sheet_.add(std::move(table), !cost.note.empty());
+        if (!cost.note.empty())
+            sheet_.add(Paragraph{cost.note, Tone::Plain});
     }
 
     const pieces::Order& order_;
-    const std::optional<Offer>& offer_;
+    const std::optional<schedule::Cost>& cost_;
     const Printing& printing_;
     const Style& style_;
     std::map<std::string, std::string> places_;
@@ -212,10 +212,10 @@ private:
 
 } // namespace
 
-Sheet confirmation(const pieces::Order& order, const std::optional<Offer>& offer, const Printing& printing,
-                   const Style& style)
+Sheet confirmation(const pieces::Order& order, const std::optional<schedule::Cost>& cost,
+                   const Printing& printing, const Style& style)
 {
-    return ConfirmationWriter(order, offer, printing, style).write();
+    return ConfirmationWriter(order, cost, printing, style).write();
 }
 
 } // namespace lapwright::print

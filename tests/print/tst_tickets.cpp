@@ -126,8 +126,7 @@ private slots:
             const auto cost = schedule::costOf(order, rates->value);
             QVERIFY(cost.ok());
             for (const Paper& paper : papers) {
-                const auto confirmed =
-                    layOut(confirmation(order, Offer{*cost, rates->value.note}, printing(paper), {}), paper);
+                const auto confirmed = layOut(confirmation(order, *cost, printing(paper), {}), paper);
                 QVERIFY2(faultsOf(confirmed).isEmpty(), qPrintable(faultsOf(confirmed)));
                 const std::string texts = textsOf(confirmed);
                 QCOMPARE(countOf(texts, schedule::writeMoney(cost->cents, "")), 1);
