@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cstddef>
 
-namespace lapwright::field {
+namespace lapwright::look {
 
 /// How one list becomes another by taking out rows at one place and putting others there.
 struct RowChanges {
@@ -36,4 +36,4 @@ template <class Rows, class Same>
                       [&](std::size_t i, std::size_t j) { return same(before[i], now[j]); });
 }
 
-} // namespace lapwright::field
+} // namespace lapwright::look

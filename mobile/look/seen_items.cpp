@@ -46,6 +46,14 @@ QString spokenName(QQuickItem* item)
     return accessible == nullptr ? QString() : accessible->text(QAccessible::Name);
 }
 
+QQuickItem* listNamed(const QQuickWindow& window, const QString& name)
+{
+    for (QQuickItem* item : visibleItems(window))
+        if (item->inherits("QQuickListView") && spokenName(item) == name)
+            return item;
+    return nullptr;
+}
+
 bool isPressable(const QQuickItem* item)
 {
     return item->inherits("QQuickAbstractButton") || item->inherits("QQuickComboBox") ||

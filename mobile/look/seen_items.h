@@ -21,6 +21,9 @@ inline constexpr double leastTouch = 48.0;
 /// Whether it is a button, a picker or a field to type in.
 [[nodiscard]] bool isPressable(const QQuickItem* item);
 
+/// The list of that name that is in sight; nullptr if there is none.
+[[nodiscard]] QQuickItem* listNamed(const QQuickWindow& window, const QString& name);
+
 /// Everything pressable of the window that is smaller than `leastTouch`, has no name, or reaches beyond the
 /// window where nothing scrolls, in a line each.
 [[nodiscard]] QStringList hardToHit(const QQuickWindow& window);

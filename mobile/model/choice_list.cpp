@@ -1,6 +1,6 @@
 #include "model/choice_list.h"
 
-#include "model/row_changes.h"
+#include "look/row_changes.h"
 
 #include <utility>
 
@@ -40,7 +40,7 @@ void ChoiceList::show(std::vector<Choice> choices)
 {
     const auto same = [](const Choice& left, const Choice& right) { return left.key == right.key; };
     const std::size_t before = choices_.size();
-    const RowChanges changes = rowChanges(choices_, choices, same);
+    const look::RowChanges changes = look::rowChanges(choices_, choices, same);
     if (changes.removed > 0) {
         beginRemoveRows({}, changes.first, changes.first + changes.removed - 1);
         choices_.erase(choices_.begin() + changes.first, choices_.begin() + changes.first + changes.removed);

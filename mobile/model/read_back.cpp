@@ -1,7 +1,7 @@
 #include "model/read_back.h"
 
 #include "documents/describe_site.h"
-#include "model/row_changes.h"
+#include "look/row_changes.h"
 
 #include <algorithm>
 #include <cstddef>
@@ -25,9 +25,9 @@ bool sameAt(const site::Chain& before, std::size_t i, const site::Chain& now, st
 /// after them. It counts as closed if there is a corner after the last of them.
 site::Chain changedPart(const site::Chain& before, const site::Chain& now)
 {
-    const RowChanges changes =
-        rowChanges(before.runs.size(), now.runs.size(),
-                   [&](std::size_t i, std::size_t j) { return sameAt(before, i, now, j); });
+    const look::RowChanges changes =
+        look::rowChanges(before.runs.size(), now.runs.size(),
+                         [&](std::size_t i, std::size_t j) { return sameAt(before, i, now, j); });
     const std::ptrdiff_t from = changes.first, to = from + changes.inserted;
     const auto corners = std::min(to, static_cast<std::ptrdiff_t>(now.corners.size()));
     site::Chain part{now.id, now.name, false, {}, {}, now.firstBearing, now.obstacle};

@@ -1,6 +1,6 @@
 #include "model/run_list.h"
 
-#include "model/row_changes.h"
+#include "look/row_changes.h"
 #include "model/words.h"
 #include "site/corner.h"
 #include "site/editing.h"
@@ -13,7 +13,7 @@ namespace lapwright::field {
 namespace {
 
 /// A chain whose runs have gone before others come in their place.
-std::shared_ptr<const site::Chain> without(const site::Chain& chain, const RowChanges& changes)
+std::shared_ptr<const site::Chain> without(const site::Chain& chain, const look::RowChanges& changes)
 {
     auto rest = std::make_shared<site::Chain>(chain);
     rest->runs.erase(rest->runs.begin() + changes.first,
@@ -96,9 +96,9 @@ void RunList::show(std::shared_ptr<const site::Chain> chain, const Style& style)
     const std::shared_ptr<const site::Chain> before = chain_ ? chain_ : none;
     if (!chain)
         chain = none;
-    const RowChanges changes =
-        rowChanges(before->runs, chain->runs,
-                   [](const site::Run& left, const site::Run& right) { return left.id == right.id; });
+    const look::RowChanges changes =
+        look::rowChanges(before->runs, chain->runs,
+                         [](const site::Run& left, const site::Run& right) { return left.id == right.id; });
     if (changes.removed > 0) {
         beginRemoveRows({}, changes.first, changes.first + changes.removed - 1);
         chain_ = changes.inserted > 0 ? without(*before, changes) : chain;
@@ -116,7 +116,7 @@ void RunList::show(std::shared_ptr<const site::Chain> chain, const Style& style)
 }
 
 /// Says which of the rows that stayed read otherwise now.
-void RunList::sayChanges(const site::Chain& before, const RowChanges& changes, bool all)
+void RunList::sayChanges(const site::Chain& before, const look::RowChanges& changes, bool all)
 {
     const auto corner = [](const site::Chain& chain, std::size_t at) {
         return at < chain.corners.size() ? &chain.corners[at] : nullptr;

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "look/row_changes.h"
 #include "measure/writing.h"
-#include "model/row_changes.h"
 #include "site/chain.h"
 
 #include <QAbstractListModel>
@@ -46,7 +46,7 @@ signals:
 
 private:
     [[nodiscard]] QString cornerWords(std::size_t run) const;
-    void sayChanges(const site::Chain& before, const RowChanges& changes, bool all);
+    void sayChanges(const site::Chain& before, const look::RowChanges& changes, bool all);
 
     std::shared_ptr<const site::Chain> chain_;
     Style style_;

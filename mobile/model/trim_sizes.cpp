@@ -1,4 +1,4 @@
-#include "model/row_changes.h"
+#include "look/row_changes.h"
 #include "model/trim_model.h"
 #include "model/words.h"
 
@@ -45,7 +45,7 @@ QHash<int, QByteArray> TrimSizes::roleNames() const
 
 void TrimSizes::show(std::vector<Size> sizes)
 {
-    const RowChanges changes = rowChanges(sizes_, sizes, [](const Size& left, const Size& right) {
+    const look::RowChanges changes = look::rowChanges(sizes_, sizes, [](const Size& left, const Size& right) {
         return left.name == right.name && left.kind == right.kind;
     });
     if (changes.removed > 0 || changes.inserted > 0) {

@@ -13,7 +13,7 @@ Window {
     readonly property var places: ["jobs", "house", "trim", "check", "order", "delivery"]
     property string place: "jobs"
     /// The window has shown. Only then does the first screen come into it: a person sees at once that it starts.
-    property bool ready: false
+    readonly property bool ready: firstFrame.shown
 
     function go(to: string) {
         // A field that is being typed in is left first, so that what was typed is kept.
@@ -30,17 +30,8 @@ Window {
     title: qsTr("Lapwright")
     color: Theme.ground
 
-    // Before the first frame; what the timer calls comes after it.
-    onAfterAnimating: {
-        if (!ready)
-            soon.start();
-    }
-
-    Timer {
-        id: soon
-
-        interval: 0
-        onTriggered: window.ready = true
+    FirstFrame {
+        id: firstFrame
     }
 
     Binding {
@@ -144,6 +135,7 @@ Window {
             }
 
             GuideBar {
+                objectName: "guide"
                 app: window.app
                 place: window.place
                 Layout.fillWidth: true

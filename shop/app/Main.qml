@@ -24,7 +24,7 @@ Window {
     ]
     readonly property bool portrait: height > width
     /// The window has shown. Only then does the first screen come into it: a person sees at once that it starts.
-    property bool ready: false
+    readonly property bool ready: firstFrame.shown
     /// Where somebody went before that.
     property int wanted: 0
 
@@ -45,13 +45,7 @@ Window {
         screen.setSource(places[index].source, {shop: window.shop});
     }
 
-    function begin() {
-        if (ready)
-            return;
-        ready = true;
-        go(wanted);
-    }
-
+    onReadyChanged: go(wanted)
     title: qsTr("%1: %2").arg(shop.name).arg(places[place].name)
     width: 1366
     height: 768
@@ -60,17 +54,8 @@ Window {
     color: Theme.ground
     visible: true
 
-    // Before the first frame; what the timer calls comes after it.
-    onAfterAnimating: {
-        if (!ready)
-            soon.start();
-    }
-
-    Timer {
-        id: soon
-
-        interval: 0
-        onTriggered: window.begin()
+    FirstFrame {
+        id: firstFrame
     }
 
     Binding {

@@ -13,8 +13,6 @@
 #include "text.h"
 
 #include <algorithm>
-#include <exception>
-#include <memory>
 #include <set>
 #include <utility>
 
@@ -49,12 +47,6 @@ std::string nameOf(const schedule::Batch& batch, const std::string& blankKey)
 
 Batches::Batches(Shop& shop) : Desk(shop) {}
 
-Batches::~Batches()
-{
-    if (reader_.joinable())
-        reader_.join();
-}
-
 void Batches::reload()
 {
     if (reading_) {
@@ -67,32 +59,17 @@ void Batches::reload()
     take(readBatches(shop().database(), read_.waiting, shop().style()));
 }
 
-Result<BatchesRead> Batches::readApart(const std::string& address, const std::set<std::string>& known,
-                                       const Style& style)
-{
-    try {
-        const auto database = storage::Database::open(address, storage::WhenMissing::Refuse);
-        if (!database.ok())
-            return database.errors();
-        return readBatches(*database, known, style);
-    } catch (const std::exception& failure) {
-        return Error{"", failure.what(), "a database that can be read"};
-    }
-}
-
 void Batches::readBeside()
 {
-    if (reader_.joinable())
-        reader_.join();
     reading_ = true;
     again_ = false;
     emit currentChanged();
-    reader_ = std::thread(
-        [this, address = shop().databasePath().toStdString(), known = read_.waiting, style = shop().style()] {
-            const auto read = std::make_shared<Result<BatchesRead>>(readApart(address, known, style));
-            QMetaObject::invokeMethod(
-                this, [this, read] { finishReading(*read); }, Qt::QueuedConnection);
-        });
+    reader_.start(
+        *this, shop().databasePath().toStdString(),
+        [known = read_.waiting, style = shop().style()](const storage::Database& database) {
+            return Result<BatchesRead>(readBatches(database, known, style));
+        },
+        [this](Result<BatchesRead>& read) { finishReading(read); });
 }
 
 void Batches::finishReading(Result<BatchesRead>& read)

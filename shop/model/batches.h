@@ -2,6 +2,7 @@
 
 #include "acts/planning.h"
 #include "batches_read.h"
+#include "beside.h"
 #include "desk.h"
 #include "measure/result.h"
 #include "rows_model.h"
@@ -11,9 +12,7 @@
 
 #include <cstdint>
 #include <map>
-#include <set>
 #include <string>
-#include <thread>
 #include <vector>
 
 namespace lapwright::model {
@@ -39,11 +38,6 @@ class Batches : public Desk {
 
 public:
     explicit Batches(Shop& shop);
-    ~Batches() override;
-    Batches(const Batches&) = delete;
-    Batches& operator=(const Batches&) = delete;
-    Batches(Batches&&) = delete;
-    Batches& operator=(Batches&&) = delete;
 
     [[nodiscard]] RowsModel* batches() { return &batches_; }
     [[nodiscard]] RowsModel* pieces() { return &pieces_; }
@@ -74,9 +68,6 @@ private:
     void tell(const acts::Planned& planned);
     /// Reads in a thread of its own, and once more where something changed meanwhile.
     void readBeside();
-    /// In that thread, by a connection of its own.
-    [[nodiscard]] static Result<BatchesRead>
-    readApart(const std::string& address, const std::set<std::string>& known, const Style& style);
     void finishReading(Result<BatchesRead>& read);
     void take(BatchesRead read);
     [[nodiscard]] Row rowOf(const site::Material& material, const QString& id) const;
@@ -90,9 +81,9 @@ private:
     QString currentPiece_;
     BatchesRead read_; ///< but for its plans
     std::map<std::string, WaitingPlan> plans_;
-    std::thread reader_;
     bool reading_ = false;
     bool again_ = false; ///< what is being read is old already
+    Beside<BatchesRead> reader_;
 };
 
 } // namespace lapwright::model

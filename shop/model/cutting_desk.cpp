@@ -236,7 +236,6 @@ void CuttingDesk::tick()
         else
             remnants_.drop(at->id);
     });
-    showToLabel();
     if (!done || !now)
         return;
     if (unfinished())
@@ -318,7 +317,6 @@ void CuttingDesk::stripSpoilt()
         remnants_.put(at->id, std::move(left));
         shop().tell(tr("The strip is scrapped; the rest is planned again"));
     });
-    showToLabel();
     if (done && !shop().trouble())
         shop().planCuts([this](const PlanDone& planned) {
             if (planned.planned->complete())

@@ -2,6 +2,7 @@
 
 #include "form_words.h"
 #include "measure/reading.h"
+#include "row_changes.h"
 #include "text.h"
 
 #include <algorithm>
@@ -213,14 +214,7 @@ void DraftForm::put(std::vector<FormField> fields)
         const FormField *before = fieldAt(fields_, pointer), *after = fieldAt(fields, pointer);
         return before == nullptr || after == nullptr || before->text != after->text;
     });
-    const auto [oldBegin, newBegin] =
-        std::mismatch(fields_.begin(), fields_.end(), fields.begin(), fields.end(), sameField);
-    const auto first = static_cast<int>(oldBegin - fields_.begin());
-    const auto [oldEnd, newEnd] =
-        std::mismatch(fields_.rbegin(), std::make_reverse_iterator(oldBegin), fields.rbegin(),
-                      std::make_reverse_iterator(newBegin), sameField);
-    const auto gone = static_cast<int>(oldEnd.base() - oldBegin),
-               come = static_cast<int>(newEnd.base() - newBegin);
+    const auto [first, gone, come] = look::rowChanges(fields_, fields, sameField);
     if (gone > 0) {
         beginRemoveRows({}, first, first + gone - 1);
         fields_.erase(fields_.begin() + first, fields_.begin() + first + gone);

@@ -7,7 +7,6 @@
 #include <QElapsedTimer>
 
 #include <chrono>
-#include <exception>
 #include <utility>
 
 namespace lapwright::model {
@@ -27,24 +26,21 @@ PlanWorker::PlanWorker(QObject* parent) : QObject(parent) {}
 PlanWorker::~PlanWorker()
 {
     stopping_ = true;
-    if (thread_.joinable())
-        thread_.join();
 }
 
 void PlanWorker::start(const std::string& databasePath, PlanWork work, const storage::Stamp& stamp,
                        std::function<void(const Outcome&)> done)
 {
-    if (thread_.joinable())
-        thread_.join();
     stopping_ = false;
     running_ = true;
     done_ = std::move(done);
     say(tr("Gathering what is to be done"));
-    thread_ = std::thread([this, databasePath, work = std::move(work), stamp]() mutable {
-        Outcome outcome = plan(databasePath, std::move(work), stamp);
-        QMetaObject::invokeMethod(
-            this, [this, outcome = std::move(outcome)] { finish(outcome); }, Qt::QueuedConnection);
-    });
+    beside_.start(
+        *this, databasePath,
+        [this, work = std::move(work), stamp](const storage::Database& database) {
+            return plan(database, work, stamp);
+        },
+        [this](const Outcome& outcome) { finish(outcome); });
 }
 
 void PlanWorker::stop()
@@ -68,7 +64,7 @@ void PlanWorker::finish(const Outcome& outcome)
     std::exchange(done_, {})(outcome);
 }
 
-PlanWorker::Outcome PlanWorker::plan(const std::string& databasePath, PlanWork work,
+PlanWorker::Outcome PlanWorker::plan(const storage::Database& database, PlanWork work,
                                      const storage::Stamp& stamp)
 {
     QElapsedTimer sinceReport;
@@ -94,28 +90,21 @@ PlanWorker::Outcome PlanWorker::plan(const std::string& databasePath, PlanWork w
     work.schedule.goOn = [&goOn](const schedule::Progress& progress) {
         return goOn([&progress] { return tr("Scheduling: %1").arg(said(progress.phase)); });
     };
-    try {
-        const auto database = storage::Database::open(databasePath);
-        if (!database.ok())
-            return database.errors();
-        PlanDone done;
-        if (work.cuts) {
-            const auto floor = acts::standingFloor(*database);
-            if (floor.ok() && floor->has_value())
-                work.cuts->coilWidthsApart = (*floor)->value.coilWidthsApart;
-            auto planned = acts::planAll(*database, *work.cuts, stamp);
-            if (!planned.ok())
-                return planned.errors();
-            done.planned = *std::move(planned);
-        }
-        auto scheduled = acts::scheduleAll(*database, work.schedule);
-        if (!scheduled.ok())
-            return scheduled.errors();
-        done.scheduled = *std::move(scheduled);
-        return done;
-    } catch (const std::exception& failure) {
-        return Error{"", failure.what(), "a database that can be read and written"};
+    PlanDone done;
+    if (work.cuts) {
+        const auto floor = acts::standingFloor(database);
+        if (floor.ok() && floor->has_value())
+            work.cuts->coilWidthsApart = (*floor)->value.coilWidthsApart;
+        auto planned = acts::planAll(database, *work.cuts, stamp);
+        if (!planned.ok())
+            return planned.errors();
+        done.planned = *std::move(planned);
     }
+    auto scheduled = acts::scheduleAll(database, work.schedule);
+    if (!scheduled.ok())
+        return scheduled.errors();
+    done.scheduled = *std::move(scheduled);
+    return done;
 }
 
 } // namespace lapwright::model

@@ -2,6 +2,7 @@
 
 #include "acts/planning.h"
 #include "acts/scheduling.h"
+#include "beside.h"
 #include "measure/result.h"
 #include "storage/orders.h"
 
@@ -13,7 +14,6 @@
 #include <functional>
 #include <optional>
 #include <string>
-#include <thread>
 
 namespace lapwright::model {
 
@@ -64,13 +64,13 @@ private:
     void say(const QString& progress);
     void finish(const Outcome& outcome);
     /// In the thread.
-    [[nodiscard]] Outcome plan(const std::string& databasePath, PlanWork work, const storage::Stamp& stamp);
+    [[nodiscard]] Outcome plan(const storage::Database& database, PlanWork work, const storage::Stamp& stamp);
 
-    std::thread thread_;
     std::atomic<bool> stopping_ = false;
     bool running_ = false;
     QString progress_;
     std::function<void(const Outcome&)> done_;
+    Beside<PlanDone> beside_;
 };
 
 } // namespace lapwright::model

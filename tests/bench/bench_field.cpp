@@ -196,14 +196,6 @@ void printFrames(const char* what, QQuickWindow& window, int count, const std::f
     std::printf("%-44s median %5.1f ms, longest %5.1f ms\n", what, frames[frames.size() / 2], frames.back());
 }
 
-QQuickItem* listNamed(const QQuickWindow& window, const QString& name)
-{
-    for (QQuickItem* item : look::visibleItems(window))
-        if (item->inherits("QQuickListView") && look::spokenName(item) == name)
-            return item;
-    return nullptr;
-}
-
 void printAddingARun(FieldApp& app, QQuickWindow& window)
 {
     constexpr int runs = 21;
@@ -250,7 +242,7 @@ void printJobs(FieldApp& app, QQuickWindow& window)
     window.setProperty("place", "jobs");
     awaitFrame(window);
     std::printf("%-44s %6.1f ms\n", "showing 10 000 jobs", static_cast<double>(timer.nsecsElapsed()) / 1e6);
-    QQuickItem* jobs = listNamed(window, "Jobs");
+    QQuickItem* jobs = look::listNamed(window, "Jobs");
     printFrames("scrolling 10 000 jobs", window, 300,
                 [jobs](int i) { jobs->setProperty("contentY", 90.0 * i); });
     printFrames("a letter more in the search of 10 000 jobs", window, 12,
@@ -262,7 +254,7 @@ void printLargeJob(QQuickWindow& window)
 {
     window.setProperty("place", "house");
     awaitFrame(window);
-    QQuickItem* runs = listNamed(window, "Runs");
+    QQuickItem* runs = look::listNamed(window, "Runs");
     printFrames("scrolling the runs of a 1 000-run job", window, 300,
                 [runs](int i) { runs->setProperty("contentX", 120.0 * i); });
     const std::vector<QQuickItem*> items = look::visibleItems(window);

@@ -5,6 +5,7 @@
 // window, 150 ms for a screen, 33 ms for a key, a frame or of standing still. Usage: bench_shop [ORDERS
 // [PIECES]]
 #include "faces.h"
+#include "seen_items.h"
 #include "shop.h"
 #include "shop_year.h"
 #include "source_directory.h"
@@ -176,27 +177,6 @@ bool printScreens(Shop& shop, QQuickWindow& window)
     return good;
 }
 
-QQuickItem* named(QQuickItem* item, const QString& name)
-{
-    if (item->property("name").toString() == name)
-        return item;
-    for (QQuickItem* child : item->childItems())
-        if (QQuickItem* found = named(child, name))
-            return found;
-    return nullptr;
-}
-
-/// The list view of the RowsList of that name; nullptr if the screen has none.
-QQuickItem* listOf(QQuickWindow& window, const QString& name)
-{
-    QQuickItem* rows = named(window.contentItem(), name);
-    if (rows != nullptr)
-        for (QQuickItem* child : rows->childItems())
-            if (child->inherits("QQuickListView"))
-                return child;
-    return nullptr;
-}
-
 /// The pieces of the largest batch, scrolled by most of a page a frame.
 bool printScroll(Shop& shop, QQuickWindow& window)
 {
@@ -213,7 +193,7 @@ bool printScroll(Shop& shop, QQuickWindow& window)
     }
     shop.batches()->setCurrent(largest);
     waitForFrame(window);
-    QQuickItem* list = listOf(window, "Pieces of the batch");
+    QQuickItem* list = look::listNamed(window, "Pieces of the batch");
     if (list == nullptr)
         return false;
     double longest = 0.0, sum = 0.0;
