@@ -94,7 +94,8 @@ public:
             wrong_ << app_.message();
         window_.setProperty("place", "house");
         settle(window_);
-        app_.settings()->setGuideSeen(true);
+        if (auto* guide = window_.findChild<QQuickItem*>("guide"))
+            guide->setProperty("running", false);
         if (!app_.settings()->language().isEmpty()) {
             showSmallest();
             return wrong_ + look::MessageCount::warnings();

@@ -55,7 +55,6 @@ void Settings::reload()
     read(tablet_, "text_scale", values_.textScale);
     read(tablet_, "person", values_.person);
     read(tablet_, "language", values_.language);
-    read(tablet_, "guide_seen", values_.guideSeen);
     read(tablet_, "folder", values_.folder);
     emit changed();
     emit styleChanged();
@@ -173,11 +172,6 @@ QStringList Settings::languageNames() const
     for (const QString& code : languages())
         names << (code.isEmpty() ? tr("As the tablet") : capital(ownNameOf(code)));
     return names;
-}
-
-void Settings::setGuideSeen(bool seen)
-{
-    keep("guide_seen", values_.guideSeen, seen);
 }
 
 void Settings::setFolder(const QString& folder)

@@ -33,7 +33,6 @@ class Settings : public QObject {
     Q_PROPERTY(QStringList languages READ languages CONSTANT FINAL)
     /// The same in words, each in its own language.
     Q_PROPERTY(QStringList languageNames READ languageNames NOTIFY languageChanged FINAL)
-    Q_PROPERTY(bool guideSeen READ guideSeen WRITE setGuideSeen NOTIFY changed FINAL)
     /// Where files were last written to or read from.
     Q_PROPERTY(QString folder READ folder WRITE setFolder NOTIFY changed FINAL)
 
@@ -51,7 +50,6 @@ public:
     [[nodiscard]] QString language() const { return values_.language; }
     [[nodiscard]] QStringList languages() const;
     [[nodiscard]] QStringList languageNames() const;
-    [[nodiscard]] bool guideSeen() const { return values_.guideSeen; }
     [[nodiscard]] QString folder() const { return values_.folder; }
     [[nodiscard]] Style style() const;
 
@@ -62,7 +60,6 @@ public:
     void setTextScale(double scale);
     void setPerson(const QString& person);
     void setLanguage(const QString& language);
-    void setGuideSeen(bool seen);
     void setFolder(const QString& folder);
     /// What the shop of this code signs is questioned from now on.
     Q_INVOKABLE bool refuseShop(const QString& code);
@@ -93,7 +90,6 @@ private:
         double textScale = 1.0;
         QString person;
         QString language;
-        bool guideSeen = false;
         QString folder;
     };
 

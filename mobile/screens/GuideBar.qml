@@ -24,14 +24,14 @@ Plate {
 
     function go(to: int) {
         if (to >= steps.length) {
-            app.settings.guideSeen = true;
+            running = false;
             return;
         }
         step = to;
         wanted(steps[to].place);
     }
 
-    visible: running && !app.settings.guideSeen && Parts.has(["house", "trim", "check", "order"], place)
+    visible: running && Parts.has(["house", "trim", "check", "order"], place)
     implicitWidth: 480
     implicitHeight: Math.max(Theme.touchTarget, row.implicitHeight + 2 * Theme.gap)
     notch: Theme.notch
@@ -45,7 +45,6 @@ Plate {
 
         function onSampleOpened() {
             guide.running = true;
-            guide.app.settings.guideSeen = false;
             guide.go(0);
         }
     }
