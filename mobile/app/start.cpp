@@ -62,9 +62,8 @@ int reportSelfTest(const QStringList& wrong)
 
 int show(const QCommandLineParser& options, const Tablet& tablet)
 {
-    if (!speaks(options.value("language"))) {
-        tell(QString("lapwright-field: --language: found %1, expected one of %2, or a .qm file")
-                 .arg(options.value("language"), languages().join(", ")));
+    if (const auto why = whyNotSpoken(options.value("language"))) {
+        tell("lapwright-field: " + QString::fromStdString(why->sentence()));
         return 2;
     }
     FieldApp app(tablet);

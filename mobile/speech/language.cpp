@@ -39,11 +39,14 @@ void speak(const QString& language)
     QLocale::setDefault(translated ? wanted : QLocale(QLocale::English, system.territory()));
 }
 
-bool speaks(const QString& language)
+std::optional<Error> whyNotSpoken(const QString& language)
 {
     QTranslator file;
-    return language.isEmpty() || languages().contains(language) ||
-           (language.endsWith(".qm") && file.load(language));
+    const QStringList known = languages();
+    if (language.isEmpty() || known.contains(language) || (language.endsWith(".qm") && file.load(language)))
+        return std::nullopt;
+    return Error{"--language", language.toStdString(),
+                 "one of " + known.join(", ").toStdString() + ", or a .qm file"};
 }
 
 QStringList languages()

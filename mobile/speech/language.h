@@ -1,7 +1,11 @@
 #pragma once
 
+#include "measure/result.h"
+
 #include <QString>
 #include <QStringList>
+
+#include <optional>
 
 namespace lapwright {
 
@@ -14,8 +18,9 @@ inline constexpr auto languageFolder = ":/lapwright/languages";
 /// home. What is shown already is said anew by QQmlEngine::retranslate() and by whoever made the texts.
 void speak(const QString& language);
 
-/// Whether speak() knows what to do with it: nothing, the code of a language, or a .qm file that can be read.
-[[nodiscard]] bool speaks(const QString& language);
+/// What is wrong with what option --language of a program names; nothing where speak() knows what to do with
+/// it: nothing, the code of a language, or a .qm file that can be read.
+[[nodiscard]] std::optional<Error> whyNotSpoken(const QString& language);
 
 /// Codes of the languages the program speaks: "en", "es".
 [[nodiscard]] QStringList languages();

@@ -107,9 +107,8 @@ int run(QGuiApplication& application)
         tell(options.pictures + ": found a place that cannot be written, expected a folder");
         return badUsage;
     }
-    if (!speaks(options.language)) {
-        tell(QStringLiteral("--language: found %1, expected one of %2, or a .qm file")
-                 .arg(options.language, languages().join(QStringLiteral(", "))));
+    if (const auto why = whyNotSpoken(options.language)) {
+        tell(QString::fromStdString(why->sentence()));
         return badUsage;
     }
     auto catalogue = storage::loadCatalogueBeside(options.libraryFolders);
