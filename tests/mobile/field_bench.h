@@ -1,5 +1,6 @@
 #pragma once
 
+#include "mobile/invented_house.h"
 #include "mobile/tablet_at.h"
 #include "model/field_app.h"
 #include "schedule/load.h"
@@ -57,18 +58,7 @@ struct FieldBench {
         editor().entry()->length()->setText(length);
         return editor().keepRun();
     }
-    /// 40' by 24', closed, with the usual trim.
-    void house()
-    {
-        QVERIFY(editor().newJob("Alder"));
-        QVERIFY(editor().startChain("eave"));
-        editor().entry()->slope()->setText("6");
-        for (const char* length : {"40'", "24'", "40'", "24'"})
-            QVERIFY(add(length));
-        QVERIFY(editor().closeChain());
-        app->trim()->refresh();
-        QVERIFY(app->trim()->suggestAll());
-    }
+    void house() { QVERIFY(measureHouse(*app)); }
 };
 
 /// Two bundles for one invented house.

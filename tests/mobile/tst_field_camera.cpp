@@ -1,4 +1,5 @@
 #include "mobile/hand.h"
+#include "mobile/label_code.h"
 #include "schedule/label_text.h"
 
 #include <QImage>
@@ -7,9 +8,6 @@
 
 #include <algorithm>
 #include <memory>
-
-#include <ZXing/BitMatrix.h>
-#include <ZXing/MultiFormatWriter.h>
 
 using namespace lapwright;
 using namespace lapwright::field;
@@ -20,14 +18,7 @@ namespace {
 QImage labelOfSecondPiece()
 {
     const auto text = schedule::labelText({twoBundles().bundles[0].order, 1, "E2.1", "", 1});
-    const ZXing::BitMatrix modules = ZXing::MultiFormatWriter(ZXing::BarcodeFormat::QRCode)
-                                         .setMargin(8)
-                                         .encode(QString::fromStdString(*text).toStdWString(), 400, 400);
-    QImage label(modules.width(), modules.height(), QImage::Format_RGB32);
-    for (int y = 0; y < modules.height(); ++y)
-        for (int x = 0; x < modules.width(); ++x)
-            label.setPixel(x, y, modules.get(x, y) ? 0xff000000u : 0xffffffffu);
-    return label;
+    return codeOf(*text, 8, 400);
 }
 
 /// A camera that sees the picture of a file.

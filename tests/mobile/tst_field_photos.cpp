@@ -1,5 +1,6 @@
 #include "documents/shop.h"
 #include "mobile/field_bench.h"
+#include "mobile/label_code.h"
 #include "model/photo_file.h"
 #include "parcel/parcel.h"
 #include "schedule/label_text.h"
@@ -8,9 +9,6 @@
 #include <QImage>
 #include <QPainter>
 #include <QtTest>
-
-#include <ZXing/BitMatrix.h>
-#include <ZXing/MultiFormatWriter.h>
 
 using namespace lapwright;
 using namespace lapwright::field;
@@ -37,13 +35,7 @@ parcel::Parcel parcelAt(const QString& path)
 /// A label's code as a printer makes it, on a photo that was held askew.
 QImage labelPhoto(const std::string& text)
 {
-    const ZXing::BitMatrix modules = ZXing::MultiFormatWriter(ZXing::BarcodeFormat::QRCode)
-                                         .setMargin(4)
-                                         .encode(QString::fromStdString(text).toStdWString(), 300, 300);
-    QImage code(modules.width(), modules.height(), QImage::Format_RGB32);
-    for (int y = 0; y < modules.height(); ++y)
-        for (int x = 0; x < modules.width(); ++x)
-            code.setPixel(x, y, modules.get(x, y) ? 0xff202020u : 0xffe8e4d8u);
+    const QImage code = codeOf(text, 4, 300, 0xff202020u, 0xffe8e4d8u);
     QImage photo(900, 700, QImage::Format_RGB32);
     photo.fill(QColor("#8a7f70"));
     QPainter painter(&photo);

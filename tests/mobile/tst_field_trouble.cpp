@@ -1,6 +1,7 @@
 #include "documents/job.h"
 #include "documents/order.h"
 #include "mobile/hand.h"
+#include "mobile/invented_house.h"
 
 #include <QDir>
 #include <QProcess>
@@ -10,19 +11,10 @@ using namespace lapwright::field;
 
 namespace {
 
-/// A closed eave line 40' by 24' on the house's screen, with its usual trim.
+/// The house is measured and on its screen.
 bool hasHouse(Hand& hand)
 {
-    JobEditor& editor = *hand.app.editor();
-    bool made = editor.newJob("Alder") && editor.startChain("eave");
-    editor.entry()->slope()->setText("6");
-    for (const char* length : {"40'", "24'", "40'", "24'"}) {
-        editor.entry()->length()->setText(length);
-        made = made && editor.keepRun();
-    }
-    made = made && editor.closeChain();
-    hand.app.trim()->refresh();
-    made = made && hand.app.trim()->suggestAll();
+    const bool made = measureHouse(hand.app);
     hand.window->setProperty("place", "house");
     QTest::qWait(50);
     return made;

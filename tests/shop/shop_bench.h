@@ -114,6 +114,16 @@ inline void cutEverything(Shop& shop)
     QCOMPARE(desk->sheets()->count(), 0);
 }
 
+/// One that has cut all pieces of the cottage of the demo.
+inline std::unique_ptr<Shop> openWithCut(const QTemporaryDir& folder)
+{
+    auto shop = openWithStock(folder);
+    shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+    plan(*shop);
+    cutEverything(*shop);
+    return shop;
+}
+
 inline void foldEverything(Shop& shop)
 {
     model::FoldingDesk* desk = shop.folding();

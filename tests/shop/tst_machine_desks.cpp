@@ -18,10 +18,7 @@ private slots:
     void stepsCountPieces()
     {
         const QTemporaryDir folder;
-        const auto shop = openWithStock(folder);
-        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
-        plan(*shop);
-        cutEverything(*shop);
+        const auto shop = openWithCut(folder);
         model::FoldingDesk* desk = shop->folding();
         desk->setActive(true);
         const int steps = desk->stepCount();
@@ -45,10 +42,7 @@ private slots:
     void whatWasSaidToBeFoldedIsFoldedAgain()
     {
         const QTemporaryDir folder;
-        const auto shop = openWithStock(folder);
-        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
-        plan(*shop);
-        cutEverything(*shop);
+        const auto shop = openWithCut(folder);
         model::FoldingDesk* desk = shop->folding();
         desk->setActive(true);
         QVERIFY(!desk->mayFoldAgain());
@@ -89,10 +83,7 @@ private slots:
     void whatIsTakenBackIsWhatWasFolded()
     {
         const QTemporaryDir folder;
-        const auto shop = openWithStock(folder);
-        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
-        plan(*shop);
-        cutEverything(*shop);
+        const auto shop = openWithCut(folder);
         model::FoldingDesk* desk = shop->folding();
         desk->setActive(true);
         QVERIFY(desk->marks()->count() > 1);
@@ -111,10 +102,7 @@ private slots:
     void aLotIsFoldedInOneWriteAndOnTheMachinesThatStandThere()
     {
         const QTemporaryDir folder;
-        const auto shop = openWithStock(folder);
-        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
-        plan(*shop);
-        cutEverything(*shop);
+        const auto shop = openWithCut(folder);
         model::FoldingDesk* desk = shop->folding();
         desk->setActive(true);
         const QString before = desk->machine();
