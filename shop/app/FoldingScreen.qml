@@ -9,7 +9,8 @@ ScreenFrame {
 
     readonly property FoldingDesk desk: shop.folding
     /// On a touch panel and in a narrow window the whole width belongs to the lot at the machine.
-    property bool queueShown: !Theme.touch && width > 1100
+    property bool queueShown: !Theme.touch && roomy
+    readonly property bool roomy: width > 1100
 
     title: desk.title === "" ? qsTr("Folding") : desk.title
     detail: Theme.spoken([desk.material, desk.machine], " · ")
@@ -178,7 +179,7 @@ ScreenFrame {
                 textRole: "title"
                 currentIndex: screen.desk.marks.indexOf(screen.desk.currentMark)
                 implicitHeight: Theme.touchTarget
-                Layout.preferredWidth: screen.width > 1100 ? 130 : 110
+                Layout.preferredWidth: screen.roomy ? 130 : 110
                 onActivated: index => screen.desk.currentMark = screen.desk.marks.idAt(index)
             }
 
@@ -233,7 +234,7 @@ ScreenFrame {
                 sign: last ? "done" : "forward"
                 kind: ActionButton.Primary
                 implicitHeight: Theme.touchTarget
-                Layout.minimumWidth: screen.width > 1100 ? 160 : 120
+                Layout.minimumWidth: screen.roomy ? 160 : 120
                 onAct: screen.desk.next()
             }
         }
