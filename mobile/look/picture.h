@@ -1,6 +1,7 @@
 #pragma once
 
 #include "drawing/display_list.h"
+#include "drawing/text.h"
 
 #include <QObject>
 #include <QString>
@@ -26,10 +27,13 @@ public:
     }
 
     [[nodiscard]] bool empty() const { return list_ == nullptr; }
-    [[nodiscard]] QString title() const { return list_ ? QString::fromStdString(list_->title) : QString(); }
+    [[nodiscard]] QString title() const
+    {
+        return list_ ? QString::fromStdString(drawing::harmless(list_->title)) : QString();
+    }
     [[nodiscard]] QString description() const
     {
-        return list_ ? QString::fromStdString(list_->description) : QString();
+        return list_ ? QString::fromStdString(drawing::harmless(list_->description)) : QString();
     }
     /// Precondition: not empty.
     [[nodiscard]] const drawing::DisplayList& list() const { return *list_; }

@@ -1,5 +1,6 @@
 #include "model/words.h"
 
+#include "drawing/text.h"
 #include "measure/rounding.h"
 #include "speech/spoken.h"
 #include "storage/finding_help.h"
@@ -11,7 +12,7 @@ namespace lapwright::field {
 
 QString shown(const std::string& text)
 {
-    return QString::fromStdString(text);
+    return QString::fromStdString(drawing::harmlessLines(text));
 }
 
 std::string kept(const QString& text)

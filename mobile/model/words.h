@@ -11,8 +11,10 @@
 /// From what the core says to what a person reads, in their language and units.
 namespace lapwright::field {
 
-/// Core text and QString, as UTF-8.
+/// Core text as a screen shows it: what would turn the words around it, or shows nothing, is a space
+/// (drawing::harmlessLines).
 [[nodiscard]] QString shown(const std::string& text);
+/// What a person typed, as the core keeps it: UTF-8.
 [[nodiscard]] std::string kept(const QString& text);
 /// The same, cut to what a document takes in its place (schemas/job.schema.json).
 [[nodiscard]] std::string kept(const QString& text, qsizetype most);

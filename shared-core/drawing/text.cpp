@@ -1,5 +1,6 @@
 #include "drawing/text.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <string_view>
@@ -140,6 +141,17 @@ std::string harmless(const std::string& text)
     std::string clean;
     for (const char32_t character : codePoints(text))
         append(clean, isHarmful(character) ? U' ' : character);
+    return clean;
+}
+
+std::string harmlessLines(const std::string& lines)
+{
+    const auto isPlain = [](char byte) { return (byte >= 0x20 && byte < 0x7F) || byte == '\n'; };
+    if (std::all_of(lines.begin(), lines.end(), isPlain))
+        return lines; // as most are: long lists are made of them
+    std::string clean;
+    for (const char32_t character : codePoints(lines))
+        append(clean, character != U'\n' && isHarmful(character) ? U' ' : character);
     return clean;
 }
 

@@ -6,28 +6,9 @@
 
 #include <QDateTime>
 
-#include <algorithm>
 #include <cstdio>
 
 namespace lapwright::command {
-
-namespace {
-
-/// A name in a document must not move the cursor of a terminal, or turn the words around it.
-std::string harmless(const std::string& lines)
-{
-    std::string clean;
-    for (std::size_t at = 0; at < lines.size();) {
-        const std::size_t end = std::min(lines.find('\n', at), lines.size());
-        clean += drawing::harmless(lines.substr(at, end - at));
-        if (end < lines.size())
-            clean += '\n';
-        at = end + 1;
-    }
-    return clean;
-}
-
-} // namespace
 
 const std::vector<Subcommand>& subcommands()
 {
@@ -121,12 +102,12 @@ std::vector<std::string> libraryFolders(const QCommandLineParser& options)
 
 void print(const std::string& line)
 {
-    std::fprintf(stdout, "%s\n", harmless(line).c_str());
+    std::fprintf(stdout, "%s\n", drawing::harmlessLines(line).c_str());
 }
 
 void printLines(const std::string& lines)
 {
-    std::fputs(harmless(lines).c_str(), stdout);
+    std::fputs(drawing::harmlessLines(lines).c_str(), stdout);
 }
 
 void printDocument(const std::string& text)
@@ -138,7 +119,7 @@ void tell(const std::string& line)
 {
     // What was said on standard output comes before it where both go to one place.
     std::fflush(stdout);
-    std::fprintf(stderr, "%s\n", harmless(line).c_str());
+    std::fprintf(stderr, "%s\n", drawing::harmlessLines(line).c_str());
 }
 
 void tell(const std::vector<Error>& errors)

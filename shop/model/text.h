@@ -1,6 +1,7 @@
 #pragma once
 
 #include "acts/words.h"
+#include "drawing/text.h"
 #include "measure/result.h"
 #include "speech/days.h"
 #include "speech/spoken.h"
@@ -15,9 +16,11 @@
 
 namespace lapwright::model {
 
+/// As a screen shows it: what would turn the words around it, or shows nothing, is a space
+/// (drawing::harmlessLines).
 [[nodiscard]] inline QString shown(std::string_view text)
 {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    return QString::fromStdString(drawing::harmlessLines(std::string(text)));
 }
 
 /// What the program says itself, in the language that is spoken.

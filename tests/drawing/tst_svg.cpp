@@ -69,6 +69,13 @@ private slots:
         QCOMPARE(xmlError(toSvg(pageWith(words(Role::Label, text, {10, 10}, 3)))), QString());
     }
 
+    void linesStayLines()
+    {
+        QCOMPARE(QString::fromStdString(harmlessLines("one\ntwo\xE2\x80\xAE\n\x07")),
+                 QString("one\ntwo \n "));
+        QCOMPARE(harmlessLines("9' 4 1/2\"\nplain"), std::string("9' 4 1/2\"\nplain"));
+    }
+
     void brokenBytesBecomeReplacementCharacters()
     {
         // A stray continuation, an overlong slash, a surrogate, a cut sequence, beyond Unicode.

@@ -24,6 +24,7 @@ private slots:
     void undoAndRedoOverARestart();
     void aChainWithoutRunsOpensAgain();
     void aNameTooLongIsCut();
+    void namesTurnNoWordsAround();
     void measuredAgain();
     void aTapedCorner();
     void whatIsSentIsSignedByThisTablet();
@@ -148,6 +149,21 @@ void FieldModels::aNameTooLongIsCut()
     bench.restart();
     QVERIFY(bench.editor().openJob(id));
     QCOMPARE(bench.editor().name().size(), 200);
+}
+
+void FieldModels::namesTurnNoWordsAround()
+{
+    FieldBench bench;
+    const QString hostile = QString("Hollin") + QChar(0x202E) + " 21" + QChar(7);
+    QVERIFY(bench.editor().newJob(hostile));
+    bench.app->form()->setCustomer(hostile);
+    JobList& jobs = *bench.app->jobs();
+    jobs.refresh();
+    QCOMPARE(bench.editor().name(), QString("Hollin  21 "));
+    for (const int role : jobs.roleNames().keys()) {
+        const QString text = jobs.data(jobs.index(0), role).toString();
+        QVERIFY2(!text.contains(QChar(0x202E)) && !text.contains(QChar(7)), qPrintable(text));
+    }
 }
 
 void FieldModels::measuredAgain()

@@ -111,6 +111,35 @@ private slots:
         QCOMPARE(desk->preview()->title(), QString("Hollin Cottage, extended"));
     }
 
+    void namesTurnNoWordsAround()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        model::Arrivals* desk = shop->arrivals();
+        desk->setActive(true);
+        const std::string hostile = "Hollin\xE2\x80\xAE 21\x07 \xE2\x81\xA6"
+                                    "E3";
+        const QUrl file = orderOf("hollin", folder);
+        auto order = documents::readOrder(*storage::readDocument(file.toLocalFile().toStdString()));
+        QVERIFY(order.ok());
+        order->value.job.name = order->value.job.customer = order->value.job.material.colour = hostile;
+        const QString changed = folder.filePath("hostile.order.json");
+        QVERIFY(storage::writeDocument(changed.toStdString(), documents::writeOrder(*order)).ok());
+        desk->takeFiles({QUrl::fromLocalFile(changed)});
+        QCOMPARE(desk->orders()->count(), 1);
+        const model::OrderPreview* preview = desk->preview();
+        QStringList texts = {shop->message(), preview->title(), preview->subtitle(), preview->plan().title()};
+        for (const model::RowsModel* list : {desk->orders(), desk->preview()->profiles(),
+                                             desk->preview()->pieces(), desk->preview()->findings()})
+            for (const model::Row& row : list->rows())
+                texts << row.title << row.detail << row.trailing << row.trailingDetail << row.help;
+        QVERIFY2(texts.join(u' ').contains("Hollin  21"), qPrintable(texts.join(u'|')));
+        for (const QString& text : texts)
+            QVERIFY2(!text.contains(QChar(0x202E)) && !text.contains(QChar(0x2066)) &&
+                         !text.contains(QChar(7)),
+                     qPrintable(text));
+    }
+
     void anOrderIsHeldFromWhereItArrived()
     {
         const QTemporaryDir folder;
