@@ -4,12 +4,18 @@
 #include "drawing/text.h"
 #include "measure/rounding.h"
 
+#include <algorithm>
+
 namespace lapwright::drawing {
 
 namespace {
 
 /// From one line's base to the next.
 constexpr double lineInEm = 1.35;
+
+constexpr double titleSize = 5.4;
+constexpr double leastTitleSize = 3.8;
+constexpr double jobSize = 3.4;
 
 } // namespace
 
@@ -24,11 +30,15 @@ void TicketPages::head()
 {
     used_ = headEnd;
     const double room = right() - left();
-    const std::string job = shortened(job_, 3.4, room * 0.4);
-    add(words(Role::Title, shortened(title_, 5.4, room * 0.58, true), {left(), margin + 5.0}, 5.4,
+    const std::string job = shortened(job_, jobSize, room * 0.4);
+    const double titleRoom = room - textWidth(job, jobSize) - titleSize;
+    // What does not fit at full size is written smaller before it is cut.
+    const double fits = titleSize * std::min(1.0, titleRoom / textWidth(title_, titleSize, true));
+    const double size = std::max(fits, leastTitleSize);
+    add(words(Role::Title, shortened(title_, size, titleRoom + 1e-6, true), {left(), margin + 5.0}, size,
               Anchor::Start, true));
     if (!job.empty())
-        add(words(Role::Label, job, {right(), margin + 5.0}, 3.4, Anchor::End));
+        add(words(Role::Label, job, {right(), margin + 5.0}, jobSize, Anchor::End));
     rule();
 }
 

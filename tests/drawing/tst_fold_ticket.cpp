@@ -2,6 +2,7 @@
 // setting, angle, face and movement, what to check and how far off it may be, and the cautions; on whole
 // pages, with no label on a line.
 #include "drawing/fold_ticket.h"
+#include "drawing/ticket_page.h"
 
 #include "fold/fold_cases.h"
 #include "overlaps.h"
@@ -80,6 +81,14 @@ class TestFoldTicket : public QObject {
     Q_OBJECT
 
 private slots:
+    void aLongTitleIsWrittenSmallerBeforeItIsCut()
+    {
+        // As long as a translation makes it, beside the name of a house.
+        const std::string title = "Hoja de plegado: esquinero exterior con goter\xC3\xB3n, J7";
+        TicketPages pages(title, "Casa Hollin, revision 2", {});
+        QVERIFY(textsOf(pages.take({}).front()).find(title) != std::string::npos);
+    }
+
     void saysEverything()
     {
         const Drawn drawn = draw(coping(), "long-folder-up", "coping");
