@@ -5,7 +5,10 @@
 #include <QDir>
 #include <QFileInfo>
 
+#include <algorithm>
 #include <map>
+#include <optional>
+#include <utility>
 
 namespace lapwright::storage {
 
@@ -24,12 +27,34 @@ QString libraryFolder(LibraryKind kind)
     return {};
 }
 
+namespace {
+
+/// Nothing where the folder can be a shop's own data: one of the kinds is there, or nothing yet.
+std::optional<Error> whyNoLibrary(const std::string& shop)
+{
+    const QDir folder(QString::fromStdString(shop));
+    if (!folder.exists())
+        return Error{shop, "no such folder", "a folder with the shop's own data"};
+    QStringList kinds;
+    for (const LibraryKind kind :
+         {LibraryKind::Metals, LibraryKind::Trims, LibraryKind::RuleSets, LibraryKind::Machines})
+        kinds << libraryFolder(kind);
+    const bool has = std::any_of(kinds.begin(), kinds.end(), [&](const QString& kind) {
+        return QFileInfo(folder.filePath(kind)).isDir();
+    });
+    if (has || folder.isEmpty())
+        return std::nullopt;
+    return Error{shop, "no folder of the library", "in it one of " + kinds.join(", ").toStdString()};
+}
+
+} // namespace
+
 Result<std::vector<LibraryFile>> libraryFiles(LibraryKind kind, const std::vector<std::string>& shopFolders)
 {
     std::vector<QString> folders = {":/lapwright/" + libraryFolder(kind)};
     for (const std::string& shop : shopFolders) {
-        if (!QFileInfo(QString::fromStdString(shop)).isDir())
-            return Error{shop, "no such folder", "a folder with the shop's own data"};
+        if (auto why = whyNoLibrary(shop))
+            return *std::move(why);
         const QDir folder(QString::fromStdString(shop) + "/" + libraryFolder(kind));
         if (folder.exists())
             folders.push_back(folder.path());

@@ -22,7 +22,8 @@ enum class LibraryKind { Metals, Trims, RuleSets, Machines };
 
 /// The data files of one kind: those inside the program, then those of each folder in `shopFolders` that has
 /// a subfolder of the kind (metal-library, trim-library, rule-sets, machines). A shop's file of the same name
-/// replaces the program's own. Errors: a named folder or file that cannot be read.
+/// replaces the program's own. Errors: a named folder or file that cannot be read, a folder with other things
+/// in it but none of the kinds.
 [[nodiscard]] Result<std::vector<LibraryFile>> libraryFiles(LibraryKind kind,
                                                             const std::vector<std::string>& shopFolders);
 

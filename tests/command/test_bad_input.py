@@ -184,6 +184,7 @@ class BadInput(Program):
                 (["takeoff", CASES / "alder.job.json", "--units", "miles"], "--units is miles, expected ft, in or mm"),
                 (["takeoff", CASES / "alder.job.json", "--why", "X9"], "no piece X9"),
                 (["takeoff", CASES / "alder.job.json", "--library", "nowhere"], "nowhere: found no such folder"),
+                (["takeoff", CASES / "alder.job.json", "--library", CASES], "in it one of metal-library, trim-library"),
                 (["takeoff", "missing.json"], "missing.json: found"),
                 (["takeoff", "."], ".: found a folder, expected a file"),
                 (["made", "eaten", "--db", "shop.db"], "made eaten, expected cut or folded"),
