@@ -1,7 +1,10 @@
 #include "schedule/load.h"
 
 #include <algorithm>
+#include <charconv>
 #include <map>
+#include <optional>
+#include <string_view>
 #include <tuple>
 
 namespace lapwright::schedule {
@@ -66,6 +69,23 @@ private:
     std::vector<Bundle> bundles_;
 };
 
+/// Whether `mark` stands behind `before` on its run: E1.10 behind E1.9.
+bool follows(std::string_view before, std::string_view mark)
+{
+    const auto ordinal = [](std::string_view text) -> std::optional<std::int64_t> {
+        const std::size_t point = text.rfind('.');
+        std::int64_t number = 0;
+        if (point == std::string_view::npos)
+            return std::nullopt;
+        const char *from = text.data() + point + 1, *end = text.data() + text.size();
+        return std::from_chars(from, end, number).ptr == end && from != end ? std::optional(number)
+                                                                            : std::nullopt;
+    };
+    const auto one = ordinal(before), other = ordinal(mark);
+    return one && other && *other == *one + 1 &&
+           before.substr(0, before.rfind('.')) == mark.substr(0, mark.rfind('.'));
+}
+
 } // namespace
 
 std::vector<Bundle> bundle(const std::vector<ReadyPiece>& ready, const BundleLimits& limits)
@@ -103,6 +123,18 @@ Length longestIn(const Bundle& bundle)
     for (const LoadedPiece& piece : bundle.pieces)
         longest = std::max(longest, piece.length);
     return longest;
+}
+
+std::vector<MarkRange> markRanges(const Bundle& bundle)
+{
+    std::vector<MarkRange> ranges;
+    for (const LoadedPiece& piece : bundle.pieces) {
+        if (!ranges.empty() && ranges.back().each == piece.count && follows(ranges.back().last, piece.mark))
+            ranges.back().last = piece.mark;
+        else
+            ranges.push_back({piece.mark, piece.mark, piece.count});
+    }
+    return ranges;
 }
 
 } // namespace lapwright::schedule

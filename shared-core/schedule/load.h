@@ -56,6 +56,18 @@ struct LoadTotals {
 [[nodiscard]] std::int64_t piecesIn(const Bundle& bundle);
 [[nodiscard]] Length longestIn(const Bundle& bundle);
 
+/// Pieces of a bundle whose marks follow one another on a run, as many of each: E1.1 to E1.4. Of one mark `last`
+/// is the same as `first`.
+struct MarkRange {
+    std::string first;
+    std::string last;
+    std::int64_t each = 1;
+
+    friend bool operator==(const MarkRange&, const MarkRange&) = default;
+};
+/// In the order of the pieces.
+[[nodiscard]] std::vector<MarkRange> markRanges(const Bundle& bundle);
+
 /// How heavy and long a bundle may be before two people carry it; defaults are common practice, no source: 23
 /// kg (about 51 lb) and 10 ft.
 struct BundleLimits {

@@ -1896,6 +1896,10 @@
         <translation>%1 ×%2</translation>
     </message>
     <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
         <source>%1   %2</source>
         <translation>%1   %2</translation>
     </message>

@@ -37,6 +37,15 @@ Row rowOf(const storage::PieceInState& piece, const Shop& shop)
     return row;
 }
 
+/// "E1.1 to E1.4", "E2.1 ×2".
+QString inWords(const schedule::MarkRange& range)
+{
+    const QString marks = range.first == range.last
+                              ? shown(range.first)
+                              : Loads::tr("%1 to %2").arg(shown(range.first), shown(range.last));
+    return range.each == 1 ? marks : Loads::tr("%1 ×%2").arg(marks).arg(range.each);
+}
+
 /// behind() of what was done last to it; empty where it is not known.
 template <class Key>
 QString lastBehind(const std::map<Key, acts::Done>& done, const Key& key)
@@ -98,13 +107,14 @@ void Loads::showBundles()
             if (done.count(bundle.order) == 0)
                 done[bundle.order] = acts::lastDone(shop().database(), bundle.order);
             QStringList marks;
-            for (const schedule::LoadedPiece& piece : bundle.pieces)
-                marks.append(piece.count == 1 ? shown(piece.mark)
-                                              : tr("%1 ×%2").arg(shown(piece.mark)).arg(piece.count));
+            for (const schedule::MarkRange& range : schedule::markRanges(bundle))
+                marks.append(inWords(range));
             Row row;
             row.id = shown(schedule::blankKey(bundle.order, bundle.label));
             row.title = tr("%1   %2").arg(shown(bundle.label), shown(bundle.job));
             row.detail = marks.join(QStringLiteral(", "));
+            for (const schedule::LoadedPiece& piece : bundle.pieces)
+                row.also += shown(piece.mark) + u' ';
             if (!bundle.pieces.empty())
                 row.detail += lastBehind(done.at(bundle.order), bundle.pieces.front().mark);
             row.trailing = shown(writeMass(bundle.kilograms, shop().style()));

@@ -55,6 +55,25 @@ private slots:
         QCOMPARE(bundles[3].order, std::string("two"));
         QVERIFY(bundle({}, {}).empty());
     }
+    void marksThatFollowOneAnotherAreOneRange()
+    {
+        Bundle bundle;
+        for (const auto& [mark, count] : std::vector<std::pair<std::string, std::int64_t>>{{"E1.9", 1},
+                                                                                           {"E1.10", 1},
+                                                                                           {"E1.11", 2},
+                                                                                           {"E1.13", 2},
+                                                                                           {"E2.14", 2},
+                                                                                           {"X", 1},
+                                                                                           {"X.", 1},
+                                                                                           {"X.1", 1}})
+            bundle.pieces.push_back({mark, count, "E1", "P1", Length::feet(5)});
+        const std::vector<MarkRange> ranges = markRanges(bundle);
+        const std::vector<MarkRange> expected{
+            {"E1.9", "E1.10", 1}, {"E1.11", "E1.11", 2}, {"E1.13", "E1.13", 2}, {"E2.14", "E2.14", 2},
+            {"X", "X", 1},        {"X.", "X.", 1},       {"X.1", "X.1", 1}};
+        QVERIFY(ranges == expected);
+        QVERIFY(markRanges({}).empty());
+    }
     void aFullBundleIsFollowedByAnother()
     {
         BundleLimits limits;
