@@ -76,8 +76,7 @@ Subcommand madeCommand()
         "`made cut` marks every waiting plan as cut, takes its metal out of the stock and puts the new remnants on the "
         "shelf. `made folded` marks cut pieces as folded, all of them, those of one order, or one mark.",
         {databaseOption(),
-         {"order", "Only pieces of the order of this identity (`lapwright status --json` lists them).",
-          "UUID"},
+         {"order", "Only pieces of the order of this identity (`lapwright status` lists them).", "UUID"},
          {"mark", "Only this mark.", "MARK"},
          stationOption(),
          personOption()},

@@ -11,7 +11,7 @@ namespace {
 
 Exit noSuchOrder(const std::string& order)
 {
-    tell("lapwright: found no order " + order + "; `lapwright status --json` lists them");
+    tell("lapwright: found no order " + order + "; `lapwright status` lists them");
     return Exit::BadInput;
 }
 

@@ -66,7 +66,8 @@ Exit status(const QCommandLineParser& options, const storage::Database& database
     Results results(options);
     for (const storage::OrderSummary& order : storage::currentOrders(database))
         results.add(order.jobName + ", " + order.customer + ", revision " + std::to_string(order.revision) +
-                        (order.wantedBy.empty() ? "" : ", wanted by " + order.wantedBy),
+                        (order.wantedBy.empty() ? "" : ", wanted by " + order.wantedBy) + ", order " +
+                        order.id,
                     {{"order", order.id},
                      {"job", order.jobName},
                      {"customer", order.customer},
@@ -124,17 +125,18 @@ Subcommand remakeCommand()
 
 Subcommand statusCommand()
 {
-    return {"status",
-            "",
-            "list the orders and how many pieces stand where",
-            "Orders by the date they are wanted, then the number of pieces in each state.",
-            {databaseOption()},
-            0,
-            0,
-            [](const QCommandLineParser& options) {
-                return inShop(options,
-                              [&](const storage::Database& database) { return status(options, database); });
-            }};
+    return {
+        "status",
+        "",
+        "list the orders and how many pieces stand where",
+        "Orders by the date they are wanted, each with the id that `lapwright order` asks for, then the number of pieces in each state.",
+        {databaseOption()},
+        0,
+        0,
+        [](const QCommandLineParser& options) {
+            return inShop(options,
+                          [&](const storage::Database& database) { return status(options, database); });
+        }};
 }
 
 } // namespace lapwright::command
