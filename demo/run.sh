@@ -29,9 +29,9 @@ tell closure "$houses/larkfield-first-measure.job.json"
 echo "    E1 is measured again: 28 feet. Now:"
 tell closure "$houses/larkfield.job.json"
 
-say "2. The measured house becomes an order: what cannot be right, and which pieces"
+say "2. The measured house becomes an order: nothing left in it that cannot be right, and which pieces"
 "$lapwright" takeoff "$houses/larkfield.job.json" -o larkfield.order.json >larkfield.pieces.txt 2>larkfield.findings.txt
-grep -E '^(BLOCKS|warns)' larkfield.findings.txt | indented || true
+sed -n '1p' larkfield.findings.txt | indented
 sed -n '1,9p;$p' larkfield.pieces.txt | indented
 echo "    (all of them in demo/out/larkfield.pieces.txt). Every number says where it comes from:"
 "$lapwright" takeoff "$houses/larkfield.job.json" --why H1.1 2>/dev/null | tee why-H1.1.txt | sed -n '1,10p' | indented
@@ -41,7 +41,7 @@ done
 
 say "3. The shop takes the orders in (one of them twice), merges them by metal, gauge and colour, and plans the cuts"
 tell receive larkfield.order.json hollin.order.json depot.order.json hollin.order.json --db shop.db
-tell plan --db shop.db --stock "$houses/shop.stock.json"
+tell plan --db shop.db --stock "$houses/shop.stock.json" --floor "$houses/shop.floor.json"
 
 say "4. Papers: cut and fold tickets, quality sheets, labels, and confirmations with the cost at the shop's own rates"
 tell print --db shop.db -o tickets --rates "$houses/shop.rates.json"
@@ -50,8 +50,10 @@ echo "    To look at: demo/out/tickets/cut-01.pdf (map and strips of each sheet)
 echo "    labels-01.pdf (sheets of labels, each with a QR code), quality-01.pdf, order-01.pdf (confirmation and cost)."
 "$lapwright" print --db shop.db -o tickets-es --rates "$houses/shop.rates.json" --language es >/dev/null
 echo "    The same in Spanish: demo/out/tickets-es. The job in four pictures: demo/out/day.svg."
-python3 "$houses/strip.py" day.svg "Measured once on site" tickets/plan-02.svg "Trim from the slope" \
-    "$houses/pictures/eave-drip-edge.svg" "Cut, with a proof" tickets/cut-03-map-2.svg "Folded, step by step" tickets/fold-01-page-2.svg
+python3 "$houses/strip.py" day.svg "Measured once on site" "tickets/plan-02.svg#6,21,110,90" \
+    "Trim from the slope" "$houses/pictures/eave-drip-edge.svg#0,0,150,100" \
+    "Cut, with a proof" "tickets/cut-03-map-2.svg#26,26,246,86" \
+    "Folded, step by step" "tickets/fold-01-page-2.svg#14,24,186,114"
 
 say "5. Cut, folded, tied into bundles and loaded"
 tell made cut --db shop.db --station slitter

@@ -143,7 +143,8 @@ class Shop(Demo):
         pieces = sum(piece.get("count", 1) for order in orders.values() for piece in order["pieces"])
         files = [f"{house}.order.json" for house in orders]
         self.assertIn("already here", self.shop("receive", *files, files[0]).stdout)
-        plans = self.shop("plan", "--stock", DEMO / "shop.stock.json", "--time", "5").stdout.splitlines()
+        plans = self.shop("plan", "--stock", DEMO / "shop.stock.json", "--floor", DEMO / "shop.floor.json", "--time",
+                          "5").stdout.splitlines()
         self.assertEqual(len([line for line in plans if not line.startswith("schedule: ")]), 3, "one batch for each metal, gauge and colour")
         self.shop("print", "-o", "tickets")
         self.tickets(orders, pieces)

@@ -33,7 +33,7 @@ inside 'lapwright check --install
     lapwright --version; test -s /usr/share/man/man1/lapwright.1.gz || test -s /usr/share/man/man1/lapwright.1
     for house in larkfield hollin depot; do lapwright takeoff $house.job.json -o $house.order.json || test $? = 1; done
     lapwright receive *.order.json --db shop.db
-    lapwright plan --db shop.db --stock shop.stock.json --time 2
+    lapwright plan --db shop.db --stock shop.stock.json --floor shop.floor.json --time 2
     lapwright print --db shop.db -o tickets
     lapwright made cut --db shop.db; lapwright made folded --db shop.db; lapwright load --db shop.db -o load.json
     lapwright check --db shop.db'
