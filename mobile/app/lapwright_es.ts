@@ -1720,14 +1720,6 @@
 <context>
     <name>core</name>
     <message>
-        <source>%1 kg</source>
-        <translation>%1 kg</translation>
-    </message>
-    <message>
-        <source>%1 lb</source>
-        <translation>%1 lb</translation>
-    </message>
-    <message>
         <source>a measure, found nothing</source>
         <translation>una medida, no se halló nada</translation>
     </message>
@@ -5132,8 +5124,8 @@
         <translation>Pare con la mordaza apenas abierta, mire, aparte las manos y luego ciérrela.</translation>
     </message>
     <message>
-        <source>Two people: {mass} kg, {length} long.</source>
-        <translation>Dos personas: {mass} kg, {length} de largo.</translation>
+        <source>Two people: {mass}, {length} long.</source>
+        <translation>Dos personas: {mass}, {length} de largo.</translation>
     </message>
     <message>
         <source>Fit the {face} beam face.</source>

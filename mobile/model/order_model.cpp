@@ -49,7 +49,7 @@ OrderModel::OrderModel(TakeOff& takeOff, Settings& settings, QObject* parent)
 
 QString OrderModel::mass() const
 {
-    return massWords(totals_.kilograms, settings_.style());
+    return shown(writeMass(totals_.kilograms, settings_.style()));
 }
 
 int OrderModel::policy() const

@@ -33,7 +33,7 @@ QVariant PieceList::data(const QModelIndex& index, int role) const
     case CountRole:
         return static_cast<int>(line.count);
     case MassRole:
-        return massWords(line.kilograms, style_);
+        return field::shown(writeMass(line.kilograms, style_));
     case HandRole:
         return line.hand == pieces::Hand::Left    ? tr("left")
                : line.hand == pieces::Hand::Right ? tr("right")

@@ -1,12 +1,8 @@
 #include "model/words.h"
 
 #include "drawing/text.h"
-#include "measure/rounding.h"
 #include "speech/spoken.h"
 #include "storage/finding_help.h"
-
-#include <QCoreApplication>
-#include <QLocale>
 
 namespace lapwright::field {
 
@@ -69,14 +65,6 @@ bool sameStyle(const Style& left, const Style& right)
 {
     return left.unit == right.unit && left.inchDenominator == right.inchDenominator &&
            left.tenthsOfMillimetre == right.tenthsOfMillimetre;
-}
-
-QString massWords(double kilograms, const Style& style)
-{
-    if (style.unit == LengthUnit::Millimetres)
-        return QCoreApplication::translate("core", "%1 kg").arg(QLocale().toString(kilograms, 'f', 1));
-    return QCoreApplication::translate("core", "%1 lb")
-        .arg(QLocale().toString(kilograms / kilogramsPerPound, 'f', 0));
 }
 
 } // namespace lapwright::field

@@ -44,7 +44,4 @@ inline constexpr qsizetype longestColour = 100;
 /// Both write the same.
 [[nodiscard]] bool sameStyle(const Style& left, const Style& right);
 
-/// 12.4 kg or 27 lb.
-[[nodiscard]] QString massWords(double kilograms, const Style& style);
-
 } // namespace lapwright::field

@@ -125,6 +125,13 @@ void get(const Json& json, Slope& value, Reading& reading)
     mismatch(json, "a slope like {\"rise\": 6, \"run\": 12}, level or rising, not vertical", reading);
 }
 
+void get(const Json& json, Mass& value, Reading& reading)
+{
+    if (!json.is_number())
+        return mismatch(json, "a number of kilograms", reading);
+    value = Mass::kilograms(json.get<double>());
+}
+
 void put(const std::string& value, Writing& out)
 {
     writeJsonText(value, out.text);
@@ -172,6 +179,11 @@ void put(Slope value, Writing& out)
     out.text += ",\"run\":";
     putMillionths(value.runMillionths(), out);
     out.text += '}';
+}
+
+void put(Mass value, Writing& out)
+{
+    put(value.inKilograms(), out);
 }
 
 void WriteFields::close()

@@ -3,6 +3,7 @@
 #include "documents/envelope.h"
 #include "measure/angle.h"
 #include "measure/length.h"
+#include "measure/mass.h"
 #include "measure/result.h"
 #include "measure/slope.h"
 
@@ -69,6 +70,8 @@ void get(const Json& json, Length& value, Reading& reading);
 void get(const Json& json, Angle& value, Reading& reading);
 /// {"rise": 6, "run": 12}, each to the nearest millionth.
 void get(const Json& json, Slope& value, Reading& reading);
+/// A number of kilograms.
+void get(const Json& json, Mass& value, Reading& reading);
 
 void put(const std::string& value, Writing& out);
 void put(bool value, Writing& out);
@@ -79,6 +82,7 @@ void put(Length value, Writing& out);
 /// Degrees to the nearest billionth, so that a file read and written again stays the same byte for byte.
 void put(Angle value, Writing& out);
 void put(Slope value, Writing& out);
+void put(Mass value, Writing& out);
 
 template <Enumerated E>
 void get(const Json& json, E& value, Reading& reading);

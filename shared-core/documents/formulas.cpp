@@ -8,12 +8,13 @@ namespace lapwright::documents {
 template <>
 struct Words<Formula::Type> {
     using K = Formula::Type;
-    static constexpr std::array<std::pair<K, std::string_view>, 6> all{{{K::Text, "text"},
+    static constexpr std::array<std::pair<K, std::string_view>, 7> all{{{K::Text, "text"},
                                                                         {K::Length, "mm"},
                                                                         {K::Angle, "degrees"},
                                                                         {K::Slope, "slope"},
                                                                         {K::Count, "count"},
-                                                                        {K::Number, "number"}}};
+                                                                        {K::Number, "number"},
+                                                                        {K::Mass, "kilograms"}}};
     static_assert(all.size() == std::variant_size_v<Phrase::Value>);
 };
 
@@ -50,6 +51,8 @@ Phrase::Value emptyValue(Formula::Type type)
         return std::int64_t{0};
     case Formula::Type::Number:
         return 0.0;
+    case Formula::Type::Mass:
+        return Mass();
     }
     return std::string();
 }

@@ -21,7 +21,7 @@ inline constexpr const char* formulasMember = "formulas";
 /// What a derivation says apart from its values.
 struct Formula {
     /// What kind of value a name stands for; in the sequence of Phrase::Value.
-    enum class Type { Text, Length, Angle, Slope, Count, Number };
+    enum class Type { Text, Length, Angle, Slope, Count, Number, Mass };
     struct Name {
         std::string name;
         Type type = Type::Text;

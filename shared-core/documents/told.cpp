@@ -20,13 +20,14 @@ void describe(ReadFields& fields, NamedValue& value)
     fields("name", value.first);
     if (!take<Length>(fields, "mm", value.second) && !take<Angle>(fields, "degrees", value.second) &&
         !take<Slope>(fields, "slope", value.second) && !take<std::int64_t>(fields, "count", value.second) &&
-        !take<double>(fields, "number", value.second))
+        !take<double>(fields, "number", value.second) && !take<Mass>(fields, "kilograms", value.second))
         take<std::string>(fields, "text", value.second);
 }
 
 void describe(WriteFields& fields, const NamedValue& value)
 {
-    constexpr std::array<const char*, 6> types{"text", "mm", "degrees", "slope", "count", "number"};
+    constexpr std::array<const char*, 7> types{"text",  "mm",     "degrees",  "slope",
+                                               "count", "number", "kilograms"};
     static_assert(types.size() == std::variant_size_v<Phrase::Value>);
     fields("name", value.first);
     const char* type = types.at(value.second.index());

@@ -10,7 +10,6 @@
 
 #include <algorithm>
 #include <bit>
-#include <cmath>
 #include <memory>
 
 namespace lapwright::fold {
@@ -67,8 +66,8 @@ void addCautions(const Problem& problem, FoldStep& step)
          {}});
     if (step.twoPeople)
         step.cautions.push_back(
-            {"Two people: {mass} kg, {length} long.",
-             {{"mass", std::round(10.0 * problem.kilograms) / 10.0}, {"length", problem.pieceLength}}});
+            {"Two people: {mass}, {length} long.",
+             {{"mass", Mass::kilograms(problem.kilograms)}, {"length", problem.pieceLength}}});
 }
 
 Action actionOf(const FoldLine& fold, Go go)

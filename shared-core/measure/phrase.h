@@ -2,6 +2,7 @@
 
 #include "measure/angle.h"
 #include "measure/length.h"
+#include "measure/mass.h"
 #include "measure/slope.h"
 
 #include <cstdint>
@@ -18,7 +19,7 @@ namespace lapwright {
 /// Phrase{"{run} measures {measured}, the roof says {derived}", {{"run", "E3"}, {"measured", a}, {"derived",
 /// b}}}
 struct Phrase {
-    using Value = std::variant<std::string, Length, Angle, Slope, std::int64_t, double>;
+    using Value = std::variant<std::string, Length, Angle, Slope, std::int64_t, double, Mass>;
 
     std::string text;
     std::vector<std::pair<std::string, Value>> values;

@@ -168,6 +168,7 @@ struct Writer {
     std::string operator()(Slope value) const { return write(value); }
     std::string operator()(std::int64_t value) const { return std::to_string(value); }
     std::string operator()(double value) const { return decimal(value, 4, true); }
+    std::string operator()(Mass value) const { return writeMass(value.inKilograms(), style); }
 };
 
 } // namespace

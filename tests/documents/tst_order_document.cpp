@@ -150,6 +150,29 @@ private slots:
         QVERIFY(!profileNames(text.substr(0, text.find("\"profiles\"") + 40)).ok());
         QVERIFY(!profileNames("").ok());
     }
+    void valuesOfEveryKindComeBack()
+    {
+        OrderDocument order = houses(1);
+        const Phrase all{"{a}{b}{c}{d}{e}{f}{g}",
+                         {{"a", std::string("E1")},
+                          {"b", Length::inches(12)},
+                          {"c", Angle::degrees(22.5)},
+                          {"d", Slope::twelfths(6)},
+                          {"e", std::int64_t{3}},
+                          {"f", 0.44},
+                          {"g", Mass::kilograms(12.34)}}};
+        order.value.findings.push_back({rules::Weight::Informs, "test.kinds", "", all, {}, {}});
+        order.value.runs.front().derivations.push_back({all, "", {}});
+        const auto again = readOrder(writeOrder(order));
+        QVERIFY2(again.ok(), again.ok() ? "" : again.errors().front().sentence().c_str());
+        const std::string said = say(all, {});
+        QCOMPARE(say(again->value.findings.back().statement, {}), said);
+        QCOMPARE(say(again->value.runs.front().derivations.back().statement, {}), said);
+        for (const auto& phrase :
+             {again->value.findings.back().statement, again->value.runs.front().derivations.back().statement})
+            for (std::size_t at = 0; at < all.values.size(); ++at)
+                QCOMPARE(phrase.values.at(at).second.index(), all.values[at].second.index());
+    }
     void unknownMembersStayAtEveryLevel()
     {
         Json json = jsonOf(houses(2));

@@ -194,6 +194,26 @@ private slots:
         QVERIFY2(refused > 200 && used > 100, qPrintable(QString("%1 %2").arg(refused).arg(used)));
     }
 
+    void aLongPieceIsForTwoInTheReadersUnits()
+    {
+        const trim::Profile angle = profile({{50, 90}, {50, 0}});
+        const Result<fold::Outcome> outcome = plan(angle, machine("long-folder-up"), {}, Length::feet(9));
+        QVERIFY2(outcome.ok() && std::holds_alternative<FoldPlan>(*outcome), tell(outcome).c_str());
+        const auto& made = std::get<FoldPlan>(*outcome);
+        const auto toldOfTwo = [&made](LengthUnit unit) {
+            for (const Phrase& caution : made.steps.front().cautions)
+                if (const std::string said = say(caution, {unit, 16, 5}); said.find("Two people") == 0)
+                    return said;
+            return std::string();
+        };
+        const double kilograms = made.kilograms;
+        QVERIFY(kilograms > 0.5);
+        for (const LengthUnit unit : {LengthUnit::FeetInches, LengthUnit::Inches, LengthUnit::Millimetres})
+            QCOMPARE(toldOfTwo(unit), "Two people: " + writeMass(kilograms, {unit, 16, 5}) + ", " +
+                                          write(Length::feet(9), {unit, 16, 5}) + " long.");
+        QVERIFY(toldOfTwo(LengthUnit::Inches).find(" lb, ") != std::string::npos);
+    }
+
     void tooLongTooThick()
     {
         const trim::Profile angle = profile({{50, 90}, {50, 0}});

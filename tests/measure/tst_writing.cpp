@@ -205,6 +205,10 @@ private slots:
         QCOMPARE(lapwright::say(phrase, {}),
                  std::string("E3 measures 1' 0\" at 6 in 12, 22.5°; 3 of {missing}"));
         QCOMPARE(lapwright::say({"open { brace", {}}, {}), std::string("open { brace"));
+        const lapwright::Phrase heavy{"Two people: {mass}.", {{"mass", lapwright::Mass::kilograms(12.34)}}};
+        QCOMPARE(lapwright::say(heavy, {LengthUnit::Inches, 16, 5}), std::string("Two people: 27 lb."));
+        QCOMPARE(lapwright::say(heavy, {LengthUnit::Millimetres, 16, 5}),
+                 std::string("Two people: 12.3 kg."));
         // A value that itself looks like a name is not filled in again.
         QCOMPARE(lapwright::say({"{a}{b}", {{"a", std::string("{b}")}, {"b", std::string("x")}}}, {}),
                  std::string("{b}x"));
