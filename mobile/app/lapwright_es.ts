@@ -8671,6 +8671,42 @@
         <source>tax</source>
         <translation>impuesto</translation>
     </message>
+    <message>
+        <source>0.019 in</source>
+        <translation>0.019 pulg</translation>
+    </message>
+    <message>
+        <source>0.024 in</source>
+        <translation>0.024 pulg</translation>
+    </message>
+    <message>
+        <source>0.025 in</source>
+        <translation>0.025 pulg</translation>
+    </message>
+    <message>
+        <source>0.027 in</source>
+        <translation>0.027 pulg</translation>
+    </message>
+    <message>
+        <source>0.032 in</source>
+        <translation>0.032 pulg</translation>
+    </message>
+    <message>
+        <source>0.040 in</source>
+        <translation>0.040 pulg</translation>
+    </message>
+    <message>
+        <source>0.050 in</source>
+        <translation>0.050 pulg</translation>
+    </message>
+    <message>
+        <source>0.063 in</source>
+        <translation>0.063 pulg</translation>
+    </message>
+    <message>
+        <source>0.080 in</source>
+        <translation>0.080 pulg</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::field::CheckList</name>

@@ -2,6 +2,7 @@
 
 #include "model/colours.h"
 #include "model/words.h"
+#include "speech/spoken.h"
 
 #include <QDate>
 
@@ -127,7 +128,7 @@ QStringList JobForm::gauges() const
     const auto metal = tablet_.catalogue().metals.find(editor_.job().material.metal);
     if (metal != tablet_.catalogue().metals.end())
         for (const metal::Sheet& sheet : metal->second.sheets)
-            gauges << tr("%1, %2").arg(shown(sheet.gauge),
+            gauges << tr("%1, %2").arg(shown(spokenWhole(sheet.gauge)),
                                        shown(writeThickness(sheet.thickness, settings_.style())));
     return gauges;
 }

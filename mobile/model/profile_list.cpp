@@ -86,7 +86,7 @@ void ProfileList::show(const pieces::Order& order, const pieces::Catalogue& cata
         const auto metal = catalogue.metals.find(profile.material.metal);
         const auto trim = catalogue.trims.find(profile.profile.trim);
         wish.metal = spoken(metal == catalogue.metals.end() ? profile.material.metal : metal->second.name) +
-                     ", " + profile.material.gauge;
+                     ", " + spokenWhole(profile.material.gauge);
         Row row{field::shown(profile.id),
                 named(profile.profile.name),
                 field::shown(write(profile.girth, style)),

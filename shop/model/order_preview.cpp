@@ -5,6 +5,7 @@
 #include "drawing/plan_picture.h"
 #include "drawing/profile_picture.h"
 #include "pieces/summary.h"
+#include "print/words.h"
 #include "shop.h"
 #include "storage/finding_help.h"
 #include "text.h"
@@ -152,7 +153,7 @@ void OrderPreview::drawProfile()
             continue;
         drawing::ProfilePicture picture;
         picture.thickness = profile.thickness;
-        picture.metal = profile.material.metal + ", " + profile.material.gauge;
+        picture.metal = print::metalInWords(profile.material);
         picture.colour = shop_.colourOf(profile.material.colour);
         picture.colourName = profile.material.colour;
         picture.girth = profile.girth;

@@ -148,6 +148,7 @@ QString Shop::describe(const site::Material& material) const
     site::Material named = material;
     if (metal != catalogue_.metals.end())
         named.metal = spoken(metal->second.name);
+    named.gauge = spokenWhole(material.gauge);
     return shown(acts::describe(named));
 }
 

@@ -23,7 +23,7 @@ std::string metalInWords(const site::Material& material)
 {
     std::string metal = material.metal;
     std::replace(metal.begin(), metal.end(), '-', ' ');
-    return material.gauge + " " + spoken(metal);
+    return spokenWhole(material.gauge) + " " + spoken(metal);
 }
 
 std::string materialInWords(const site::Material& material)

@@ -125,9 +125,10 @@ def phrases_of_data(value, members):
 
 
 def names_of_data(folder, data):
-    """Identifiers that papers write with spaces: a metal's, those of a trim's legs."""
+    """Identifiers that papers write with spaces: a metal's, those of a trim's legs; gauges named by inches."""
     if folder == "metal-library":
         yield data["id"].replace("-", " ")
+        yield from (sheet["gauge"] for sheet in data["sheets"] if sheet["gauge"].endswith(" in"))
     if folder == "trim-library":
         yield from (leg["name"].replace("_", " ") for leg in data["legs"])
 
