@@ -1,5 +1,7 @@
 #include "drawing/cut_map.h"
 
+#include "drawing/cut_map_scale.h"
+#include "drawing/cut_map_words.h"
 #include "drawing/marks.h"
 #include "drawing/text.h"
 #include "measure/rounding.h"
@@ -22,10 +24,6 @@ constexpr double topRoom = 10.0;
 constexpr double footHeight = 22.0;
 constexpr double bareFoot = 8.0;
 constexpr double rowHeight = 3.6;
-/// A map drawn narrower than this is stretched across, and one with blanks narrower than take their names.
-constexpr double leastDrawnWidth = 40.0;
-constexpr double readableBlank = 3.4;
-
 /// Positions moved apart to at least `step`, as little as possible, in their order, from `least` on.
 std::vector<double> spread(std::vector<double> wanted, double step, double least)
 {
@@ -37,22 +35,23 @@ std::vector<double> spread(std::vector<double> wanted, double step, double least
     return wanted;
 }
 
+/// Where the sheet may lie on the page.
+Rectangle roomOn(const CutMapPicture& picture, double edge)
+{
+    return {edge + sideRoom, edge + (picture.framed ? headHeight : bareHead) + topRoom,
+            inMillimetres(picture.width) - edge - sideRoom,
+            inMillimetres(picture.height) - edge - (picture.framed ? footHeight : bareFoot)};
+}
+
 class MapPainter {
 public:
     MapPainter(const cutting::Problem& problem, const cutting::Plan& plan, std::size_t index,
                const CutMapPicture& picture)
-        : problem_(problem), plan_(plan), index_(index), pattern_(plan.patterns[index]),
-          stock_(problem.stocks()[pattern_.stock]), picture_(picture),
-          pageWidth_(inMillimetres(picture.width)), margin_(picture.framed ? margin : 1.5)
+        : problem_(problem), plan_(plan), index_(index), pattern_(plan.patterns[index]), picture_(picture),
+          words_(problem, plan, index, picture), pageWidth_(inMillimetres(picture.width)),
+          margin_(picture.framed ? margin : 1.5),
+          scale_(problem, pattern_, roomOn(picture, margin_), picture.framed)
     {
-        const bool coil = stock_.kind == cutting::StockKind::Coil;
-        const cutting::EdgeTrim trim =
-            stock_.kind == cutting::StockKind::Remnant ? cutting::EdgeTrim() : problem.rules().edgeTrim;
-        usable_ = {coil ? 0.0 : inMillimetres(trim.lead), inMillimetres(trim.left), 0.0, 0.0};
-        usable_.right =
-            usable_.left + inMillimetres(coil ? pattern_.length : problem.usableLength(pattern_.stock));
-        usable_.bottom = usable_.top + inMillimetres(problem.usableWidth(pattern_.stock));
-        chooseScales();
     }
 
     DisplayList paint()
@@ -62,8 +61,7 @@ public:
         for (std::size_t i = 0; i < pattern_.strips.size(); ++i)
             drawStrip(i);
         drawRemnants();
-        shapes_.emplace_back(box(Role::Stock, onPage(0.0, 0.0, length(), width()),
-                                 Stroke{0.5, Dash::Solid, {}}, std::nullopt));
+        shapes_.emplace_back(box(Role::Stock, scale_.sheet(), Stroke{0.5, Dash::Solid, {}}, std::nullopt));
         if (crosswise())
             nameCrossStrips();
         else
@@ -72,131 +70,46 @@ public:
         DisplayList list;
         list.width = picture_.width;
         list.height = std::max(picture_.height, nearestFromMillimetres(std::ceil(bottom + margin_)));
-        list.title = number();
-        list.description = description();
+        list.title = words_.number();
+        list.description = words_.description();
         list.shapes = std::move(shapes_);
         return list;
     }
 
 private:
-    /// In the reader's language.
-    [[nodiscard]] std::string said(const std::string& english) const
-    {
-        return translated(english, picture_.style);
-    }
-
-    [[nodiscard]] std::string number() const
-    {
-        return said("Cut map " + std::to_string(index_ + 1) + " of " + std::to_string(plan_.patterns.size()));
-    }
     [[nodiscard]] bool crosswise() const { return pattern_.order == cutting::CutOrder::LengthsFirst; }
-    [[nodiscard]] double length() const { return inMillimetres(pattern_.length); }
-    [[nodiscard]] double width() const { return inMillimetres(stock_.width); }
     [[nodiscard]] double kerf() const { return inMillimetres(problem_.rules().kerf); }
-
-    void chooseScales()
-    {
-        const Rectangle room{
-            margin_ + sideRoom, margin_ + (picture_.framed ? headHeight : bareHead) + topRoom,
-            pageWidth_ - margin_ - sideRoom,
-            inMillimetres(picture_.height) - margin_ - (picture_.framed ? footHeight : bareFoot)};
-        along_ = scaleFor(std::min(width(), room.height() / room.width() * length()), room);
-        if (width() * along_ > room.height())
-            along_ = scaleFor(width(), room);
-        while ((width() * along_ * stretch_ < leastDrawnWidth ||
-                narrowest() * along_ * stretch_ < readableBlank) &&
-               width() * along_ * (stretch_ + 1.0) <= room.height())
-            stretch_ += 1.0;
-        across_ = along_ * stretch_;
-        origin_ = {room.centre().x - length() * along_ / 2.0, room.top};
-    }
-
-    /// The largest at which the stock's length and so much of its width fit.
-    [[nodiscard]] double scaleFor(double width, const Rectangle& room) const
-    {
-        return picture_.framed ? usualScale(length(), width, room)
-                               : std::min(room.width() / length(), room.height() / width);
-    }
-
-    /// The narrowest blank of the pattern, real millimetres across the stock.
-    [[nodiscard]] double narrowest() const
-    {
-        double least = width();
-        for (const cutting::Strip& strip : pattern_.strips)
-            for (const cutting::Crosscut& cut : strip.crosscuts) {
-                const cutting::Blank& blank = problem_.blanks()[cut.blank];
-                least = std::min(least, inMillimetres(cut.turned ? blank.length : blank.girth));
-            }
-        return least;
-    }
-
-    [[nodiscard]] Rectangle onPage(double along, double across, double lengthwise, double wide) const
-    {
-        return {origin_.x + along * along_, origin_.y + across * across_,
-                origin_.x + (along + lengthwise) * along_, origin_.y + (across + wide) * across_};
-    }
-
-    [[nodiscard]] std::string sizeOf(Length wide, Length longPart) const
-    {
-        return write(wide, picture_.style) + " \xC3\x97 " + write(longPart, picture_.style);
-    }
-
-    [[nodiscard]] std::string nameOf(std::size_t blank) const
-    {
-        return blank < picture_.names.size() && !picture_.names[blank].empty() ? picture_.names[blank]
-                                                                               : problem_.blanks()[blank].key;
-    }
 
     void head()
     {
         if (!picture_.framed) {
-            shapes_.emplace_back(
-                words(Role::Label,
-                      shortened(facts() + " \xC2\xB7 " + orderOfCuts(), 2.6, pageWidth_ - 2.0 * margin_),
-                      {margin_, margin_ + 2.6}, 2.6));
+            shapes_.emplace_back(words(Role::Label,
+                                       shortened(words_.facts() + " \xC2\xB7 " + words_.orderOfCuts(), 2.6,
+                                                 pageWidth_ - 2.0 * margin_),
+                                       {margin_, margin_ + 2.6}, 2.6));
             return;
         }
         const double room = pageWidth_ - 2.0 * margin_;
-        std::string title = number() + ": " + stock_.key;
-        if (pattern_.count > 1)
-            title += ", " + say({"cut {count} alike", {{"count", pattern_.count}}}, picture_.style);
-        shapes_.emplace_back(words(Role::Title, shortened(title, 5.0, room, true), {margin_, margin_ + 5.0},
-                                   5.0, Anchor::Start, true));
+        shapes_.emplace_back(words(Role::Title, shortened(words_.title(), 5.0, room, true),
+                                   {margin_, margin_ + 5.0}, 5.0, Anchor::Start, true));
         shapes_.emplace_back(
-            words(Role::Label, shortened(facts(), 3.2, room), {margin_, margin_ + 10.4}, 3.2));
+            words(Role::Label, shortened(words_.facts(), 3.2, room), {margin_, margin_ + 10.4}, 3.2));
         shapes_.emplace_back(
-            words(Role::Label, shortened(orderOfCuts(), 3.2, room), {margin_, margin_ + 14.6}, 3.2));
+            words(Role::Label, shortened(words_.orderOfCuts(), 3.2, room), {margin_, margin_ + 14.6}, 3.2));
         shapes_.emplace_back(
             line(Role::Note, {margin_, margin_ + 17.0}, {pageWidth_ - margin_, margin_ + 17.0}, 0.2));
-    }
-
-    /// Size and material.
-    [[nodiscard]] std::string facts() const
-    {
-        const bool coil = stock_.kind == cutting::StockKind::Coil;
-        std::string facts =
-            sizeOf(stock_.width, pattern_.length) + (coil ? " " + said("off the coil") : std::string());
-        if (!picture_.material.empty())
-            facts += " \xC2\xB7 " + picture_.material;
-        return facts;
-    }
-
-    [[nodiscard]] std::string orderOfCuts() const
-    {
-        return said(crosswise() ? "crosscut first, then slit each part"
-                                : "slit first, then crosscut each strip from the lead end");
     }
 
     /// Everything is waste until something better lies on it.
     void drawStock()
     {
-        shapes_.emplace_back(box(Role::Waste, onPage(0.0, 0.0, length(), width()), std::nullopt,
-                                 Fill{true, std::nullopt, Hatch::Crossed}));
-        const Rectangle sheet = onPage(0.0, 0.0, length(), width());
-        const double row = sheet.top - (crosswise() ? 9.0 : 2.6);
-        const std::string whole = write(pattern_.length, picture_.style);
         shapes_.emplace_back(
-            words(Role::Note, said("lead end"), {sheet.left - 3.6, sheet.top - 2.4}, 2.4, Anchor::End));
+            box(Role::Waste, scale_.sheet(), std::nullopt, Fill{true, std::nullopt, Hatch::Crossed}));
+        const Rectangle& sheet = scale_.sheet();
+        const double row = sheet.top - (crosswise() ? 9.0 : 2.6);
+        const std::string whole = words_.lengthOf(pattern_.length);
+        shapes_.emplace_back(words(Role::Note, words_.said("lead end"), {sheet.left - 3.6, sheet.top - 2.4},
+                                   2.4, Anchor::End));
         const double half = textWidth(whole, 3.0) / 2.0 + 1.0;
         const Point middle{sheet.centre().x, row};
         shapes_.emplace_back(words(Role::Dimension, whole, middle + Point{0.0, 1.0}, 3.0, Anchor::Middle));
@@ -210,19 +123,21 @@ private:
     {
         const cutting::Strip& strip = pattern_.strips[index];
         const double start = inMillimetres(strip.position), wide = inMillimetres(strip.width);
-        double at = crosswise() ? usable_.top : usable_.left;
+        double at = crosswise() ? scale_.usable().top : scale_.usable().left;
         for (const cutting::Crosscut& cut : strip.crosscuts) {
             const cutting::Lying lying =
                 cutting::lyingIn(pattern_.order, problem_.blanks()[cut.blank], cut.turned);
             const double fills = inMillimetres(lying.across), takes = inMillimetres(lying.along);
             for (std::int64_t i = 0; i < cut.count; ++i) {
                 drawBlank(index, cut.blank, lying.across < strip.width,
-                          crosswise() ? onPage(start, at, fills, takes) : onPage(at, start, takes, fills));
+                          crosswise() ? scale_.onPage(start, at, fills, takes)
+                                      : scale_.onPage(at, start, takes, fills));
                 at += takes + kerf();
             }
         }
-        const Rectangle whole = crosswise() ? onPage(start, usable_.top, wide, usable_.height())
-                                            : onPage(usable_.left, start, usable_.width(), wide);
+        const Rectangle whole =
+            crosswise() ? scale_.onPage(start, scale_.usable().top, wide, scale_.usable().height())
+                        : scale_.onPage(scale_.usable().left, start, scale_.usable().width(), wide);
         shapes_.emplace_back(box(Role::Strip, whole, Stroke{0.35, Dash::Solid, {}}, std::nullopt));
     }
 
@@ -230,9 +145,10 @@ private:
     void drawBlank(std::size_t strip, std::size_t blank, bool narrower, const Rectangle& place)
     {
         shapes_.emplace_back(box(Role::Blank, place, Stroke{0.25, Dash::Solid, {}}, Fill{}));
-        const std::string name = nameOf(blank);
+        const std::string name = words_.nameOf(blank);
         const cutting::Blank& cut = problem_.blanks()[blank];
-        const std::string size = narrower ? sizeOf(cut.girth, cut.length) : write(cut.length, picture_.style);
+        const std::string size =
+            narrower ? words_.sizeOf(cut.girth, cut.length) : words_.lengthOf(cut.length);
         const Written written = writeInside(place, name, size);
         if (written == Written::Nothing || (narrower && written == Written::Name)) {
             auto& missing = unnamed_[strip];
@@ -286,11 +202,12 @@ private:
         for (const cutting::NewRemnant& remnant : plan_.remnants) {
             if (remnant.pattern != index_)
                 continue;
-            const Rectangle place = onPage(inMillimetres(remnant.along), inMillimetres(remnant.across),
-                                           inMillimetres(remnant.length), inMillimetres(remnant.width));
+            const Rectangle place =
+                scale_.onPage(inMillimetres(remnant.along), inMillimetres(remnant.across),
+                              inMillimetres(remnant.length), inMillimetres(remnant.width));
             shapes_.emplace_back(box(Role::Remnant, place, Stroke{0.35, Dash::Dashed, {}},
                                      Fill{true, std::nullopt, Hatch::Rising}));
-            const std::string size = sizeOf(remnant.width, remnant.length);
+            const std::string size = words_.sizeOf(remnant.width, remnant.length);
             const double needed = std::max(textWidth(remnant.label, 2.8, true), textWidth(size, 2.4)) + 2.0;
             const Point middle = place.centre();
             Rectangle plate{middle.x - needed / 2.0, middle.y - 3.6, middle.x + needed / 2.0, middle.y + 3.6};
@@ -325,28 +242,27 @@ private:
     /// Numbers and widths to the right of the strips, knife settings to the left.
     void nameStrips()
     {
-        const Rectangle sheet = onPage(0.0, 0.0, length(), width());
+        const Rectangle& sheet = scale_.sheet();
         std::vector<double> middles, edges;
         std::vector<Length> settings;
         for (const cutting::Strip& strip : pattern_.strips) {
-            middles.push_back(origin_.y +
-                              (inMillimetres(strip.position) + inMillimetres(strip.width) / 2.0) * across_);
+            middles.push_back(scale_.y(inMillimetres(strip.position) + inMillimetres(strip.width) / 2.0));
             settings.push_back(strip.position + strip.width);
-            edges.push_back(origin_.y + inMillimetres(settings.back()) * across_);
+            edges.push_back(scale_.y(inMillimetres(settings.back())));
         }
         const std::vector<double> rows = spread(middles, rowHeight + 0.2, sheet.top);
         for (std::size_t i = 0; i < rows.size(); ++i) {
             shapes_.emplace_back(
                 line(Role::Leader, {sheet.right + 0.4, middles[i]}, {sheet.right + 2.6, rows[i]}, 0.15));
             number({sheet.right + 4.6, rows[i]}, i + 1);
-            shapes_.emplace_back(words(Role::Dimension, write(pattern_.strips[i].width, picture_.style),
+            shapes_.emplace_back(words(Role::Dimension, words_.lengthOf(pattern_.strips[i].width),
                                        {sheet.right + 7.4, rows[i] + 0.9}, 2.6));
         }
         const std::vector<double> knives = spread(edges, 3.2, sheet.top);
         for (std::size_t i = 0; i < knives.size(); ++i) {
             shapes_.emplace_back(
                 line(Role::Leader, {sheet.left - 0.4, edges[i]}, {sheet.left - 3.0, knives[i]}, 0.15));
-            shapes_.emplace_back(words(Role::Dimension, write(settings[i], picture_.style),
+            shapes_.emplace_back(words(Role::Dimension, words_.lengthOf(settings[i]),
                                        {sheet.left - 3.6, knives[i] + 0.8}, 2.4, Anchor::End));
         }
         bottom_ = std::max({sheet.bottom, rows.back() + 2.0, knives.back() + 2.0});
@@ -355,13 +271,11 @@ private:
     /// Crosscut first: numbers above the parts, their lengths and the stop settings turned beside the cuts.
     void nameCrossStrips()
     {
-        const Rectangle sheet = onPage(0.0, 0.0, length(), width());
+        const Rectangle& sheet = scale_.sheet();
         std::vector<double> middles, edges;
         for (const cutting::Strip& strip : pattern_.strips) {
-            middles.push_back(origin_.x +
-                              (inMillimetres(strip.position) + inMillimetres(strip.width) / 2.0) * along_);
-            edges.push_back(origin_.x +
-                            (inMillimetres(strip.position) + inMillimetres(strip.width)) * along_);
+            middles.push_back(scale_.x(inMillimetres(strip.position) + inMillimetres(strip.width) / 2.0));
+            edges.push_back(scale_.x(inMillimetres(strip.position + strip.width)));
         }
         const std::vector<double> columns = spread(middles, 4.0, sheet.left);
         for (std::size_t i = 0; i < columns.size(); ++i) {
@@ -373,8 +287,8 @@ private:
         const std::vector<double> stops = spread(edges, 3.2, sheet.left);
         for (std::size_t i = 0; i < stops.size(); ++i) {
             const cutting::Strip& strip = pattern_.strips[i];
-            const std::string text = write(strip.position + strip.width, picture_.style) + "  (" +
-                                     write(strip.width, picture_.style) + ")";
+            const std::string text =
+                words_.lengthOf(strip.position + strip.width) + "  (" + words_.lengthOf(strip.width) + ")";
             shapes_.emplace_back(
                 line(Role::Leader, {edges[i], sheet.bottom + 0.4}, {stops[i], sheet.bottom + 2.4}, 0.15));
             Text turned =
@@ -398,32 +312,30 @@ private:
             shapes_.emplace_back(words(Role::Note, name, {x + 8.4, row - 0.5}, 2.6));
             x += 12.0 + textWidth(name, 2.6);
         };
-        sample(Role::Blank, Hatch::None, Dash::Solid, said("blank"));
-        sample(Role::Remnant, Hatch::Rising, Dash::Dashed, said("remnant, to be kept and labelled"));
-        sample(Role::Waste, Hatch::Crossed, Dash::Solid, said("waste"));
-        const std::string stretched = stretch_ > 1.0 ? say({"width drawn {times} times as large",
-                                                            {{"times", std::int64_t{std::lround(stretch_)}}}},
-                                                           picture_.style)
-                                                     : std::string();
+        sample(Role::Blank, Hatch::None, Dash::Solid, words_.said("blank"));
+        sample(Role::Remnant, Hatch::Rising, Dash::Dashed, words_.said("remnant, to be kept and labelled"));
+        sample(Role::Waste, Hatch::Crossed, Dash::Solid, words_.said("waste"));
+        const std::string stretched =
+            scale_.stretch() > 1.0 ? words_.stretched(scale_.stretch()) : std::string();
         std::string scale = stretched;
         if (picture_.framed) {
-            addScaleBar(shapes_, {x + 4.0, row - 0.8}, along_, 50.0,
+            addScaleBar(shapes_, {x + 4.0, row - 0.8}, scale_.lengthwise(), 50.0,
                         picture_.style.unit == LengthUnit::Millimetres);
-            scale =
-                said("lengthwise") + " " + scaleName(along_) + (stretched.empty() ? "" : ", " + stretched);
+            scale = words_.said("lengthwise") + " " + scaleName(scale_.lengthwise()) +
+                    (stretched.empty() ? "" : ", " + stretched);
         }
         shapes_.emplace_back(words(Role::Label, scale, {pageWidth_ - margin_, row - 0.5}, 2.6, Anchor::End));
         row += 4.4;
         std::vector<std::string> rows;
         for (const auto& [strip, missing] : unnamed_) {
-            std::string text = said("Strip") + " " + std::to_string(strip + 1) + ":";
+            std::string text = words_.said("Strip") + " " + std::to_string(strip + 1) + ":";
             for (const auto& [entry, count] : missing)
                 text += (text.back() == ':' ? " " : "; ") +
                         (count > 1 ? std::to_string(count) + " \xC3\x97 " + entry : entry);
             rows.push_back(text);
         }
         for (const std::string& kept : keptBelow_)
-            rows.push_back(said("Remnant") + ": " + kept);
+            rows.push_back(words_.said("Remnant") + ": " + kept);
         for (const std::string& text : rows)
             for (const std::string& part : wrapped(text, 2.6, pageWidth_ - 2.0 * margin_)) {
                 shapes_.emplace_back(words(Role::Note, part, {margin_, row}, 2.6));
@@ -432,33 +344,15 @@ private:
         return row - 4.4;
     }
 
-    [[nodiscard]] std::string description() const
-    {
-        std::string text = stock_.key + ", " + sizeOf(stock_.width, pattern_.length) + ":";
-        for (std::size_t i = 0; i < pattern_.strips.size(); ++i) {
-            const cutting::Strip& strip = pattern_.strips[i];
-            text += " " + said("strip") + " " + std::to_string(i + 1) + ", " +
-                    write(strip.width, picture_.style) + ":";
-            for (const cutting::Crosscut& cut : strip.crosscuts)
-                text += " " + std::to_string(cut.count) + " " + said("of") + " " + nameOf(cut.blank) + " " +
-                        write(problem_.blanks()[cut.blank].length, picture_.style) + ";";
-        }
-        return text;
-    }
-
     const cutting::Problem& problem_;
     const cutting::Plan& plan_;
     std::size_t index_;
     const cutting::Pattern& pattern_;
-    const cutting::Stock& stock_;
     const CutMapPicture& picture_;
+    CutMapWords words_;
     double pageWidth_;
     double margin_;
-    Rectangle usable_; ///< real millimetres, x along, y across
-    double along_ = 1.0;
-    double across_ = 1.0;
-    double stretch_ = 1.0;
-    Point origin_;
+    CutMapScale scale_;
     double bottom_ = 0.0;
     std::vector<Shape> shapes_;
     std::map<std::size_t, std::vector<std::pair<std::string, std::int64_t>>> unnamed_;
