@@ -10,6 +10,7 @@ trap 'git worktree remove --force "$work/one" 2>/dev/null; git worktree remove -
 for folder in "one" "another-folder"; do
     git worktree add --quiet --detach "$work/$folder" HEAD
     (cd "$work/$folder" && tests/packages/build.sh "$work/debs-of-$folder")
+    export CCACHE_DISABLE=1 # the first's objects must not become the second's
 done
 (cd "$work/debs-of-one" && sha256sum -- *.deb) >"$work/sums"
 cat "$work/sums"
