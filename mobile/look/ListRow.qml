@@ -76,7 +76,7 @@ T.ItemDelegate {
 
             Words {
                 text: row.title
-                maximumLineCount: 3
+                maximumLineCount: 5
                 font.bold: true
                 color: row.current ? Theme.onSelected : Theme.ink
                 Layout.fillWidth: true
@@ -100,7 +100,7 @@ T.ItemDelegate {
 
             Words {
                 text: row.trailing
-                maximumLineCount: 1
+                maximumLineCount: 2
                 color: row.current ? Theme.onSelected : Theme.ink
                 horizontalAlignment: Text.AlignRight
                 Layout.fillWidth: true
