@@ -36,8 +36,8 @@ inline constexpr double descentInEm = 0.24;
 /// Text made harmless for a picture: control characters and the marks that reorder text become spaces, bytes
 /// that are no UTF-8 become U+FFFD.
 [[nodiscard]] std::string harmless(const std::string& text);
-/// The same of text of several lines, which stay lines: for a screen or a terminal, where a name in a document
-/// must not turn the words around it or move a cursor.
+/// The same of text of several lines, which stay lines: for a screen or a terminal, where a name in a
+/// document must not turn the words around it or move a cursor.
 [[nodiscard]] std::string harmlessLines(const std::string& lines);
 
 /// The characters of UTF-8 text; each byte that belongs to none is U+FFFD.

@@ -56,8 +56,8 @@ struct LoadTotals {
 [[nodiscard]] std::int64_t piecesIn(const Bundle& bundle);
 [[nodiscard]] Length longestIn(const Bundle& bundle);
 
-/// Pieces of a bundle whose marks follow one another on a run, as many of each: E1.1 to E1.4. Of one mark `last`
-/// is the same as `first`.
+/// Pieces of a bundle whose marks follow one another on a run, as many of each: E1.1 to E1.4. Of one mark
+/// `last` is the same as `first`.
 struct MarkRange {
     std::string first;
     std::string last;
