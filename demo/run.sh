@@ -52,7 +52,7 @@ echo "    labels-01.pdf (sheets of labels, each with a QR code), quality-01.pdf,
 echo "    The same in Spanish: demo/out/tickets-es. The job in four pictures: demo/out/day.svg."
 python3 "$houses/strip.py" day.svg "Measured once on site" "tickets/plan-02.svg#6,21,110,90" \
     "Trim from the slope" "$houses/pictures/eave-drip-edge.svg#0,0,150,100" \
-    "Cut, with a proof" "tickets/cut-03-map-2.svg#26,26,246,86" \
+    "Cut, with a proof" "tickets/cut-03-map-2.svg#26,26,246,104" \
     "Folded, step by step" "tickets/fold-01-page-2.svg#14,24,186,114"
 
 say "5. Cut, folded, tied into bundles and loaded"

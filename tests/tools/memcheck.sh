@@ -26,7 +26,7 @@ check() {
 }
 for house in "$@"; do check takeoff "$houses/$house.job.json" -o "$house.order.json"; done
 check receive ./*.order.json --db shop.db
-check plan --db shop.db --stock "$houses/shop.stock.json" --time 20
+check plan --db shop.db --stock "$houses/shop.stock.json" --floor "$houses/shop.floor.json" --time 20
 check print --db shop.db -o tickets --rates "$houses/shop.rates.json"
 check made cut --db shop.db
 check made folded --db shop.db
