@@ -1,9 +1,12 @@
 #include "pieces/checker.h"
 
+#include "pieces/laying.h"
+
 #include <algorithm>
 #include <charconv>
 #include <map>
 #include <optional>
+#include <set>
 #include <string_view>
 #include <unordered_map>
 #include <utility>
@@ -37,6 +40,8 @@ struct CutRun {
     std::int64_t ordinalSum = 0;
     Length longest;
     Length shortest;
+    /// Of the stock lengths they are cut from.
+    std::set<std::size_t> profiles;
 };
 
 class PieceCheck {
@@ -59,6 +64,7 @@ public:
         checkSiteCuts();
         for (const RunTakeoff& takeoff : order.runs)
             checkRun(takeoff);
+        checkNoneIsMissing();
         checkLoosePieces();
         return std::move(findings);
     }
@@ -107,11 +113,14 @@ private:
     void checkSiteCuts()
     {
         std::unordered_map<std::int64_t, Length> stockLengths;
+        std::unordered_map<std::int64_t, std::size_t> profiles;
         for (const Piece& piece : order.pieces)
             if (const std::optional<Mark> mark = readMark(piece.mark);
                 mark && piece.run.empty() && !piece.spare)
-                for (std::int64_t i = 0; i < std::min(piece.count, mostStocks); ++i)
+                for (std::int64_t i = 0; i < std::min(piece.count, mostStocks); ++i) {
                     stockLengths.emplace(mark->ordinal + i, piece.blankLength);
+                    profiles.emplace(mark->ordinal + i, piece.profile);
+                }
         std::unordered_map<std::int64_t, Length> left = stockLengths;
         for (const SiteCut& cut : order.siteCuts) {
             const auto stock = left.find(cut.stock);
@@ -125,14 +134,14 @@ private:
                 continue;
             }
             stock->second = cut.left;
-            addToRun(cut);
+            addToRun(cut, profiles[cut.stock]);
         }
         for (const auto& [number, length] : stockLengths)
             if (left[number] == length)
                 disagree("site_cuts", {}, {"nothing is cut from stock length {stock}", {{"stock", number}}});
     }
 
-    void addToRun(const SiteCut& cut)
+    void addToRun(const SiteCut& cut, std::size_t profile)
     {
         const std::optional<Mark> mark = readMark(cut.mark);
         if (!mark)
@@ -143,6 +152,7 @@ private:
         sum.sum += cut.length;
         ++sum.count;
         sum.ordinalSum += mark->ordinal;
+        sum.profiles.insert(profile);
     }
 
     /// The length that was measured; nothing where it was only derived from a drawing.
@@ -157,8 +167,9 @@ private:
     {
         const auto run = runs.find(takeoff.run);
         const auto trim = catalogue.trims.find(takeoff.trim);
-        if (run == runs.end() || trim == catalogue.trims.end() || takeoff.profile >= order.profiles.size() ||
-            takeoff.firstPiece > order.pieces.size() ||
+        const site::TrimChoice* choice = run == runs.end() ? nullptr : choiceOf(*run->second, takeoff);
+        if (choice == nullptr || trim == catalogue.trims.end() || !taken.insert(choice).second ||
+            takeoff.profile >= order.profiles.size() || takeoff.firstPiece > order.pieces.size() ||
             takeoff.pieceCount > order.pieces.size() - takeoff.firstPiece) {
             disagree("run", takeoff.mark,
                      {"{mark} names a run, a trim, a profile or pieces that are not there",
@@ -166,7 +177,7 @@ private:
             return;
         }
         const trim::Installation& how = trim->second.installation;
-        const Length lap = lapWanted(*run->second, takeoff.trim, how.lap);
+        const Length lap = choice->lap.value_or(how.lap);
         if (takeoff.pieceCount == 0)
             checkCutRun(takeoff, *run->second, lap);
         else if (how.courseHeadLap)
@@ -175,13 +186,32 @@ private:
             checkPiecesOf(takeoff, *run->second, lap);
     }
 
-    /// What the person set for this trim on the run, else the trim's own.
-    static Length lapWanted(const site::Run& run, const std::string& trim, Length own)
+    /// The choice whose pieces these are: where a run has several trims, the one whose letter ends the mark.
+    /// Nullptr if there is none, or if it is of another trim.
+    static const site::TrimChoice* choiceOf(const site::Run& run, const RunTakeoff& takeoff)
     {
-        for (const site::TrimChoice& choice : run.trims)
-            if (choice.trim == trim && choice.lap)
-                return *choice.lap;
-        return own;
+        std::string_view letter = takeoff.mark;
+        if (letter.substr(0, run.id.size()) != run.id)
+            return nullptr;
+        letter.remove_prefix(run.id.size());
+        letter.remove_prefix(std::min(letter.find_first_not_of('-'), letter.size()));
+        for (std::size_t t = 0; t < run.trims.size(); ++t)
+            if (letter == (run.trims.size() == 1 ? std::string() : trimLetter(t)))
+                return run.trims[t].trim == takeoff.trim ? &run.trims[t] : nullptr;
+        return nullptr;
+    }
+
+    /// Where nothing blocks, every trim of every run has been taken off.
+    void checkNoneIsMissing()
+    {
+        if (rules::anyBlocks(order.findings))
+            return;
+        for (const auto& [id, run] : runs)
+            for (const site::TrimChoice& choice : run->trims)
+                if (taken.count(&choice) == 0)
+                    disagree("run", std::string(id),
+                             {"run {run} has no pieces of {trim}",
+                              {{"run", std::string(id)}, {"trim", choice.trim}}});
     }
 
     void checkBelonging(const RunTakeoff& takeoff)
@@ -287,6 +317,9 @@ private:
         const CutRun cuts = cutRuns[takeoff.mark];
         if (cuts.count == 0 || cuts.ordinalSum != cuts.count * (cuts.count + 1) / 2)
             disagree("run", takeoff.mark, {"{mark} has not all its pieces", {{"mark", takeoff.mark}}});
+        else if (cuts.profiles != std::set{takeoff.profile})
+            disagree("site_cuts", takeoff.mark,
+                     {"{mark} is cut from stock lengths of another profile", {{"mark", takeoff.mark}}});
         checkReach(takeoff, run, cuts.sum - lap * (cuts.count - 1), std::nullopt);
         checkSize(takeoff.mark, cuts.longest, cuts.shortest, static_cast<std::size_t>(cuts.count));
         checkCount(takeoff, cuts.count, lap);
@@ -323,6 +356,7 @@ private:
     rules::Findings findings;
     std::map<std::string_view, const site::Run*> runs;
     std::map<std::string_view, CutRun> cutRuns;
+    std::set<const site::TrimChoice*> taken;
     Length limit;
 };
 

@@ -76,6 +76,8 @@ private:
                     measured(Length::inches(static_cast<std::int64_t>(4 + pick(6))));
             if (pick(6) == 0)
                 choice.colour = "brick red";
+            if (pick(3) == 0)
+                choice.lap = Length::inches(static_cast<std::int64_t>(1 + pick(4)));
         }
         return made;
     }
@@ -114,6 +116,16 @@ bool hasCode(const Order& order, const pieces::Catalogue& data, const std::strin
     const rules::Findings findings = pieces::checkPieces(order, data);
     return std::any_of(findings.begin(), findings.end(),
                        [&](const rules::Finding& finding) { return finding.code == code; });
+}
+
+/// What was set by hand for the trim whose letter ends the mark, else the trim's own.
+Length lapOf(const Order& order, const pieces::RunTakeoff& takeoff, Length own)
+{
+    for (const site::Chain& chain : order.job.chains)
+        for (const site::Run& run : chain.runs)
+            if (run.id == takeoff.run)
+                return run.trims.at(run.trims.size() == 1 ? 0 : takeoff.mark.back() - 'a').lap.value_or(own);
+    return own;
 }
 
 Length sumOfRun(const Order& order, const pieces::RunTakeoff& run)
@@ -210,6 +222,27 @@ private slots:
         spoil.at(code)();
         QVERIFY(hasCode(order, data, code.toStdString()));
     }
+    void aRunWithoutItsPiecesIsSeen()
+    {
+        const pieces::Catalogue data = catalogue();
+        Order order = takeoff(gableHouse(), data);
+        const pieces::RunTakeoff last = order.runs.back();
+        QCOMPARE(last.firstPiece + last.pieceCount, order.pieces.size());
+        order.runs.pop_back();
+        order.pieces.resize(last.firstPiece);
+        QVERIFY(hasCode(order, data, "check.run"));
+    }
+    void aCutFromAnothersStockIsSeen()
+    {
+        const pieces::Catalogue data = catalogue();
+        site::Job job = gableHouse();
+        job.policy = site::PiecePolicy::StockLengths;
+        Order order = takeoff(job, data);
+        QVERIFY(order.profiles.size() > 1);
+        for (Piece& piece : order.pieces)
+            piece.profile = piece.profile == 0 ? 1 : 0;
+        QVERIFY(hasCode(order, data, "check.site_cuts"));
+    }
     void everySmallChangeOfALengthIsSeen()
     {
         const pieces::Catalogue data = catalogue();
@@ -246,7 +279,7 @@ private:
                 continue;
             const std::int64_t count = piecesOfRun(order, run);
             QVERIFY(count > 0);
-            QCOMPARE(sumOfRun(order, run), run.usableLength + how.lap * (count - 1));
+            QCOMPARE(sumOfRun(order, run), run.usableLength + lapOf(order, run, how.lap) * (count - 1));
             for (std::size_t i = 0; i < run.pieceCount; ++i) {
                 const Length length = order.pieces[run.firstPiece + i].blankLength;
                 QVERIFY(length <= limit);
