@@ -1,6 +1,7 @@
 #include "documents/job.h"
 
 #include "documents/describe_site.h"
+#include "schedule/civil.h"
 
 #include <set>
 
@@ -20,6 +21,9 @@ public:
 
     void check(const site::Job& job)
     {
+        // The schema knows how a date looks, not which there are.
+        if (!job.wantedBy.empty() && !schedule::readDate(job.wantedBy).ok())
+            report("/wanted_by", inQuotes(job.wantedBy), "a day there is, like 2026-05-31");
         for (std::size_t index = 0; index < job.chains.size(); ++index)
             checkChain(job.chains[index], "/chains/" + std::to_string(index));
     }

@@ -131,6 +131,12 @@ private:
         changed(place, "spare pieces per profile", before.spares, now.spares);
         changed(place, "photos", static_cast<std::int64_t>(before.photos.size()),
                 static_cast<std::int64_t>(now.photos.size()));
+        const site::Tolerance &had = before.tolerance, &has = now.tolerance;
+        changed(place, "tolerance of a chain", had.closure, has.closure);
+        changed(place, "tolerance of a chain, one part in", had.perimeterShare, has.perimeterShare);
+        changed(place, "tolerance of a corner", had.perCorner, has.perCorner);
+        changed(place, "tolerance of a derived length", had.derived, has.derived);
+        changed(place, "tolerance of repeated measures", had.repeats, has.repeats);
         compareChains(before, now);
     }
 
@@ -204,6 +210,7 @@ private:
     void compareTrim(const std::string& place, const site::TrimChoice& before, const site::TrimChoice& now)
     {
         changed(place, "colour", before.colour, now.colour);
+        changed(place, "lap", before.lap, now.lap);
         const auto value = [](const auto& named, const std::string& name) -> std::optional<Length> {
             const auto found = named.find(name);
             if (found == named.end())

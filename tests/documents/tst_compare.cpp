@@ -210,6 +210,8 @@ private slots:
         second.end = site::EndKind::Closed;
         second.note = "behind the gutter";
         changed.chains[0].runs[0].trims[0].measures["fascia_height"] = {Length::inches(7), "7\""};
+        changed.chains[0].runs[0].trims[0].lap = Length::inches(4);
+        changed.tolerance.closure = Length::inches(1);
         changed.chains[1].runs[0].id = "R2";
         const std::vector<std::string> told = lines(compareRevisions(order(job()), order(changed)));
         for (const char* line :
@@ -219,7 +221,9 @@ private slots:
               "chain eaves, corner 1: interior angle was 90°, is now 135°",
               "run E2: slope was 6 in 12, is now 8 in 12", "run E2: end was free, is now closed",
               "run E2: note was none, is now behind the gutter",
-              "run E1, eave-drip-edge: fascia_height was none, is now 7\"", "run R2: is new",
+              "run E1, eave-drip-edge: fascia_height was none, is now 7\"",
+              "run E1, eave-drip-edge: lap was none, is now 4\"",
+              "job: tolerance of a chain was 1/4\", is now 1\"", "run R2: is new",
               "run R1: is no longer there", "mark R2.1: is new", "mark R1.1: is no longer wanted"})
             QVERIFY2(std::find(told.begin(), told.end(), line) != told.end(), line);
     }

@@ -92,6 +92,13 @@ private slots:
             std::string("/chains/0/runs/0/lengths/0/mm: found \"12' 6\", expected a number (millimetres)"));
         QCOMPARE(firstError(replaced(text, "3819.525", "-1")),
                  std::string("/chains/0/runs/0/lengths/0/mm: found -1, expected at least 0 (millimetres)"));
+        auto job = readJob(text);
+        QVERIFY(job.ok());
+        for (const char* day : {"2026-02-30", "2026-13-45"}) {
+            job->value.wantedBy = day;
+            QCOMPARE(firstError(writeJob(*job)), std::string("/wanted_by: found \"") + day +
+                                                     "\", expected a day there is, like 2026-05-31");
+        }
         QCOMPARE(
             firstError(replaced(text, "\"id\": \"R1\"", "\"id\": \"E1\"")),
             std::string(
