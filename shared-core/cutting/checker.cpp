@@ -17,6 +17,12 @@ struct Rectangle {
     Length across, along, width, length;
 };
 
+/// How many whole times `part` (> 0) goes into `whole`; none where that is less than nothing.
+std::int64_t timesIn(Length whole, Length part)
+{
+    return whole < Length() ? 0 : whole / part;
+}
+
 class Checker {
 public:
     Checker(const Problem& problem, const Plan& plan) : problem_(problem), plan_(plan) {}
@@ -25,6 +31,8 @@ public:
     {
         for (std::size_t index = 0; index < plan_.patterns.size(); ++index)
             pattern(index);
+        if (malformed_)
+            return std::move(verdict_); // what it says cannot even be added up
         coverage();
         stock();
         remnants();
@@ -43,13 +51,24 @@ private:
         flag = false;
     }
 
+    /// Whether these counts, and with them all counted so far, are of a plan for a problem there can be. Sums
+    /// of their lengths then stay far below what a Length holds.
+    bool fewEnough(std::int64_t count, std::int64_t times)
+    {
+        if (count < 1 || count > ProblemBuilder::mostPieces)
+            return false;
+        counted_ += count * times;
+        return counted_ <= 2 * ProblemBuilder::mostPieces; // patterns, and pieces of patterns
+    }
+
     static std::int64_t number(std::size_t index) { return static_cast<std::int64_t>(index) + 1; }
 
     void pattern(std::size_t index)
     {
         const Pattern& entry = plan_.patterns[index];
         Feasibility& flags = verdict_.feasibility;
-        if (entry.stock >= problem_.stocks().size() || entry.count < 1 || entry.strips.empty()) {
+        if (entry.stock >= problem_.stocks().size() || entry.strips.empty() || !fewEnough(entry.count, 1)) {
+            malformed_ = true;
             fault(flags.stripsFit,
                   {"Pattern {pattern} names no stock, no count or no strip", {{"pattern", number(index)}}});
             return;
@@ -65,6 +84,7 @@ private:
             fault(flags.crosscutLimitKept, {"Pattern {pattern} takes {length} of the stock",
                                             {{"pattern", number(index)}, {"length", entry.length}}});
 
+        malformed_ = malformed_ || entry.length <= Length();
         const EdgeTrim trim = from.kind == StockKind::Remnant ? EdgeTrim() : problem_.rules().edgeTrim;
         const Rectangle usable{trim.left, coil ? Length() : trim.lead, problem_.usableWidth(entry.stock),
                                coil ? entry.length : problem_.usableLength(entry.stock)};
@@ -119,8 +139,8 @@ private:
         const Length kerf = problem_.rules().kerf;
         Length used, metal, widest;
         for (const Crosscut& crosscut : strip.crosscuts) {
-            if (crosscut.blank >= problem_.blanks().size() || crosscut.count < 1 ||
-                crosscut.count > ProblemBuilder::mostPieces) {
+            if (crosscut.blank >= problem_.blanks().size() || !fewEnough(crosscut.count, entry.count)) {
+                malformed_ = true;
                 fault(flags.crosscutsFit, {"Strip {strip} of pattern {pattern} names no blank",
                                            {{"strip", number(at)}, {"pattern", number(index)}}});
                 return 0.0;
@@ -140,16 +160,18 @@ private:
                       {"Blank {key} is narrower than strip {strip} of pattern {pattern}",
                        {{"key", blank.key}, {"strip", number(at)}, {"pattern", number(index)}}});
             widest = std::max(widest, across);
+            if (crosscut.count > timesIn(span + kerf - used, along + kerf)) {
+                fault(flags.crosscutsFit,
+                      {"The blanks of strip {strip} of pattern {pattern} take more than its {span}",
+                       {{"strip", number(at)}, {"pattern", number(index)}, {"span", span}}});
+                continue;
+            }
             metal += along * crosscut.count;
             used += (along + kerf) * crosscut.count;
             const double pieces = static_cast<double>(crosscut.count) * static_cast<double>(entry.count);
             verdict_.waste.blanks += pieces * inMetres(across) * inMetres(along);
             verdict_.waste.girthTrim += pieces * inMetres(strip.width - across) * inMetres(along);
         }
-        if (used > span + kerf)
-            fault(flags.crosscutsFit,
-                  {"The blanks of strip {strip} of pattern {pattern} take {used} of {span}",
-                   {{"strip", number(at)}, {"pattern", number(index)}, {"used", used}, {"span", span}}});
         if (strip.rest != std::max(Length(), span - used))
             fault(flags.crosscutsFit,
                   {"Strip {strip} of pattern {pattern} leaves {rest}, not what it says",
@@ -181,8 +203,7 @@ private:
         for (const Pattern& entry : plan_.patterns)
             for (const Strip& strip : entry.strips)
                 for (const Crosscut& crosscut : strip.crosscuts)
-                    if (crosscut.blank < left.size())
-                        left[crosscut.blank] -= crosscut.count * entry.count;
+                    left[crosscut.blank] -= crosscut.count * entry.count;
         Feasibility& flags = verdict_.feasibility;
         std::vector<Shortfall> notCut;
         for (std::size_t blank = 0; blank < left.size(); ++blank) {
@@ -202,19 +223,26 @@ private:
 
     void stock()
     {
+        const Length kerf = problem_.rules().kerf;
         std::vector<std::int64_t> sheets(problem_.stocks().size(), 0);
-        std::vector<Length> taken(problem_.stocks().size());
+        std::vector<Length> left;
+        std::vector<bool> runsOut(problem_.stocks().size(), false);
+        for (std::size_t index = 0; index < sheets.size(); ++index)
+            left.push_back(problem_.usableLength(index) + kerf);
         for (const Pattern& entry : plan_.patterns) {
-            if (entry.stock >= sheets.size())
-                continue;
             sheets[entry.stock] += entry.count;
-            taken[entry.stock] += (entry.length + problem_.rules().kerf) * entry.count;
+            if (problem_.stocks()[entry.stock].kind != StockKind::Coil)
+                continue;
+            if (entry.count > timesIn(left[entry.stock], entry.length + kerf))
+                runsOut[entry.stock] = true;
+            else
+                left[entry.stock] -= (entry.length + kerf) * entry.count;
         }
         for (std::size_t index = 0; index < sheets.size(); ++index) {
             const Stock& from = problem_.stocks()[index];
             bool enough = true;
             if (from.kind == StockKind::Coil)
-                enough = !from.count || taken[index] <= problem_.usableLength(index) + problem_.rules().kerf;
+                enough = !from.count || !runsOut[index];
             else if (from.kind == StockKind::Remnant)
                 enough = sheets[index] <= 1;
             else
@@ -348,6 +376,8 @@ private:
     const Problem& problem_;
     const Plan& plan_;
     Verdict verdict_;
+    bool malformed_ = false; ///< a count or a name that no plan has
+    std::int64_t counted_ = 0;
 };
 
 } // namespace

@@ -164,6 +164,18 @@ void CuttingPlanTest::theCheckerSeesWhatIsBroken()
     plan = good;
     plan.patterns[0].count = 2;
     QVERIFY(!check(problem, plan).feasibility.valueRight);
+    // Counts that a document may hold but no plan has: named, and never added up beyond what a Length holds.
+    for (const std::int64_t count : {std::int64_t{4'000'000}, std::int64_t{1'000'000'000}}) {
+        plan = good;
+        plan.patterns[0].count = count;
+        plan.patterns.resize(100, plan.patterns[0]);
+        QVERIFY(!check(problem, plan).feasibility.stripsFit ||
+                !check(problem, plan).feasibility.stockSuffices);
+        plan = good;
+        plan.patterns[0].strips[0].crosscuts[0].count = count;
+        plan.patterns[0].strips[0].crosscuts.resize(100, plan.patterns[0].strips[0].crosscuts[0]);
+        QVERIFY(!check(problem, plan).feasibility.crosscutsFit);
+    }
 }
 
 void CuttingPlanTest::badInputIsNamedAndRefused()
