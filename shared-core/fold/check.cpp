@@ -57,6 +57,10 @@ void Recheck::order(const FoldStep& step, std::size_t index)
     if (presses && (index == 0 || plan_.steps[index - 1].action != Action::PreBend ||
                     plan_.steps[index - 1].line != step.line))
         fail(made, step, "flattened before it is bent");
+    else if (presses && (plan_.steps[index - 1].endToGauge != step.endToGauge ||
+                         plan_.steps[index - 1].faceUp != step.faceUp ||
+                         plan_.steps[index - 1].direction != step.direction))
+        fail(made, step, "flattened as it does not lie");
     if ((flat_.lines[step.line].turn > Angle() ? 1.0 : -1.0) != signOf(step))
         fail(made, step, "folded to the wrong side");
 }
@@ -74,6 +78,8 @@ void Recheck::angles(const FoldStep& step)
                                                        : machine_->downFolding->largestFoldAngle;
     if (step.angleToSet > most + Angle::degrees(1e-6))
         fail(check_.feasibility.withinAngles, step, "further than the clamp nose allows");
+    if (flatInFront(step) < inMillimetres(machine_->leastLeg) - 0.01)
+        fail(check_.feasibility.withinAngles, step, "shorter in front than the beam folds");
 }
 
 double Recheck::reach(const Standing& standing, const FoldStep& step) const
@@ -111,7 +117,10 @@ void Recheck::gauge(const FoldStep& step)
     if (step.action == Action::FinishFold) {
         if (std::abs(inMillimetres(step.gaugeDistance) - reach(standing_, step)) > 0.01)
             fail(check_.feasibility.withinGauge, step, "the second go is not where the first was");
-    } else if (step.action != Action::Flatten) {
+    } else if (step.action == Action::Flatten) {
+        if (std::abs(inMillimetres(step.gaugeDistance) - reach(standing_, step) - inset) > 0.01)
+            fail(check_.feasibility.withinGauge, step, "not pressed where the hem is");
+    } else {
         const double found = reach(standing_, step);
         const double line = standing_.positions[step.line];
         standing_.positions[step.line] = line + towards * (inMillimetres(step.gaugeDistance) - found);
@@ -123,6 +132,31 @@ void Recheck::gauge(const FoldStep& step)
     if (machine_->backGauge && (furthest > inMillimetres(machine_->backGauge->most) + 1e-3 ||
                                 furthest < inMillimetres(machine_->backGauge->least) - 1e-3))
         fail(check_.feasibility.withinGauge, step, "out of the gauge's range");
+    if (depth(step) + inset > inMillimetres(machine_->throat) + 0.01)
+        fail(check_.feasibility.withinGauge, step, "deeper than the machine's throat");
+}
+
+double Recheck::depth(const FoldStep& step) const
+{
+    double least = 0.0;
+    const double line = standing_.positions[step.line];
+    for (const Trace& trace : retrace(standing_, step.line, step.endToGauge, step.faceUp))
+        if (step.endToGauge == End::Start ? trace.fromStart < line : trace.fromStart > line)
+            least = std::min(least, trace.at.real());
+    return -least;
+}
+
+double Recheck::flatInFront(const FoldStep& step) const
+{
+    const double line = standing_.positions[step.line];
+    const bool towardsEnd = step.endToGauge == End::Start;
+    double flat = towardsEnd ? standing_.girth - line : line;
+    for (std::size_t other = 0; other < standing_.positions.size(); ++other) {
+        const double away = (standing_.positions[other] - line) * (towardsEnd ? 1.0 : -1.0);
+        if (away > 0.0 && standing_.angles[other] != 0.0)
+            flat = std::min(flat, away);
+    }
+    return flat;
 }
 
 /// An unfinished bend is a wider arc of the same flat length, growing into its radius.
@@ -209,10 +243,14 @@ void Recheck::finished()
 
 PlanCheck Recheck::run(const metal::Metal& metal)
 {
-    if (pieceLength_ > machine_->bendingLength)
+    if (pieceLength_ > machine_->bendingLength) {
         check_.feasibility.withinLength = false;
-    if (sheet_.thickness > capacityFor(machine_->capacity, metal.tensileStrengthPascals))
+        check_.problems.emplace_back("longer than the machine");
+    }
+    if (sheet_.thickness > capacityFor(machine_->capacity, metal.tensileStrengthPascals)) {
         check_.feasibility.withinCapacity = false;
+        check_.problems.emplace_back("thicker than the machine folds");
+    }
     std::int64_t sum = 0;
     for (std::size_t i = 0; i < plan_.steps.size(); ++i) {
         const FoldStep& step = plan_.steps[i];

@@ -36,6 +36,10 @@ private:
     /// Holds what the steps made to the profile.
     void finished();
     [[nodiscard]] double reach(const Standing& standing, const FoldStep& step) const;
+    /// How far the section reaches back from the bend line.
+    [[nodiscard]] double depth(const FoldStep& step) const;
+    /// The flat part in front of the bend line, at most: up to the next line that is bent.
+    [[nodiscard]] double flatInFront(const FoldStep& step) const;
     [[nodiscard]] const Solid& beam(const FoldStep& step) const;
     [[nodiscard]] const char* laidIn(const std::vector<Trace>& lying, const FoldStep& step) const;
     [[nodiscard]] bool beamReturns(const FoldStep& step) const;

@@ -41,8 +41,6 @@ Result<std::vector<std::string>> faultsOf(const trim::Profile& profile, const tr
     auto check = fold::checkPlan(profile, flat, stuff.metal, stuff.sheet, machine, plan, pieceLength, {});
     if (!check.ok())
         return check.errors();
-    if (check->problems.empty() && !check->feasibility.all())
-        check->problems.emplace_back("a rule of the machine or the profile is not kept");
     return std::move(check->problems);
 }
 

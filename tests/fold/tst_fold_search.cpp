@@ -1,6 +1,7 @@
 // Guards: the search finds exactly what trying every sequence finds, cost and feasibility; and a plan that is
 // folded again by the checker's own code makes the profile. LAPWRIGHT_LONG=1 takes 10 000 profiles on every
 // machine, half an hour, for which QtTest needs QTEST_FUNCTION_TIMEOUT=7200000.
+#include "fold/steps.h"
 #include "fold_cases.h"
 
 #include "fold/blank.h"
@@ -18,6 +19,7 @@
 #include <set>
 
 using namespace foldcases;
+using fold::Action;
 using fold::FoldPlan;
 using fold::FoldStep;
 using fold::Placement;
@@ -339,6 +341,43 @@ private slots:
         wrong = good;
         wrong.steps.pop_back();
         QVERIFY(problems(wrong) > 0);
+        fold::MachineDescription shallow = folder.description();
+        shallow.throat = Length::millimetres(20);
+        QVERIFY(!fold::checkPlan(z, *flat, metal, metal.sheets[0], fold::Machine::make(shallow).value(), good,
+                                 Length::feet(4), {})
+                     ->problems.empty());
+        shallow = folder.description();
+        shallow.leastLeg = Length::millimetres(90);
+        QVERIFY(!fold::checkPlan(z, *flat, metal, metal.sheets[0], fold::Machine::make(shallow).value(), good,
+                                 Length::feet(4), {})
+                     ->problems.empty());
+    }
+    void aHemPressedElsewhereIsCaught()
+    {
+        const metal::Metal metal = steel();
+        const trim::Profile edge = profile({{60, 90}, {40, 0}}, std::nullopt, closedHem(trim::Side::Right));
+        const auto flat = trim::flatPattern(edge, metal, metal.sheets[0]);
+        const fold::Machine folder = machine("long-folder-up-down");
+        const auto outcome = fold::planFold(edge, *flat, metal, metal.sheets[0], folder, Length::feet(4), {});
+        const FoldPlan good = std::get<FoldPlan>(*outcome);
+        const auto problems = [&](const FoldPlan& plan) {
+            return fold::checkPlan(edge, *flat, metal, metal.sheets[0], folder, plan, Length::feet(4), {})
+                ->problems;
+        };
+        QVERIFY2(problems(good).empty(), problems(good).empty() ? "" : problems(good).front().c_str());
+        for (std::size_t step = 0; step < good.steps.size(); ++step) {
+            if (good.steps[step].action != Action::Flatten)
+                continue;
+            FoldPlan wrong = good;
+            wrong.steps[step].gaugeDistance += Length::millimetres(40);
+            wrong.steps[step].gaugeSetting += Length::millimetres(40);
+            QVERIFY(!problems(wrong).empty());
+            wrong = good;
+            wrong.steps[step].endToGauge = fold::otherEnd(wrong.steps[step].endToGauge);
+            QVERIFY(!problems(wrong).empty());
+            return;
+        }
+        QFAIL("no hem is pressed");
     }
 };
 
