@@ -2892,8 +2892,8 @@
         <translation>tapas de extremo: {count}, una en cada extremo cerrado</translation>
     </message>
     <message>
-        <source>{count} movement joints, {apart} apart: on {length} one at least every {interval}, and none further than half of it from the end</source>
-        <translation>{count} juntas de dilatación, cada {apart}: en {length} una por lo menos cada {interval}, y ninguna a más de la mitad de eso del extremo</translation>
+        <source>{count} movement joints, {apart} apart: on {length} one at the end of every whole {interval}, one more where the last would stand further than half of it from the end, spaced evenly</source>
+        <translation>{count} juntas de dilatación, cada {apart}: en {length} una al final de cada {interval} entero, una más donde la última quedaría a más de la mitad de eso del extremo, repartidas por igual</translation>
     </message>
     <message>
         <source>fastener</source>

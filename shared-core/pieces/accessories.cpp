@@ -118,8 +118,8 @@ private:
             return;
         const Length apart = work.measured / (joints + 1);
         add(movementJointName, joints,
-            {"{count} movement joints, {apart} apart: on {length} one at least every {interval}, and none "
-             "further than half of it from the end",
+            {"{count} movement joints, {apart} apart: on {length} one at the end of every whole {interval}, one "
+             "more where the last would stand further than half of it from the end, spaced evenly",
              {{"count", joints}, {"apart", apart}, {"length", work.measured}, {"interval", interval}}},
             all.jointInterval->clause, {}, {explainMovement(*all.metal, apart)});
     }

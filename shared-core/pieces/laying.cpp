@@ -13,9 +13,32 @@ using site::RunKind;
 
 enum class Height { Low, High };
 
-/// How high a sloping run of kind `own` is where it meets a run of kind `other`, if that can be told.
+/// How high an upright run is where it meets a run of kind `other`, if that can be told: edges of the roof
+/// are above a wall.
+std::optional<Height> heightOfUprightWhereMeeting(RunKind other)
+{
+    switch (other) {
+    case RunKind::WallBase:
+    case RunKind::OpeningSill:
+        return Height::Low;
+    case RunKind::Eave:
+    case RunKind::Fascia:
+    case RunKind::GravelEdge:
+    case RunKind::Parapet:
+    case RunKind::Headwall:
+    case RunKind::OpeningHead:
+        return Height::High;
+    default:
+        return std::nullopt;
+    }
+}
+
+/// How high a sloping or upright run of kind `own` is where it meets a run of kind `other`, if that can be
+/// told.
 std::optional<Height> heightWhereMeeting(RunKind own, RunKind other)
 {
+    if (site::lieOf(own) == site::Lie::Upright)
+        return heightOfUprightWhereMeeting(other);
     if (own == other)
         return Height::High;
     switch (other) {

@@ -85,4 +85,13 @@ RunEnd runEndOf(const site::Chain& chain, std::size_t run, const site::RunGeomet
     return cutOnSite(installation, met);
 }
 
+bool isMitred(const site::Chain& chain, std::size_t run, bool atEnd)
+{
+    const site::Run& own = chain.runs[run];
+    const bool corner = chain.closed || (atEnd ? run + 1 < chain.runs.size() : run > 0);
+    if (!corner || (atEnd ? own.end : own.start) != site::EndKind::Mitre)
+        return false;
+    return trim::mitresAtCorners(own.kind) || peakTurn(own, metRun(chain, run, atEnd));
+}
+
 } // namespace lapwright::pieces

@@ -44,11 +44,16 @@ Derivation explainEnd(const char* which, const RunEnd& runEnd)
     return derivation;
 }
 
+Derivation asMeasured(const RunWork& work, Length usable)
+{
+    return {{"{usable} to cover", {{"usable", usable}, {"measured", work.measured}}},
+            {},
+            work.measuredDerivation.because};
+}
+
 Derivation explainUsable(const RunWork& work, Length usable)
 {
-    Derivation derivation{{"{usable} to cover", {{"usable", usable}, {"measured", work.measured}}},
-                          {},
-                          work.measuredDerivation.because};
+    Derivation derivation = asMeasured(work, usable);
     const bool startAdds = work.start.end.allowance != Length();
     const bool endAdds = work.end.end.allowance != Length();
     if (startAdds || endAdds)
@@ -112,7 +117,7 @@ RunPieces coursesOf(const RunWork& work, RunPieces made)
     piece.count = courseCount(work.measured, *exposure);
     piece.length = piece.blankLength = *exposure + headLap;
     made.takeoff.usableLength = work.measured;
-    made.takeoff.derivations.push_back(explainUsable(work, work.measured));
+    made.takeoff.derivations.push_back(asMeasured(work, work.measured)); // courses go past the ends
     made.takeoff.derivations.push_back(
         {{"{count} pieces: one for each course of {exposure} over {length}, and "
           "one for the starter course",

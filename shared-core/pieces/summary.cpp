@@ -1,8 +1,10 @@
 #include "pieces/summary.h"
 
 #include "measure/rounding.h"
+#include "pieces/laying.h"
 
 #include <algorithm>
+#include <string_view>
 
 namespace lapwright::pieces {
 
@@ -77,12 +79,16 @@ std::vector<AccessoryTotal> accessoryTotals(const Order& order)
 
 std::map<std::string, std::string> marksByRun(const Order& order)
 {
+    std::map<std::string_view, std::int64_t> cutOnSite; // how many, by what their marks begin with
+    for (const SiteCut& cut : order.siteCuts)
+        ++cutOnSite[std::string_view(cut.mark).substr(0, cut.mark.rfind('.'))];
     std::map<std::string, std::string> marks;
     for (const RunTakeoff& run : order.runs) {
-        if (run.pieceCount == 0)
-            continue;
-        const std::string& first = order.pieces[run.firstPiece].mark;
-        const std::string& last = order.pieces[run.firstPiece + run.pieceCount - 1].mark;
+        std::string first = markOf(run.mark, 1), last = first;
+        if (run.pieceCount > 0)
+            last = lastMarkOf(order.pieces[run.firstPiece + run.pieceCount - 1]);
+        else if (const auto cuts = cutOnSite.find(run.mark); cuts != cutOnSite.end())
+            last = markOf(run.mark, cuts->second);
         std::string& read = marks[run.run];
         read += (read.empty() ? "" : ", ") + (first == last ? first : first + " to " + last);
     }

@@ -13,7 +13,7 @@ namespace lapwright::pieces {
 /// Mass of one piece of this mark, from its longest point.
 [[nodiscard]] double kilogramsEach(const Order& order, const Piece& piece);
 
-/// Pieces that follow one another and differ in nothing but their ordinal.
+/// Pieces that follow one another and are of one profile, length and hand: alike to count and to carry.
 struct PieceLine {
     std::string firstMark;
     std::string lastMark; ///< the same as the first where there is one
@@ -45,7 +45,8 @@ struct AccessoryTotal {
 };
 [[nodiscard]] std::vector<AccessoryTotal> accessoryTotals(const Order& order);
 
-/// The marks on each run as they are to be read, by run id: "E3.1 to E3.3", those of its second trim behind.
+/// The marks on each run as they are to be read, by run id: "E3.1 to E3.3", those of its second trim behind;
+/// those of pieces cut on site too.
 [[nodiscard]] std::map<std::string, std::string> marksByRun(const Order& order);
 
 } // namespace lapwright::pieces

@@ -227,7 +227,7 @@ private:
         if (pieces.count() == 0 || !roomFor(pieces.count(), place))
             return;
         AccessoryWork accessories{&work,           &pieces,  material.metal,
-                                  made.flat.girth, interval, startCornerCounted(inHand.chain, inHand.index)};
+                                  made.flat.girth, interval, startCornerCounted(inHand, made.trim->id)};
         std::vector<Accessory> counted = accessoriesOf(accessories);
         addPieceFacts(*ruleBook, work, pieces, counted, facts);
         ruleBook->check(facts, place, order.findings);
@@ -264,13 +264,18 @@ private:
             true};
     }
 
-    static bool startCornerCounted(const site::Chain& chain, std::size_t index)
+    /// The corner at the start is counted with the run before where that carries the same trim round it.
+    [[nodiscard]] bool startCornerCounted(const RunInHand& inHand, const std::string& trim) const
     {
-        if (index == 0 && !chain.closed)
-            return false;
+        const site::Chain& chain = inHand.chain;
         const std::size_t count = chain.runs.size();
-        const site::Run& before = chain.runs[(index + count - 1) % count];
-        return count > 1 && before.end == site::EndKind::Mitre && !before.trims.empty();
+        if (count < 2 || (inHand.index == 0 && !chain.closed))
+            return false;
+        const std::size_t before = (inHand.index + count - 1) % count;
+        const auto isTrim = [&trim](const site::TrimChoice& choice) { return choice.trim == trim; };
+        const std::vector<site::TrimChoice>& trims = chain.runs[before].trims;
+        return std::any_of(trims.begin(), trims.end(), isTrim) && isMitred(chain, before, true) &&
+               blockedPlaces.count(site::runPlace(chain, before)) == 0;
     }
 
     /// The run's id, with a letter where it has several trims, such that no other run is called so.

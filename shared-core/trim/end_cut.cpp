@@ -66,6 +66,7 @@ bool mitresAtCorners(site::RunKind kind)
 {
     switch (kind) {
     case site::RunKind::Eave:
+    case site::RunKind::Ridge:
     case site::RunKind::Headwall:
     case site::RunKind::SlopeChange:
     case site::RunKind::Fascia:

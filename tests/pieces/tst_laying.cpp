@@ -55,6 +55,17 @@ private slots:
         QCOMPARE(layingOf(sides, 1).from, LaidFrom::End);
         QCOMPARE(layingOf(chainOf({RunKind::Eave, RunKind::Sidewall}), 1).from, LaidFrom::Start);
     }
+    void wallCornersRiseToTheRoof()
+    {
+        const Chain corner = chainOf({RunKind::Eave, RunKind::OutsideCorner, RunKind::WallBase});
+        QCOMPARE(layingOf(corner, 1).from, LaidFrom::End);
+        QCOMPARE(layingOf(chainOf({RunKind::WallBase, RunKind::InsideCorner, RunKind::Parapet}), 1).from,
+                 LaidFrom::Start);
+        QCOMPARE(layingOf(chainOf({RunKind::Eave, RunKind::OutsideCorner}), 1).from, LaidFrom::End);
+        QCOMPARE(
+            layingOf(chainOf({RunKind::OpeningHead, RunKind::OpeningJamb, RunKind::OpeningSill}), 1).from,
+            LaidFrom::End);
+    }
     void aloneASlopingRunStartsLow_data()
     {
         QTest::addColumn<int>("kind");
