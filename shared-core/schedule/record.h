@@ -80,8 +80,8 @@ struct ScheduleRecord {
 /// Precondition: `schedule` is one of `problem`. A late reason's values stand in its words.
 [[nodiscard]] ScheduleRecord recordOf(const Problem& problem, const Schedule& schedule);
 
-/// What a record from outside says that cannot be: a task's machine or a pin's that is not there, a task
-/// twice, ends before begins. Places are those of the document.
+/// What a record from outside says that cannot be: a task's machine that is not there, a task twice,
+/// ends before begins. Places are those of the document.
 [[nodiscard]] std::vector<Error> faultsOf(const ScheduleRecord& record);
 
 } // namespace lapwright::schedule

@@ -239,7 +239,7 @@ private:
                                {text, {{"leg", leg.label}, {"length", length}, {"limit", bound}}},
                                {"Change the leg, or give the reason", {}},
                                std::nullopt};
-        if (!leg.rule.empty() && bound == leg.least)
+        if (!leg.rule.empty() && length < bound) // it sets the least, not the most
             finding.clause = rules::ClauseReference{leg.rule, "", leg.source};
         result_.findings.push_back(std::move(finding));
     }
