@@ -6072,10 +6072,6 @@
         <translation>máquinas del documento de existencias</translation>
     </message>
     <message>
-        <source>a rule of the machine or the profile is not kept</source>
-        <translation>no se cumple una regla de la máquina o del perfil</translation>
-    </message>
-    <message>
         <source>a fold plan that does not pass its check</source>
         <translation>un plan de doblado que no pasa su revisión</translation>
     </message>
@@ -8706,6 +8702,38 @@
     <message>
         <source>0.080 in</source>
         <translation>0.080 pulg</translation>
+    </message>
+    <message>
+        <source>chain {old} of the second job is chain {now} from now on</source>
+        <translation>la cadena {old} del segundo trabajo es desde ahora la cadena {now}</translation>
+    </message>
+    <message>
+        <source>run {run} has no pieces of {trim}</source>
+        <translation>el tramo {run} no tiene piezas de {trim}</translation>
+    </message>
+    <message>
+        <source>{mark} is cut from stock lengths of another profile</source>
+        <translation>{mark} se corta de largos de otro perfil</translation>
+    </message>
+    <message>
+        <source>tolerance of a chain</source>
+        <translation>tolerancia de una cadena</translation>
+    </message>
+    <message>
+        <source>tolerance of a chain, one part in</source>
+        <translation>tolerancia de una cadena, una parte en</translation>
+    </message>
+    <message>
+        <source>tolerance of a corner</source>
+        <translation>tolerancia de una esquina</translation>
+    </message>
+    <message>
+        <source>tolerance of a derived length</source>
+        <translation>tolerancia de una longitud derivada</translation>
+    </message>
+    <message>
+        <source>tolerance of repeated measures</source>
+        <translation>tolerancia de medidas repetidas</translation>
     </message>
 </context>
 <context>

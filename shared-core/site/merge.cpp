@@ -100,6 +100,7 @@ private:
         const auto sameId = [&](const Chain& other) { return other.id == chain.id; };
         if (std::any_of(merged_.job.chains.begin(), merged_.job.chains.end(), sameId))
             chain.id = nextChainId(merged_.job);
+        renameIfTaken(chain);
         for (Run& run : chain.runs)
             renameIfTaken(run, chainPlace(chain));
         tellAlike(chain);
@@ -118,6 +119,31 @@ private:
                 {"both are kept; take one out if they are one edge", {}});
     }
 
+    /// Places of findings name a chain by its name: what is said of one must not be said of another.
+    void renameIfTaken(Chain& chain)
+    {
+        const std::string old = chainPlace(chain), name = chain.name;
+        const auto isThere = [&](const Chain& other) { return chainPlace(other) == chainPlace(chain); };
+        for (int number = 2; std::any_of(merged_.job.chains.begin(), merged_.job.chains.end(), isThere);
+             ++number)
+            chain.name = name + " " + std::to_string(number);
+        if (chainPlace(chain) == old)
+            return;
+        movedPlaces_.emplace_back(old, chainPlace(chain));
+        tell(rules::Weight::Informs, "renamed", chainPlace(chain),
+             {"chain {old} of the second job is chain {now} from now on",
+              {{"old", name}, {"now", chain.name}}});
+    }
+
+    /// A place in the second job, as the merged job calls it.
+    [[nodiscard]] std::string movedPlace(const std::string& place) const
+    {
+        for (const auto& [old, now] : movedPlaces_)
+            if (place == old || place.rfind(old + ",", 0) == 0)
+                return now + place.substr(old.size());
+        return place;
+    }
+
     void renameIfTaken(Run& run, const std::string& place)
     {
         if (taken_.find(run.id) == taken_.end())
@@ -132,7 +158,7 @@ private:
     void takeAcknowledgements()
     {
         std::vector<Acknowledgement>& kept = merged_.job.acknowledgements;
-        for (const Acknowledgement& given : second_.acknowledgements) {
+        for (Acknowledgement given : second_.acknowledgements) {
             const auto place = runNamed(second_, given.place);
             const bool moved =
                 place && renamed_.find(second_.chains[place->chain].runs[place->run].id) != renamed_.end();
@@ -140,8 +166,9 @@ private:
                 tell(rules::Weight::Warns, "reason", given.place,
                      {"the reason given for going on is left behind with the run's old name: {reason}",
                       {{"reason", given.reason}}});
-            else if (std::find(kept.begin(), kept.end(), given) == kept.end())
-                kept.push_back(given);
+            given.place = movedPlace(given.place);
+            if (!moved && std::find(kept.begin(), kept.end(), given) == kept.end())
+                kept.push_back(std::move(given));
         }
     }
 
@@ -154,6 +181,7 @@ private:
                 if (const auto now = renamed_.find(second_.chains[place->chain].runs[place->run].id);
                     now != renamed_.end())
                     photo = {photo.sha256, "run " + now->second, {}};
+            photo.place = movedPlace(photo.place);
             if (std::find(merged_.job.photos.begin(), merged_.job.photos.end(), photo) ==
                 merged_.job.photos.end())
                 merged_.job.photos.push_back(std::move(photo));
@@ -167,6 +195,8 @@ private:
     std::set<std::string> taken_; ///< run ids of the first job
     std::map<std::string, std::string>
         renamed_; ///< run ids of the second job that were taken, and what they are now
+    std::vector<std::pair<std::string, std::string>>
+        movedPlaces_; ///< the same of chains, as places name them
 };
 
 } // namespace

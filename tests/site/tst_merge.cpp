@@ -69,8 +69,21 @@ private slots:
         QCOMPARE(merged.job.chains[1].id, std::string("chain-2"));
         QCOMPARE(merged.job.chains[1].runs[0].id, std::string("E3"));
         QCOMPARE(merged.job.chains[1].runs[1].id, std::string("E2"));
-        QCOMPARE(told(merged, "renamed"), 1U);
+        QCOMPARE(told(merged, "renamed"), 2U); // the chain, and a run of it
         QCOMPARE(told(merged, "alike"), 0U);
+    }
+    void whatIsSaidOfAChainIsNotSaidOfAnother()
+    {
+        Job first = jobOf({eaves("chain-1", {{"E1", Length::feet(20)}})});
+        Job second = jobOf({eaves("chain-2", {{"E2", Length::feet(9)}})});
+        first.chains[0].name = second.chains[0].name = "Eave line";
+        first.acknowledgements = {{"site.closure.length", "chain Eave line", "the tape was wet"}};
+        second.acknowledgements = {{"site.run.spread", "chain Eave line, run E2", "crooked"}};
+        const MergedJob merged = mergeJobs(first, second);
+        QCOMPARE(merged.job.chains[1].name, std::string("Eave line 2"));
+        QCOMPARE(merged.job.acknowledgements.size(), 2U);
+        QCOMPARE(merged.job.acknowledgements[0].place, chainPlace(merged.job.chains[0]));
+        QCOMPARE(merged.job.acknowledgements[1].place, runPlace(merged.job.chains[1], 0));
     }
     void oneEdgeMeasuredTwiceIsToldAndKept()
     {
