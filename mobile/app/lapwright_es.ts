@@ -8735,6 +8735,10 @@
         <source>tolerance of repeated measures</source>
         <translation>tolerancia de medidas repetidas</translation>
     </message>
+    <message>
+        <source>another program holds the database: nothing of this was done; try again</source>
+        <translation>otro programa tiene ocupada la base de datos: nada de esto se hizo; pruebe otra vez</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::field::CheckList</name>

@@ -33,6 +33,10 @@ QString tokenKey(std::int64_t transaction)
 constexpr int openings = 20;
 constexpr unsigned long openingApart = 500;
 
+/// How long a database is waited for that another program holds, where a person looks on and where nobody
+/// does; milliseconds.
+constexpr int screensPatience = 5'000, commandsPatience = 60'000;
+
 std::string describe(const QSqlError& error)
 {
     // A connection that is gone says nothing at all.
@@ -45,6 +49,14 @@ bool isLost(const QSqlError& error)
 {
     const QString code = error.nativeErrorCode();
     return code.isEmpty() || code.startsWith("08") || code.startsWith("57P0") || code == "25P03";
+}
+
+bool isHeld(const QSqlError& error, Backend backend)
+{
+    constexpr int busy = 5, primaryCode = 0xff;       // sqlite.org/rescode.html
+    constexpr const char* lockNotAvailable = "55P03"; // PostgreSQL 15, Appendix A
+    const QString code = error.nativeErrorCode();
+    return backend == Backend::Sqlite ? (code.toInt() & primaryCode) == busy : code == lockNotAvailable;
 }
 
 /// A server that is not up yet, rather than one that does not let us in; in the words of libpq, which has no
@@ -60,9 +72,9 @@ bool isStarting(const QString& error)
 
 } // namespace
 
-Connection::Connection(QString name, std::string address)
+Connection::Connection(QString name, std::string address, bool mayWait)
     : name_(std::move(name)), address_(std::move(address)),
-      backend_(namesServer(address_) ? Backend::Postgres : Backend::Sqlite)
+      backend_(namesServer(address_) ? Backend::Postgres : Backend::Sqlite), mayWait_(mayWait)
 {
 }
 
@@ -81,7 +93,7 @@ Result<std::unique_ptr<Connection>> Connection::open(const std::string& address,
         if (const auto parts = readAddress(address); !parts.ok())
             return parts.errors();
     auto connection =
-        std::make_unique<Connection>(QUuid::createUuid().toString(QUuid::WithoutBraces), address);
+        std::make_unique<Connection>(QUuid::createUuid().toString(QUuid::WithoutBraces), address, mayWait);
     for (int left = isServer && mayWait ? openings : 0;; --left) {
         try {
             connection->reopen();
@@ -113,18 +125,21 @@ void Connection::fail(const QSqlError& error)
     lost_ = backend_ == Backend::Postgres && isLost(error);
     if (lost_)
         throw ConnectionLost(describe(error));
+    if (isHeld(error, backend_))
+        throw HeldTooLong();
     throw StorageFailure(describe(error));
 }
 
 void Connection::secure()
 {
+    const int patience = mayWait_ ? commandsPatience : screensPatience;
     if (backend_ == Backend::Postgres) {
-        for (const char* setting :
-             {"SET lock_timeout = '30s'", "SET synchronous_commit = on", "SET client_min_messages = error"})
+        (void)query(QString("SET lock_timeout = %1").arg(patience), {});
+        for (const char* setting : {"SET synchronous_commit = on", "SET client_min_messages = error"})
             (void)query(setting, {});
         return;
     }
-    (void)query("PRAGMA busy_timeout = 30000", {});
+    (void)query(QString("PRAGMA busy_timeout = %1").arg(patience), {});
     {
         Rows mode = query("PRAGMA journal_mode = WAL", {});
         if (!mode.next() || mode.text(0) != "wal")
@@ -232,8 +247,8 @@ void Connection::begin()
     }
     (void)query("BEGIN", {});
     inTransaction_ = true;
-    // A station that is cut off in the middle of a write lets go before those that wait for it give up; for
-    // one who reads nobody waits.
+    // A station that is cut off in the middle of a write lets go before those that can wait for it give up;
+    // for one who reads nobody waits.
     Rows number = query(QString("SELECT txid_current(), pg_advisory_xact_lock(") + writersLock +
                             "), set_config('idle_in_transaction_session_timeout', '20s', true)",
                         {});

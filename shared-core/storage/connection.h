@@ -24,7 +24,7 @@ enum class Backend { Sqlite, Postgres };
 /// An open connection with the statements it has prepared.
 class Connection {
 public:
-    Connection(QString name, std::string address);
+    Connection(QString name, std::string address, bool mayWait);
     Connection(const Connection&) = delete;
     Connection& operator=(const Connection&) = delete;
     Connection(Connection&&) = delete;
@@ -36,7 +36,7 @@ public:
                                                                   bool mayWait);
 
     [[nodiscard]] Backend backend() const { return backend_; }
-    /// Throws StorageFailure if the database refuses, ConnectionLost if it is gone.
+    /// Throws StorageFailure if the database refuses, ConnectionLost if it is gone, HeldTooLong.
     [[nodiscard]] Rows query(const QString& statement, const QVariantList& values);
     /// Takes a prepared statement back to use it again.
     void takeBack(const QString& statement, QSqlQuery query);
@@ -78,6 +78,7 @@ private:
     QString name_;
     std::string address_;
     Backend backend_;
+    bool mayWait_;
     std::function<void()> told_;
     bool wasOpen_ = false;
     bool lost_ = false; ///< until reopen()

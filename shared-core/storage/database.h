@@ -30,11 +30,19 @@ public:
     using StorageFailure::StorageFailure;
 };
 
+/// Another program, or another station, held the database for longer than this one waits: nothing was done.
+class HeldTooLong : public StorageFailure {
+public:
+    HeldTooLong() : StorageFailure("another program holds the database: nothing of this was done; try again")
+    {
+    }
+};
+
 /// What to do about a database that is not there.
 enum class WhenMissing { Make, Refuse };
 
-/// What to do about a server that is gone: tell at once, as a screen must that stays alive meanwhile, or wait
-/// for it and do again what it had not done.
+/// What to do about a server that is gone or a database that another program holds: tell soon, as a screen
+/// must that stays alive meanwhile, or wait for it and do again what it had not done.
 enum class WhenLost { Tell, Wait };
 
 /// One connection to the shop's database, opened, migrated and safe: every commit on the disk before it
@@ -44,7 +52,8 @@ public:
     /// Opens the SQLite file at a path, or for many stations the PostgreSQL database at an address,
     /// "postgresql://user@host:port/database?sslmode=verify-full&sslrootcert=…", and brings it to the newest
     /// schema. A password comes from PGPASSWORD or the password file, never from the address. With
-    /// WhenLost::Wait a server that is starting is given ten seconds, and one that is lost later a minute.
+    /// WhenLost::Wait a server that is starting is given ten seconds, and one that is lost later a minute. A
+    /// database that another program holds is waited for five seconds, or with WhenLost::Wait a minute.
     /// Errors: it cannot be opened or is not there, is no database of this program, or a newer program made
     /// it.
     [[nodiscard]] static Result<Database> open(const std::string& address,
@@ -57,7 +66,8 @@ public:
     Database& operator=(const Database&) = delete;
     ~Database();
 
-    /// Runs one statement with its values in order. Throws StorageFailure if the database refuses.
+    /// Runs one statement with its values in order. Throws StorageFailure if the database refuses,
+    /// HeldTooLong if another program holds it.
     void run(const QString& statement, const QVariantList& values = {}) const;
     /// The same, for what it answers: rows to step through, or how many it changed.
     [[nodiscard]] Rows query(const QString& statement, const QVariantList& values = {}) const;

@@ -1,6 +1,7 @@
 // Guards: eight stations at once, each a process of its own, lose no event and cut no blank twice; a station
 // killed in the middle of its work leaves all of an order or none of it; the role script lets a station work
-// and nothing more. LAPWRIGHT_LONG=1 cuts five times as many.
+// and nothing more; a database that another holds is waited for, and not without end.
+// LAPWRIGHT_LONG=1 cuts five times as many.
 #include "source_directory.h"
 #include "storage/databases.h"
 #include "storage/lists.h"
@@ -43,7 +44,7 @@ IncomingOrder order(const std::string& id, int marks, std::int64_t count)
 /// many it got.
 int cutAll(const std::string& address, const std::string& name)
 {
-    const Database database = Database::open(address).value();
+    const Database database = Database::open(address, WhenMissing::Refuse, WhenLost::Wait).value();
     int won = 0;
     for (int number = 0; number < eventsEach; ++number)
         won += database.write([&] {
@@ -181,6 +182,27 @@ private slots:
         QCOMPARE(piecesToCut(machine).size(), 2U);
         QVERIFY(holdOrder(desk, house, true));
         QTRY_COMPARE(told, 2);
+    }
+    void aDatabaseThatAnotherHoldsIsNotWaitedForWithoutEnd()
+    {
+        const std::string address = freshAddress();
+        const Database desk = Database::open(address).value(), machine = Database::open(address).value();
+        const Database command = Database::open(address, WhenMissing::Refuse, WhenLost::Wait).value();
+        const QString asked = onServer() ? "SHOW lock_timeout" : "PRAGMA busy_timeout";
+        const auto patience = [&asked](const Database& database) {
+            Rows rows = database.query(asked);
+            return rows.next() ? rows.text(0) : std::string();
+        };
+        QCOMPARE(patience(machine), std::string(onServer() ? "5s" : "5000"));
+        QCOMPARE(patience(command), std::string(onServer() ? "1min" : "60000"));
+
+        QCOMPARE(receiveOrder(desk, order(house, 2, 2), at("desk"), false).outcome, Arrival::Outcome::Taken);
+        machine.run(onServer() ? "SET lock_timeout = 50" : "PRAGMA busy_timeout = 50");
+        desk.write([&] {
+            QVERIFY_EXCEPTION_THROWN((void)holdOrder(machine, house, true), HeldTooLong);
+            QCOMPARE(listOrders(machine, OrdersShown::Held, {}).rows.size(), 0U); // it still reads
+        });
+        QVERIFY(holdOrder(machine, house, true));
     }
     void aPasswordInTheAddressIsRefused()
     {

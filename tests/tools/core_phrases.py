@@ -24,7 +24,7 @@ core = root / "shared-core"
 speaking = [core / folder for folder in ("measure", "site", "trim", "pieces", "rules")]
 speaking_files = [core / name for name in ("rules/facts.h", "documents/revisions.cpp", "documents/differences.cpp",
                                            "drawing/plan_sketch.cpp", "drawing/profile_frame.cpp",
-                                           "drawing/profile_picture.cpp")]
+                                           "drawing/profile_picture.cpp", "storage/database.h")]
 # What the shop hears besides: screens, papers and drawings. What is wrong inside a file, and what only a fault of the
 # program can say (the checkers, SQL), stays English: it is for whoever mends the file or the program.
 shop_speaking = [core / "drawing", core / "fold", core / "cutting", core / "schedule", root / "shop/acts",
