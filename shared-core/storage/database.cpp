@@ -15,9 +15,11 @@ namespace {
 
 constexpr const char* nextVersion = "UPDATE data_version SET version = version + 1";
 
-/// How long a server that is lost is waited for, and how far apart it is tried; milliseconds.
+/// How long a server that does not answer is waited for, and how far apart it is tried; milliseconds.
 constexpr int patience = 60'000;
 constexpr unsigned long firstPause = 20, longestPause = 1'000;
+/// So often may the line break in one act; the server answers again each time.
+constexpr int mostBreaks = 50;
 
 /// The open transaction; undone at the end unless it was committed.
 class Open {
@@ -128,24 +130,28 @@ std::vector<std::string> Database::engineFaults() const
 
 void Database::persist(const std::function<void()>& attempt) const
 {
-    QDeadlineTimer deadline(QDeadlineTimer::Forever);
-    bool lost = false;
-    for (unsigned long pause = firstPause;; pause = std::min(2 * pause, longestPause)) {
+    for (int breaks = 1;; ++breaks) {
         try {
-            if (lost)
-                connection_->reopen();
-            lost = false;
             return attempt();
         } catch (const ConnectionLost&) {
-            if (whenLost_ == WhenLost::Tell)
+            if (whenLost_ == WhenLost::Tell || breaks > mostBreaks)
                 throw;
-            if (deadline.isForever())
-                deadline.setRemainingTime(patience);
+        }
+        awaitServer();
+    }
+}
+
+void Database::awaitServer() const
+{
+    const QDeadlineTimer deadline(patience);
+    for (unsigned long pause = firstPause;; pause = std::min(2 * pause, longestPause)) {
+        QThread::msleep(pause);
+        try {
+            return connection_->reopen();
+        } catch (const ConnectionLost&) {
             if (deadline.hasExpired())
                 throw;
-            lost = true;
         }
-        QThread::msleep(pause);
     }
 }
 

@@ -52,10 +52,10 @@ public:
     /// Opens the SQLite file at a path, or for many stations the PostgreSQL database at an address,
     /// "postgresql://user@host:port/database?sslmode=verify-full&sslrootcert=…", and brings it to the newest
     /// schema. A password comes from PGPASSWORD or the password file, never from the address. With
-    /// WhenLost::Wait a server that is starting is given ten seconds, and one that is lost later a minute. A
-    /// database that another program holds is waited for five seconds, or with WhenLost::Wait a minute.
-    /// Errors: it cannot be opened or is not there, is no database of this program, or a newer program made
-    /// it.
+    /// WhenLost::Wait a server that is starting is given ten seconds, and one that is lost later a minute, up
+    /// to fifty times in one act. A database that another program holds is waited for five seconds, or with
+    /// WhenLost::Wait a minute. Errors: it cannot be opened or is not there, is no database of this program,
+    /// or a newer program made it.
     [[nodiscard]] static Result<Database> open(const std::string& address,
                                                WhenMissing whenMissing = WhenMissing::Make,
                                                WhenLost whenLost = WhenLost::Tell);
@@ -126,6 +126,8 @@ private:
     void readAll(const std::function<void()>& work) const;
     /// Runs `attempt`, and again after each connection that is lost and comes back, where this waits.
     void persist(const std::function<void()>& attempt) const;
+    /// Until a connection can be made again. Throws ConnectionLost if none can for too long.
+    void awaitServer() const;
     /// Runs the migrations that are missing.
     void migrate() const;
 

@@ -1,7 +1,7 @@
 // Guards: many stations work at once, each a process of its own, while the server crashes and starts again,
-// or on one file: each goes on by itself; what each was told is done is what the log says, no more and no
-// less; nothing is cut twice, no correction of the stock is lost, and the database is sound at the end.
-// LAPWRIGHT_LONG=1 makes a longer day of it.
+// over a slow link that breaks again and again, or on one file: each goes on by itself; what each was told is
+// done is what the log says, no more and no less; nothing is cut twice, no correction of the stock is lost,
+// and the database is sound at the end. LAPWRIGHT_LONG=1 makes a longer day of it.
 #include "acts/incoming.h"
 #include "acts/loading.h"
 #include "acts/making.h"
@@ -15,6 +15,7 @@
 #include "storage/lists.h"
 #include "storage/piece_events.h"
 #include "storage/shop_state.h"
+#include "storage/slow_and_broken_link.h"
 
 #include <QCoreApplication>
 
@@ -150,14 +151,18 @@ private slots:
     {
         QTest::addColumn<int>("stations");
         QTest::addColumn<bool>("crashes");
-        QTest::newRow("one file") << 8 << false;
-        QTest::newRow("the server crashes") << 16 << true;
+        QTest::addColumn<int>("breaks"); ///< of the link to the server; 0: none between
+        QTest::newRow("one file") << 8 << false << 0;
+        QTest::newRow("the server crashes") << 16 << true << 0;
+        // Writers wait for one another: over a slow link every station more makes the day longer for all.
+        QTest::newRow("a slow link that breaks") << 4 << false << 40;
     }
     void aDayOfManyStations()
     {
         QFETCH(int, stations);
         QFETCH(bool, crashes);
-        if (crashes != onServer())
+        QFETCH(int, breaks);
+        if ((crashes || breaks > 0) != onServer())
             return;
         const std::string address = freshAddress();
         const Database database = Database::open(address, WhenMissing::Make, WhenLost::Wait).value();
@@ -167,7 +172,15 @@ private slots:
         QCOMPARE(plans, std::int64_t{houses});
         const auto expected = stockOnceCut(database, stations);
 
-        start(stations, QString::fromStdString(address));
+        std::unique_ptr<tests::SlowAndBrokenLink> link;
+        QString through = QString::fromStdString(address);
+        if (breaks > 0) {
+            constexpr qint64 mostBytes = 60'000;
+            link = std::make_unique<tests::SlowAndBrokenLink>(server().port(), std::chrono::milliseconds(1),
+                                                              breaks, mostBytes);
+            through.replace(QString::number(server().port()), QString::number(link->port()));
+        }
+        start(stations, through);
         int ended = 0;
         if (crashes)
             for (const std::int64_t folded : {pieces / 4, pieces / 2}) {
@@ -182,6 +195,10 @@ private slots:
             QCOMPARE(process->exitStatus(), QProcess::NormalExit);
             QCOMPARE(process->exitCode(), 0);
             told += Told::readFrom(process->readAllStandardOutput().trimmed().split(' '));
+        }
+        if (link) {
+            QVERIFY(link->connections() > breaks);
+            ended = link->connections() - stations; // each makes one, and another after each break
         }
         QVERIFY(ended >= 2 || !onServer());
 

@@ -1,6 +1,6 @@
 // Guards: eight stations at once, each a process of its own, lose no event and cut no blank twice; a station
 // killed in the middle of its work leaves all of an order or none of it; the role script lets a station work
-// and nothing more; a database that another holds is waited for, and not without end.
+// and nothing more; a database that another holds and a line that breaks are waited for, and not without end.
 // LAPWRIGHT_LONG=1 cuts five times as many.
 #include "source_directory.h"
 #include "storage/databases.h"
@@ -182,6 +182,32 @@ private slots:
         QCOMPARE(piecesToCut(machine).size(), 2U);
         QVERIFY(holdOrder(desk, house, true));
         QTRY_COMPARE(told, 2);
+    }
+    void anActGoesOnAfterEachBreakButNotWithoutEnd()
+    {
+        if (!onServer())
+            return;
+        const std::string address = freshAddress();
+        const Database desk = Database::open(address).value();
+        const Database machine = Database::open(address, WhenMissing::Refuse, WhenLost::Wait).value();
+        int attempts = 0;
+        const auto countUp = [&](int breaks) {
+            attempts = 0;
+            machine.write([&] {
+                Rows self = machine.query("SELECT pg_backend_pid()");
+                QVERIFY(self.next());
+                if (attempts++ < breaks)
+                    desk.run("SELECT pg_terminate_backend(?)", {qint64(self.number(0))});
+                machine.run("UPDATE data_version SET version = version + 1000");
+            });
+        };
+        const std::int64_t before = desk.dataVersion();
+        countUp(10);
+        QCOMPARE(attempts, 11);
+        QCOMPARE(desk.dataVersion(), before + 1001); // once, and the write itself
+        QVERIFY_EXCEPTION_THROWN(countUp(1'000'000), ConnectionLost);
+        QVERIFY(attempts > 11);
+        QCOMPARE(desk.dataVersion(), before + 1001);
     }
     void aDatabaseThatAnotherHoldsIsNotWaitedForWithoutEnd()
     {
