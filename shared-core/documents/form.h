@@ -44,7 +44,7 @@ struct FormField {
 };
 
 /// The fields in the document's order, behind those that stand there those that may. `schemaFile` is one of
-/// the embedded ones: "machine.schema.json". Errors: no JSON object.
+/// the embedded ones: "machine.schema.json". Errors: no JSON object, or more than 10 000 values.
 [[nodiscard]] Result<std::vector<FormField>> formOf(std::string_view schemaFile, std::string_view document);
 
 /// The document with `entered` in that field; nothing entered takes it out where it is not required. Errors:

@@ -14,7 +14,7 @@ namespace lapwright::documents {
 
 using OrderedJson = nlohmann::ordered_json;
 
-/// Errors: those of parseJson; no object.
+/// Errors: those of parseJson; no object; more values than anybody fills in.
 [[nodiscard]] Result<OrderedJson> parseOrdered(std::string_view document);
 /// In the readable layout, members in their order.
 [[nodiscard]] std::string textOfDocument(const OrderedJson& document);

@@ -139,6 +139,22 @@ private slots:
         QVERIFY(!formOf("rates.schema.json", "{").ok());
     }
 
+    void moreMembersThanAnybodyFillsInAreNoForm()
+    {
+        // Members in their order cost as much as their number squared.
+        Json document = *parseJson(shipped(machine));
+        for (int member = 0; member < 9'000; ++member)
+            document["x" + std::to_string(member)] = member;
+        const auto form = formOf(machineSchema, document.dump());
+        QVERIFY(form.ok() && find(*form, "/bending_length_mm") != nullptr);
+        for (int member = 9'000; member < 100'000; ++member)
+            document["x" + std::to_string(member)] = member;
+        const auto refused = formOf(machineSchema, document.dump());
+        QVERIFY(!refused.ok());
+        QCOMPARE(refused.errors().front().found, std::string("more than 10000 values"));
+        QVERIFY(!without(document.dump(), *find(*form, "/flattens_hems")).ok());
+    }
+
     void partsAreAddedAndTakenOut()
     {
         const std::string document = shipped(machine);
