@@ -5,16 +5,21 @@
  *   torn   half of what call NUMBER writes is written, then the program is killed
  *   full   call NUMBER and all after it find no space left
  *   error  call NUMBER finds an input/output error
+ *   read   nothing below the folder can be changed: the medium is read-only
+ *   clock  every call goes well, and the clock on the wall is NUMBER seconds behind
  */
 #define _GNU_SOURCE
 #include <dlfcn.h>
 #include <errno.h>
 #include <fcntl.h>
 #include <signal.h>
+#include <stdarg.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/time.h>
 #include <sys/types.h>
+#include <time.h>
 #include <unistd.h>
 
 static char kind[16];
@@ -54,16 +59,25 @@ static int belowFolder(int file)
     return below(path);
 }
 
+static int isReadOnly(void)
+{
+    return strcmp(kind, "read") == 0;
+}
+
 enum Outcome { GoesWell, Fails, IsTorn };
 
 static enum Outcome next(void)
 {
     const long number = ++calls;
+    if (isReadOnly()) {
+        errno = EROFS;
+        return Fails;
+    }
     if (strcmp(kind, "full") == 0 && number >= wanted) {
         errno = ENOSPC;
         return Fails;
     }
-    if (number != wanted || strcmp(kind, "count") == 0)
+    if (number != wanted || strcmp(kind, "count") == 0 || strcmp(kind, "clock") == 0)
         return GoesWell;
     if (strcmp(kind, "kill") == 0)
         kill(getpid(), SIGKILL);
@@ -145,4 +159,65 @@ int unlink(const char* path)
 int link(const char* from, const char* to)
 {
     return allowed(below(to)) ? REAL(link)(from, to) : -1;
+}
+
+/* Whether a file may be opened so; on a read-only medium, to be read. */
+static int mayOpen(const char* path, int flags)
+{
+    if (!isReadOnly() || !below(path) || ((flags & O_ACCMODE) == O_RDONLY && (flags & O_CREAT) == 0))
+        return 1;
+    errno = EROFS;
+    return 0;
+}
+
+static mode_t modeIn(int flags, va_list rest)
+{
+    return (flags & O_CREAT) != 0 || (flags & O_TMPFILE) == O_TMPFILE ? va_arg(rest, mode_t) : 0;
+}
+
+int open64(const char* path, int flags, ...)
+{
+    va_list rest;
+    va_start(rest, flags);
+    const mode_t mode = modeIn(flags, rest);
+    va_end(rest);
+    return mayOpen(path, flags) ? REAL(open64)(path, flags, mode) : -1;
+}
+
+int open(const char* path, int flags, ...)
+{
+    va_list rest;
+    va_start(rest, flags);
+    const mode_t mode = modeIn(flags, rest);
+    va_end(rest);
+    return mayOpen(path, flags) ? REAL(open)(path, flags, mode) : -1;
+}
+
+int openat(int folderFile, const char* path, int flags, ...)
+{
+    va_list rest;
+    va_start(rest, flags);
+    const mode_t mode = modeIn(flags, rest);
+    va_end(rest);
+    return mayOpen(path, flags) ? REAL(openat)(folderFile, path, flags, mode) : -1;
+}
+
+static long behind(void)
+{
+    return strcmp(kind, "clock") == 0 ? wanted : 0;
+}
+
+int clock_gettime(clockid_t clock, struct timespec* now)
+{
+    const int done = REAL(clock_gettime)(clock, now);
+    if (clock == CLOCK_REALTIME)
+        now->tv_sec -= behind();
+    return done;
+}
+
+int gettimeofday(struct timeval* restrict now, void* restrict zone)
+{
+    const int done = REAL(gettimeofday)(now, zone);
+    now->tv_sec -= behind();
+    return done;
 }

@@ -61,9 +61,9 @@ public:
     {
         JobEditor& editor = *app_.editor();
         return done("job", editor.newJob("Alder")) && measure() && done("closed", editor.closeChain()) &&
-               done("trim", trim()) && done("undone", editor.undo() && editor.redo()) &&
-               done("photo", photo()) && done("sent", send()) &&
-               done("load", app_.openFile(loadFile(scratch_))) &&
+               // Between taking the trims back and giving them again there are none.
+               done("trim", trim() && editor.undo() && editor.redo()) && done("photo", photo()) &&
+               done("sent", send()) && done("load", app_.openFile(loadFile(scratch_))) &&
                done("counted", app_.delivery()->countBundle("B1")) &&
                done("receipt", !app_.delivery()->writeReceipt(folder_).isEmpty()) &&
                done("backup", !app_.backUp(folder_).isEmpty());

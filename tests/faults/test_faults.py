@@ -1,6 +1,7 @@
 """Guards: whenever the command is killed, its disk is full or its disk fails, at any of its writes, nothing that it had
 acknowledged is lost and no document is half written: the shop is sound afterwards, and doing the act again ends where
-an undisturbed day ends. LAPWRIGHT_LONG=1 tries every write; otherwise some of each act. All data is invented."""
+an undisturbed day ends. So it does on a read-only medium and with the clock set back a year; and it waits where another
+program holds the database. LAPWRIGHT_LONG=1 tries every write; otherwise some of each act. All data is invented."""
 import json
 import os
 import pathlib
@@ -9,6 +10,7 @@ import sqlite3
 import subprocess
 import sys
 import tempfile
+import time
 import unittest
 
 PROGRAM, FAULTS = (pathlib.Path(sys.argv.pop(1)).resolve() for _ in range(2))
@@ -39,6 +41,16 @@ class Faults(unittest.TestCase):
                             "ASAN_OPTIONS": "verify_asan_link_order=0:detect_leaks=0"}
         return subprocess.run([PROGRAM, *arguments], cwd=self.folder, env=environment, capture_output=True, text=True,
                               timeout=120)
+
+    def begin_the_day(self):
+        shutil.copy(CASES / "shop.stock.json", self.folder / "stock.json")
+        self.assertEqual(self.run_program("takeoff", str(CASES / "alder.job.json"), "-o", "order.json").returncode, 0)
+
+    def planned(self):
+        self.begin_the_day()
+        for act in ("receive", "plan"):
+            self.assertEqual(self.do(act).returncode, 0)
+        return self.state()
 
     def do(self, act, fault=None):
         return self.run_program(*ACTS[act], "--db", "shop.db", fault=fault)
@@ -109,8 +121,7 @@ class Faults(unittest.TestCase):
         shutil.copytree(kept, self.folder)
 
     def test_every_act_of_a_day(self):
-        shutil.copy(CASES / "shop.stock.json", self.folder / "stock.json")
-        self.assertEqual(self.run_program("takeoff", str(CASES / "alder.job.json"), "-o", "order.json").returncode, 0)
+        self.begin_the_day()
         tried = 0
         for act in ACTS:
             if act == "receipt":
@@ -137,6 +148,41 @@ class Faults(unittest.TestCase):
                 self.run_program("takeoff", job, "-o", "order.json", fault=f"{kind}:{number}")
                 if order.exists():
                     self.assertEqual(order.read_text(), whole, f"{kind} at write {number}")
+
+    def test_a_read_only_medium(self):
+        before = self.planned()
+        refused = self.do("cut", fault="read:0")
+        self.assertEqual((refused.returncode, refused.stdout), (3, ""))
+        self.assertIn("shop.db", refused.stderr)
+        self.assertEqual(self.state(), before)
+        self.assertEqual(self.do("cut").returncode, 0)
+        self.sound("read-only, again")
+
+    def test_a_clock_set_back_a_year(self):
+        self.planned()
+        self.assertEqual(self.do("cut").returncode, 0)
+        back = f"clock:{365 * 24 * 3600}"
+        for act in ("fold", "load"):
+            self.assertEqual(self.do(act, fault=back).returncode, 0)
+        connection = sqlite3.connect(self.folder / "shop.db")
+        cut, folded = (connection.execute("SELECT MAX(at), SUM(count) FROM piece_events WHERE state = ?", (state,)).fetchone()
+                       for state in ("cut", "folded"))
+        connection.close()
+        self.assertLess(folded[0], cut[0], "the clock was set back")
+        self.assertEqual(folded[1], cut[1])
+        self.sound("set back")
+
+    def test_another_program_holds_the_database(self):
+        self.planned()
+        other = sqlite3.connect(self.folder / "shop.db", isolation_level=None)
+        other.execute("BEGIN IMMEDIATE")
+        waits = subprocess.Popen([PROGRAM, *ACTS["cut"], "--db", "shop.db"], cwd=self.folder, stdout=subprocess.DEVNULL)
+        time.sleep(1)
+        self.assertIsNone(waits.poll(), "it did not wait")
+        other.execute("ROLLBACK")
+        other.close()
+        self.assertEqual(waits.wait(timeout=120), 0)
+        self.sound("held")
 
 
 if __name__ == "__main__":
