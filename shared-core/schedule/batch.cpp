@@ -138,17 +138,4 @@ std::string markOfBlank(const std::string& blankKey)
     return blankKey.substr(blankKey.find('/') + 1);
 }
 
-std::vector<std::string> ordersServed(const std::vector<cutting::Blank>& blanks,
-                                      const cutting::Pattern& pattern)
-{
-    std::vector<std::string> orders;
-    for (const cutting::Strip& strip : pattern.strips)
-        for (const cutting::Crosscut& crosscut : strip.crosscuts) {
-            std::string order = orderOfBlank(blanks[crosscut.blank].key);
-            if (std::find(orders.begin(), orders.end(), order) == orders.end())
-                orders.push_back(std::move(order));
-        }
-    return orders;
-}
-
 } // namespace lapwright::schedule

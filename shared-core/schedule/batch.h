@@ -81,8 +81,4 @@ struct Batches {
 /// Its other half, the mark.
 [[nodiscard]] std::string markOfBlank(const std::string& blankKey);
 
-/// The orders that one sheet or level of the pattern serves, each once, in the order they are met.
-[[nodiscard]] std::vector<std::string> ordersServed(const std::vector<cutting::Blank>& blanks,
-                                                    const cutting::Pattern& pattern);
-
 } // namespace lapwright::schedule

@@ -13,10 +13,10 @@ namespace lapwright::command {
 const std::vector<Subcommand>& subcommands()
 {
     static const std::vector<Subcommand> all = {
-        takeoffCommand(), closureCommand(), mergeCommand(),  girthCommand(), cutCommand(),
-        foldCommand(),    receiveCommand(), planCommand(),   printCommand(), madeCommand(),
-        loadCommand(),    receiptCommand(), remakeCommand(), orderCommand(), stockCommand(),
-        statusCommand(),  reportCommand(),  tabletCommand(), checkCommand()};
+        takeoffCommand(), closureCommand(), mergeCommand(),   gaugeCommand(),  girthCommand(),
+        cutCommand(),     foldCommand(),    receiveCommand(), planCommand(),   printCommand(),
+        madeCommand(),    loadCommand(),    receiptCommand(), remakeCommand(), orderCommand(),
+        stockCommand(),   statusCommand(),  reportCommand(),  tabletCommand(), checkCommand()};
     return all;
 }
 

@@ -38,6 +38,7 @@ struct Subcommand {
 [[nodiscard]] Subcommand takeoffCommand();
 [[nodiscard]] Subcommand closureCommand();
 [[nodiscard]] Subcommand mergeCommand();
+[[nodiscard]] Subcommand gaugeCommand();
 [[nodiscard]] Subcommand girthCommand();
 [[nodiscard]] Subcommand cutCommand();
 [[nodiscard]] Subcommand foldCommand();

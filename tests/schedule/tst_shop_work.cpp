@@ -94,8 +94,6 @@ private slots:
             orders.push_back(served.order);
         QCOMPARE(orders, (std::vector<std::string>{"two", "one", "four"}));
         QCOMPARE(batches.held.size(), std::size_t{1});
-        QCOMPARE(ordersServed(twoSheets().blanks, twoSheets().patterns.front()),
-                 (std::vector<std::string>{"one", "two"}));
     }
     void aCoilThatIsUsedUpIsNoStock()
     {
