@@ -8739,6 +8739,26 @@
         <source>another program holds the database: nothing of this was done; try again</source>
         <translation>otro programa tiene ocupada la base de datos: nada de esto se hizo; pruebe otra vez</translation>
     </message>
+    <message>
+        <source>described anew</source>
+        <translation>descrito de nuevo</translation>
+    </message>
+    <message>
+        <source>changed in the meantime</source>
+        <translation>que cambió mientras tanto</translation>
+    </message>
+    <message>
+        <source>the item as it is now: open it again</source>
+        <translation>el artículo como está ahora: ábralo otra vez</translation>
+    </message>
+    <message>
+        <source>there already</source>
+        <translation>que ya está ahí</translation>
+    </message>
+    <message>
+        <source>a name that nothing else on the racks has</source>
+        <translation>un nombre que no tenga ninguna otra cosa en los estantes</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::field::CheckList</name>

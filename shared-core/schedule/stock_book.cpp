@@ -17,6 +17,7 @@ auto find(ShopStock& stock, const std::string& key)
 }
 
 constexpr const char* bookHadLess = "cut, but not in the book";
+constexpr const char* describedAnew = "described anew";
 
 /// Takes `count` sheets; what the book does not have is noted.
 void takeSheets(StockItem& item, std::int64_t count, std::vector<StockChange>& changes)
@@ -72,11 +73,65 @@ void keep(ShopStock& stock, const site::Material& material, const cutting::NewRe
     }
 }
 
+Error noSuch(const std::string& key)
+{
+    return {"stock", "no " + key, "a sheet, coil or remnant of the stock"};
+}
+
+bool isCoil(const StockItem& item)
+{
+    return item.stock.kind == StockKind::Coil;
+}
+
+/// The same with as much of it as there is of `other`.
+StockItem withAmountOf(StockItem item, const StockItem& other)
+{
+    if (isCoil(item))
+        item.stock.length = other.stock.length;
+    else
+        item.stock.count = other.stock.count;
+    return item;
+}
+
+/// All there is of it.
+StockChange allOf(const StockItem& item, StockChange::Kind kind)
+{
+    return isCoil(item) ? StockChange{kind, item.stock.key, 0, item.stock.length, ""}
+                        : StockChange{kind, item.stock.key, item.stock.count.value_or(0), Length(), ""};
+}
+
+/// `wanted` as it is to stand: whoever did not touch the amount does not write over what was cut meanwhile.
+Result<StockItem> merged(const StockItem& before, const StockItem& now, const StockItem& wanted)
+{
+    const Error another{now.stock.key, "changed in the meantime", "the item as it is now: open it again"};
+    if (before.stock.kind != now.stock.kind || withAmountOf(before, now) != now)
+        return another;
+    const bool sameKind = wanted.stock.kind == before.stock.kind;
+    if (sameKind && withAmountOf(wanted, before) == wanted)
+        return withAmountOf(wanted, now);
+    if (before != now)
+        return another;
+    return wanted;
+}
+
+std::vector<StockChange> between(const StockItem& now, const StockItem& item)
+{
+    if (now == item)
+        return {};
+    StockChange gone = allOf(now, StockChange::Kind::Gone);
+    StockChange given = allOf(item, StockChange::Kind::Given);
+    if (now.stock.key != item.stock.key || now.stock.kind != item.stock.kind)
+        return {gone, given};
+    const bool amountOnly = withAmountOf(now, item) == item;
+    return {{StockChange::Kind::Corrected, given.key, given.count - gone.count, given.length - gone.length,
+             amountOnly ? "" : describedAnew}};
+}
+
 } // namespace
 
 std::string_view name(StockChange::Kind kind)
 {
-    constexpr std::array<std::string_view, 3> names = {"taken", "kept", "corrected"};
+    constexpr std::array<std::string_view, 5> names = {"taken", "kept", "corrected", "given", "gone"};
     return names[static_cast<std::size_t>(kind)];
 }
 
@@ -107,8 +162,8 @@ Result<StockChange> correct(ShopStock& stock, const std::string& key, std::optio
 {
     const auto item = find(stock, key);
     if (item == stock.items.end())
-        return Error{"stock", "no " + key, "a sheet, coil or remnant of the stock"};
-    const bool coil = item->stock.kind == StockKind::Coil;
+        return noSuch(key);
+    const bool coil = isCoil(*item);
     if (coil ? !length || count : !count || length)
         return Error{key, coil ? "no length, or a count" : "no count, or a length",
                      coil ? "the length left on the coil" : "how many there are"};
@@ -125,6 +180,35 @@ Result<StockChange> correct(ShopStock& stock, const std::string& key, std::optio
     if (item->stock.kind != StockKind::Sheet && !isThere(*item))
         stock.items.erase(item);
     return change;
+}
+
+Result<std::vector<StockChange>> put(ShopStock& stock, const std::optional<StockItem>& before, StockItem item)
+{
+    const auto holder = find(stock, item.stock.key);
+    if (holder != stock.items.end() && (!before || before->stock.key != item.stock.key))
+        return Error{item.stock.key, "there already", "a name that nothing else on the racks has"};
+    if (!before) {
+        const StockChange given = allOf(item, StockChange::Kind::Given);
+        stock.items.push_back(std::move(item));
+        return std::vector{given};
+    }
+    const auto now = find(stock, before->stock.key);
+    if (now == stock.items.end())
+        return noSuch(before->stock.key);
+    auto wanted = merged(*before, *now, item);
+    if (!wanted.ok())
+        return wanted.errors();
+    return between(std::exchange(*now, *wanted), *wanted);
+}
+
+Result<StockChange> remove(ShopStock& stock, const std::string& key)
+{
+    const auto item = find(stock, key);
+    if (item == stock.items.end())
+        return noSuch(key);
+    StockChange gone = allOf(*item, StockChange::Kind::Gone);
+    stock.items.erase(item);
+    return gone;
 }
 
 } // namespace lapwright::schedule

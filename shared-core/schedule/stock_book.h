@@ -17,9 +17,11 @@ namespace lapwright::schedule {
 /// One entry of the book.
 struct StockChange {
     enum class Kind {
-        Taken,    ///< cut by a plan
-        Kept,     ///< a remnant of a plan, back on the shelf
-        Corrected ///< a person counted, or a plan took what the book did not have
+        Taken,     ///< cut by a plan
+        Kept,      ///< a remnant of a plan, back on the shelf
+        Corrected, ///< a person counted or described it anew, or a plan took what the book did not have
+        Given,     ///< a person put it on the racks
+        Gone       ///< a person took it off them
     } kind = Kind::Taken;
     std::string key;
     std::int64_t count =
@@ -30,7 +32,7 @@ struct StockChange {
     friend bool operator==(const StockChange&, const StockChange&) = default;
 };
 
-/// "taken", "kept", "corrected": the words of the database.
+/// "taken", "kept", "corrected", "given", "gone": the words of the database.
 [[nodiscard]] std::string_view name(StockChange::Kind kind);
 
 /// What a plan cuts from: its stocks, its patterns and the remnants it leaves.
@@ -60,5 +62,14 @@ void reserve(std::map<std::string, Reserved>& reserved, const PlanMetal& metal);
 [[nodiscard]] Result<StockChange> correct(ShopStock& stock, const std::string& key,
                                           std::optional<std::int64_t> count, std::optional<Length> length,
                                           const std::string& note);
+
+/// Puts `item` on the racks; with `before`, in place of that, which is how the person saw it. An amount that
+/// the person left as it was stays what it is by now. No changes where nothing differs. Errors: a key that
+/// something else has; no such item to replace, or one that is another by now.
+[[nodiscard]] Result<std::vector<StockChange>> put(ShopStock& stock, const std::optional<StockItem>& before,
+                                                   StockItem item);
+
+/// Takes the item off the racks, whatever is left of it. Error: no such item.
+[[nodiscard]] Result<StockChange> remove(ShopStock& stock, const std::string& key);
 
 } // namespace lapwright::schedule

@@ -1,5 +1,6 @@
 // Guards: what a plan cuts leaves the stock and its remnants come back under labels of their own; no count or
-// length ever falls below nothing, and what the book did not have is said; a person's count is one entry.
+// length ever falls below nothing, and what the book did not have is said; a person's count is one entry; an
+// item is described anew without undoing what was cut meanwhile.
 #include "schedule/stock_book.h"
 
 #include <QtTest>
@@ -116,6 +117,69 @@ private slots:
         QVERIFY(!correct(stock, "nothing", 1, std::nullopt, "").ok());
         QVERIFY(correct(stock, "R1", 0, std::nullopt, "scrapped").ok());
         QCOMPARE(stock.items.size(), 2U);
+    }
+    void whatIsPutOnTheRacksHasANameOfItsOwn()
+    {
+        ShopStock stock = rack();
+        const auto given = put(stock, std::nullopt, {slate, item("rack 5", cutting::StockKind::Sheet, 12)});
+        QCOMPARE(*given, (std::vector<StockChange>{{StockChange::Kind::Given, "rack 5", 12, Length(), ""}}));
+        QCOMPARE(stock.items.size(), 4U);
+        const auto coil = put(stock, std::nullopt, {slate, item("coil 2", cutting::StockKind::Coil, 1)});
+        QCOMPARE(coil->front().length, Length::feet(10));
+        QVERIFY(!put(stock, std::nullopt, {slate, item("coil", cutting::StockKind::Sheet, 1)}).ok());
+        QVERIFY(!put(stock, stock.items[0], {slate, item("coil", cutting::StockKind::Sheet, 1)}).ok());
+        QCOMPARE(stock.items.size(), 5U);
+    }
+    void anItemIsDescribedAnewInItsPlace()
+    {
+        ShopStock stock = rack();
+        StockItem wider = stock.items[0];
+        wider.stock.width = Length::inches(50);
+        wider.stock.count = 7;
+        const auto changes = put(stock, stock.items[0], wider);
+        QCOMPARE(*changes, (std::vector<StockChange>{
+                               {StockChange::Kind::Corrected, "sheet", 2, Length(), "described anew"}}));
+        QVERIFY(stock.items[0] == wider);
+        QVERIFY(put(stock, wider, wider)->empty());
+        StockItem renamed = wider;
+        renamed.stock.key = "rack 1";
+        const auto moved = put(stock, wider, renamed);
+        QCOMPARE(moved->size(), 2U);
+        QCOMPARE(moved->front(), (StockChange{StockChange::Kind::Gone, "sheet", 7, Length(), ""}));
+        QCOMPARE(moved->back(), (StockChange{StockChange::Kind::Given, "rack 1", 7, Length(), ""}));
+        QVERIFY(stock.items[0] == renamed);
+        QVERIFY(!put(stock, wider, wider).ok()); // there is no "sheet" any more
+    }
+    void whatWasCutMeanwhileIsNotPutBack()
+    {
+        ShopStock stock = rack();
+        const StockItem seen = stock.items[0];
+        QVERIFY(correct(stock, "sheet", 3, std::nullopt, "").ok());
+        StockItem dearer = seen;
+        dearer.stock.cost = 6100;
+        QVERIFY(put(stock, seen, dearer).ok());
+        QCOMPARE(*stock.items[0].stock.count, std::int64_t{3});
+        QCOMPARE(*stock.items[0].stock.cost, std::int64_t{6100});
+        // Two who say different things of one item: the second is asked to look again.
+        StockItem wider = seen, counted = stock.items[0];
+        wider.stock.width = Length::inches(50);
+        QVERIFY(!put(stock, seen, wider).ok());
+        counted.stock.count = 9;
+        const StockItem opened = stock.items[0];
+        QVERIFY(correct(stock, "sheet", 2, std::nullopt, "").ok());
+        QVERIFY(!put(stock, opened, counted).ok());
+        QCOMPARE(*stock.items[0].stock.count, std::int64_t{2});
+    }
+    void whatIsTakenOffTheRacksIsGoneWhole()
+    {
+        ShopStock stock = rack();
+        QCOMPARE(*remove(stock, "coil"),
+                 (StockChange{StockChange::Kind::Gone, "coil", 0, Length::feet(10), ""}));
+        QCOMPARE(remove(stock, "sheet")->count, std::int64_t{5});
+        QCOMPARE(stock.items.size(), 1U);
+        QVERIFY(!remove(stock, "sheet").ok());
+        QCOMPARE(std::string(name(StockChange::Kind::Given)), std::string("given"));
+        QCOMPARE(std::string(name(StockChange::Kind::Gone)), std::string("gone"));
     }
 };
 
