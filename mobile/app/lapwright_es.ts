@@ -8759,6 +8759,54 @@
         <source>a name that nothing else on the racks has</source>
         <translation>un nombre que no tenga ninguna otra cosa en los estantes</translation>
     </message>
+    <message>
+        <source>more than nothing and at most 10 km</source>
+        <translation>más que nada y a lo sumo 10 km</translation>
+    </message>
+    <message>
+        <source>1: each coil and remnant has its own name</source>
+        <translation>1: cada rollo y cada retazo tiene su propio nombre</translation>
+    </message>
+    <message>
+        <source>a cost, or none where it goes by the area</source>
+        <translation>un costo, o ninguno si va por el área</translation>
+    </message>
+    <message>
+        <source>no coil</source>
+        <translation>algo que no es rollo</translation>
+    </message>
+    <message>
+        <source>a length for a coil</source>
+        <translation>un largo, y solo para un rollo</translation>
+    </message>
+    <message>
+        <source>the rack&apos;s name, the coil&apos;s number or the remnant&apos;s label: one of its own for each</source>
+        <translation>el nombre del estante, el número del rollo o la etiqueta del retazo: uno propio para cada uno</translation>
+    </message>
+    <message>
+        <source>sheet, coil or remnant</source>
+        <translation>hoja, rollo o retazo</translation>
+    </message>
+    <message>
+        <source>across; the strips are slit from it</source>
+        <translation>a lo ancho; de ahí se cortan las tiras</translation>
+    </message>
+    <message>
+        <source>of a coil: what is left on it</source>
+        <translation>de un rollo: lo que queda en él</translation>
+    </message>
+    <message>
+        <source>how many there are; left out for as many as needed</source>
+        <translation>cuántos hay; sin nada, tantos como hagan falta</translation>
+    </message>
+    <message>
+        <source>of one sheet or remnant, or one metre of coil, in any one unit of money; left out for its area</source>
+        <translation>de una hoja o un retazo, o de un metro de rollo, en una sola unidad de dinero; sin nada, va por su área</translation>
+    </message>
+    <message>
+        <source>of a coil: the longest part the line or the table takes</source>
+        <translation>de un rollo: la parte más larga que admite la línea o la mesa</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::field::CheckList</name>

@@ -3,17 +3,23 @@
 #include <algorithm>
 #include <array>
 #include <string_view>
+#include <utility>
 
 namespace lapwright::documents {
 namespace {
 
+std::string keyOfNamed(const std::string& name)
+{
+    return "=" + name;
+}
+
 std::string keyOf(const Json& entry, std::size_t index)
 {
-    constexpr std::array<std::string_view, 2> names{"id", "mark"};
+    constexpr std::array<std::string_view, 3> names{"id", "mark", "key"};
     if (entry.is_object())
         for (std::string_view name : names)
             if (const auto found = entry.find(name); found != entry.end() && found->is_string())
-                return "=" + found->get_ref<const std::string&>();
+                return keyOfNamed(found->get_ref<const std::string&>());
     return std::to_string(index);
 }
 
@@ -64,6 +70,25 @@ void putBack(const Extras& extras, Json& written)
 }
 
 } // namespace
+
+Extras Extras::ofEntry(const std::string& list, const std::string& name) const
+{
+    const auto entries = inside.find(list);
+    if (entries == inside.end())
+        return {};
+    const auto entry = entries->second.inside.find(keyOfNamed(name));
+    return entry == entries->second.inside.end() ? Extras() : entry->second;
+}
+
+void Extras::putEntry(const std::string& list, const std::string& name, Extras extras)
+{
+    if (extras.empty())
+        inside[list].inside.erase(keyOfNamed(name));
+    else
+        inside[list].inside[keyOfNamed(name)] = std::move(extras);
+    if (inside[list].empty())
+        inside.erase(list);
+}
 
 Extras extrasOf(const Json& read, const Members& written)
 {

@@ -9,14 +9,19 @@
 namespace lapwright::documents {
 
 /// What a document said beyond what this program understands, kept beside the value and put back when it is
-/// written: members by object, objects by where they stand. Entries of a list are known by their "id" or
-/// "mark", so that they keep their extras when others are put in or taken out, or else by position.
+/// written: members by object, objects by where they stand. Entries of a list are known by their "id", "mark"
+/// or "key", so that they keep their extras when others are put in or taken out, or else by position.
 struct Extras {
     std::map<std::string, Json> members;
     std::map<std::string, Extras> inside;
 
     [[nodiscard]] bool empty() const { return members.empty() && inside.empty(); }
     friend bool operator==(const Extras&, const Extras&) = default;
+
+    /// Of the entry of that list whose id, mark or key this is; empty where it says nothing more.
+    [[nodiscard]] Extras ofEntry(const std::string& list, const std::string& name) const;
+    /// In place of what was kept of that entry.
+    void putEntry(const std::string& list, const std::string& name, Extras extras);
 };
 
 /// The members of a document as canonical text, by name.

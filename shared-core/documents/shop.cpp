@@ -2,7 +2,10 @@
 
 #include "documents/describe_cutting.h"
 #include "documents/describe_site.h"
+#include "documents/form_text.h"
+#include "documents/schema.h"
 
+#include <initializer_list>
 #include <set>
 
 namespace lapwright::documents {
@@ -98,7 +101,63 @@ void checkOnce(const List& list, const char* listName, const char* member, Name 
                               name(list[index]) + " again", "each only once"});
 }
 
+/// What no schema says of an item, because a stock may have cut it down to nothing.
+void checkItem(const schedule::StockItem& item, Errors& errors)
+{
+    const cutting::Stock& stock = item.stock;
+    const bool isCoil = stock.kind == cutting::StockKind::Coil;
+    const auto isSide = [](Length side) {
+        return side > Length() && side <= cutting::ProblemBuilder::longestSide;
+    };
+    if (!isSide(stock.width))
+        errors.push_back({"/width_mm", "", "more than nothing and at most 10 km"});
+    if (!isSide(stock.length))
+        errors.push_back({"/length_mm", "", "more than nothing and at most 10 km"});
+    if (stock.kind != cutting::StockKind::Sheet && stock.count.value_or(1) != 1)
+        errors.push_back(
+            {"/count", std::to_string(*stock.count), "1: each coil and remnant has its own name"});
+    if (stock.cost == std::int64_t{0})
+        errors.push_back({"/cost", "nothing", "a cost, or none where it goes by the area"});
+    if (stock.longestCrosscut && (!isCoil || !isSide(*stock.longestCrosscut)))
+        errors.push_back({"/longest_crosscut_mm", isCoil ? "nothing" : "no coil", "a length for a coil"});
+}
+
+/// The members named first in this order, then the others.
+OrderedJson inOrder(const OrderedJson& members, std::initializer_list<const char*> first)
+{
+    OrderedJson ordered = OrderedJson::object();
+    for (const char* name : first)
+        if (const auto member = members.find(name); member != members.end())
+            ordered[name] = *member;
+    ordered.update(members);
+    return ordered;
+}
+
 } // namespace
+
+Result<Document<schedule::StockItem>> readStockItem(std::string_view text)
+{
+    const Result<Json> members = parseJson(text);
+    if (!members.ok())
+        return members.errors();
+    const Result<Schema>& schema = Schema::embedded("stock-item.schema.json");
+    if (!schema.ok())
+        return schema.errors();
+    auto errors = schema->check(*members);
+    if (!errors.empty())
+        return errors;
+    return takeDocument<schedule::StockItem>(*members, checkItem);
+}
+
+std::string writeStockItem(const Document<schedule::StockItem>& item)
+{
+    Writing out;
+    put(item.value, out);
+    OrderedJson members = inOrder(OrderedJson::parse(withExtras(out.text, item.extras)),
+                                  {"key", "kind", "material", "width_mm", "length_mm", "count"});
+    members["material"] = inOrder(members["material"], {"metal", "gauge", "colour"});
+    return textOfDocument(members);
+}
 
 Result<Document<schedule::ShopStock>> readStock(std::string_view text)
 {

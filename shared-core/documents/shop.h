@@ -18,6 +18,13 @@ namespace lapwright::documents {
 [[nodiscard]] std::string writeStock(const Document<schedule::ShopStock>& stock,
                                      Layout layout = Layout::Readable);
 
+/// One item of a stock by itself, as a person fills it in: an entry of lapwright/stock, without what a
+/// document begins with. Errors also: a width or length of nothing, more than one coil or remnant of a name,
+/// a cost of nothing, a longest crosscut of what is no coil.
+[[nodiscard]] Result<Document<schedule::StockItem>> readStockItem(std::string_view text);
+/// Members in the order in which a person goes through them.
+[[nodiscard]] std::string writeStockItem(const Document<schedule::StockItem>& item);
+
 /// lapwright/load. Errors also: a bundle's label used twice.
 [[nodiscard]] Result<Document<schedule::Load>> readLoad(std::string_view text);
 [[nodiscard]] std::string writeLoad(const Document<schedule::Load>& load, Layout layout = Layout::Readable);

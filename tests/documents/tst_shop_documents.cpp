@@ -143,6 +143,50 @@ private slots:
         QVERIFY(*stock->value.items[1].stock.longestCrosscut == Length::feet(12));
         QVERIFY(*readStock(writeStock(*stock)) == *stock);
     }
+    void anItemIsReadByItselfAndSaysWhatCannotBe()
+    {
+        const auto stock = readStock(texts::ofCase("shelves.stock.json"));
+        for (const schedule::StockItem& item : stock->value.items) {
+            const std::string text = writeStockItem({item, stock->extras.ofEntry("items", item.stock.key)});
+            const auto again = readStockItem(text);
+            QVERIFY2(again.ok(), firstError(again).c_str());
+            QVERIFY(again->value == item);
+            QCOMPARE(writeStockItem(*again), text);
+            QVERIFY(text.find("\"key\"") < text.find("\"material\"") &&
+                    text.find("\"metal\"") < text.find("\"gauge\""));
+        }
+        Json rack = Json::parse(writeStockItem({stock->value.items.at(0), {}}));
+        const auto refused = [&](const char* member, const Json& value) {
+            Json wrong = rack;
+            wrong[member] = value;
+            const auto read = readStockItem(wrong.dump());
+            return read.ok() ? std::string("nothing") : read.errors().front().place;
+        };
+        QCOMPARE(refused("width_mm", 0), std::string("/width_mm"));
+        QCOMPARE(refused("length_mm", 2e7), std::string("/length_mm"));
+        QCOMPARE(refused("cost", 0), std::string("/cost"));
+        QCOMPARE(refused("count", -1), std::string("/count"));
+        QCOMPARE(refused("longest_crosscut_mm", 1000), std::string("/longest_crosscut_mm"));
+        QCOMPARE(refused("key", ""), std::string("/key"));
+        QCOMPARE(refused("count", 0), std::string("nothing"));
+        rack["kind"] = "remnant";
+        QCOMPARE(refused("count", 2), std::string("/count"));
+        QVERIFY(!readStockItem("[]").ok() && !readStockItem("{").ok());
+    }
+    void whatAnItemSaysBesideStaysWithItWhereverItStands()
+    {
+        auto stock = readStock(texts::ofCase("shelves.stock.json"));
+        QVERIFY(writeStock(*stock).find("north wall") != std::string::npos);
+        stock->value.items.erase(stock->value.items.begin());
+        const Json moved = Json::parse(writeStock(*stock));
+        QCOMPARE(moved["items"][1]["shelf"], Json("north wall"));
+        documents::Extras beside = stock->extras.ofEntry("items", "R12");
+        stock->extras.putEntry("items", "R12", {});
+        QVERIFY(writeStock(*stock).find("north wall") == std::string::npos);
+        stock->value.items.back().stock.key = "R13";
+        stock->extras.putEntry("items", "R13", beside);
+        QVERIFY(writeStock(*stock).find("north wall") != std::string::npos);
+    }
     void namesGivenTwiceAreRefused()
     {
         Json stock = caseJson("shelves.stock.json");

@@ -36,8 +36,8 @@ unheard = {"svg.cpp", "text.cpp", "marks.cpp", "blank.cpp", "check.cpp", "check_
 library = {"machines": ("name", "note", "metal"), "help": ("reason", "remedy"), "trim-library": ("name", "note", "label"), "rule-sets": ("name", "caution", "statement", "remedy"),
            "metal-library": ("name",)}
 # What the shop app's forms say of their fields, and what is wrong with what is typed into them.
-form_schemas = [core / "schemas" / (name + ".schema.json") for name in ("machine", "trim", "rules", "floor", "rates")]
-form_sources = [core / "documents" / (name + ".cpp") for name in ("form_text", "schema", "trim", "rules", "schedule", "rates")]
+form_schemas = [core / "schemas" / (name + ".schema.json") for name in ("machine", "trim", "rules", "floor", "rates", "stock-item")]
+form_sources = [core / "documents" / (name + ".cpp") for name in ("form_text", "schema", "trim", "rules", "schedule", "rates", "shop")]
 
 literal = r'"(?:[^"\\\n]|\\.)*"'
 text_of_literals = re.compile(r'"((?:[^"\\\n]|\\.)*)"')
