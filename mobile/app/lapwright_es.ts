@@ -8807,6 +8807,14 @@
         <source>of a coil: the longest part the line or the table takes</source>
         <translation>de un rollo: la parte más larga que admite la línea o la mesa</translation>
     </message>
+    <message>
+        <source>in the plan that waits for</source>
+        <translation>en el plan que espera para</translation>
+    </message>
+    <message>
+        <source>an item that no plan waits for: cut that plan first, or plan again without it</source>
+        <translation>un artículo que ningún plan espera: corte primero ese plan o planifique otra vez sin él</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::field::CheckList</name>

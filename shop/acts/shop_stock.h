@@ -2,12 +2,14 @@
 
 #include "documents/extras.h"
 #include "measure/result.h"
+#include "metal/metal.h"
 #include "schedule/stock.h"
 #include "schedule/stock_book.h"
 #include "storage/database.h"
 #include "storage/orders.h"
 
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -38,6 +40,34 @@ struct Count {
 };
 [[nodiscard]] Result<schedule::StockChange> correctStock(const storage::Database& database,
                                                          const Count& counted, const storage::Stamp& stamp);
+
+/// What the shop does not know of this material, with what it knows instead; a JSON pointer into the item as
+/// place.
+[[nodiscard]] std::vector<Error> unknownIn(const site::Material& material,
+                                           const std::map<std::string, metal::Metal>& metals);
+
+/// One item as a person describes it, and what it was when that person began; nothing: it is new.
+struct Described {
+    std::optional<schedule::StockItem> before;
+    documents::Document<schedule::StockItem> item;
+};
+
+/// The item of that key as it stands, with what else its document says; nothing if there is none. Error: a
+/// stock that does not hold.
+[[nodiscard]] Result<std::optional<documents::Document<schedule::StockItem>>>
+stockItem(const storage::Database& database, const std::string& key);
+
+/// Puts it on the racks or in place of what it was, kept and logged in one transaction; the first item begins
+/// the stock. Errors: those of unknownIn() and schedule::put(); anything but another amount while a plan
+/// waits that cuts from it.
+[[nodiscard]] Result<std::vector<schedule::StockChange>>
+putOnRacks(const storage::Database& database, const Described& described,
+           const std::map<std::string, metal::Metal>& metals, const storage::Stamp& stamp);
+
+/// Takes it off the racks, kept and logged in one transaction. Errors: no such item; a plan that waits and
+/// cuts from it.
+[[nodiscard]] Result<schedule::StockChange> takeOffRacks(const storage::Database& database,
+                                                         const std::string& key, const storage::Stamp& stamp);
 
 /// Call inside Database::write().
 void logStockChange(const storage::Database& database, const schedule::StockChange& change,

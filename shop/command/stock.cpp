@@ -1,11 +1,14 @@
 #include "acts/shop_stock.h"
 #include "acts/words.h"
 #include "command.h"
+#include "documents/shop.h"
+#include "input.h"
 #include "measure/reading.h"
 #include "measure/rounding.h"
 #include "results.h"
+#include "storage/catalogue.h"
 
-/// `stock`: what is on the racks, and what a person counted there.
+/// `stock`: what is on the racks, what a person counted there, put there and took off.
 namespace lapwright::command {
 
 namespace {
@@ -72,6 +75,61 @@ Result<acts::Count> countFrom(const QCommandLineParser& options)
     return counted;
 }
 
+void add(Results& results, const schedule::StockChange& change)
+{
+    const std::string kind(schedule::name(change.kind));
+    results.add(change.key + ": " + kind, {{"key", change.key},
+                                           {"kind", kind},
+                                           {"count", change.count},
+                                           {"length_mm", inMillimetres(change.length)}});
+}
+
+Exit put(const QCommandLineParser& options, const storage::Database& database)
+{
+    auto item = readFrom(text(options, "put"), documents::readStockItem);
+    const auto catalogue = item.ok() ? storage::loadCatalogue(libraryFolders(options))
+                                     : Result<pieces::Catalogue>(item.errors());
+    if (!catalogue.ok()) {
+        tell(catalogue.errors());
+        return Exit::BadInput;
+    }
+    const std::string key =
+        options.positionalArguments().isEmpty() ? item->value.stock.key : argument(options);
+    const auto standing = acts::stockItem(database, key);
+    if (!standing.ok()) {
+        tell(standing.errors());
+        return Exit::CouldNot;
+    }
+    acts::Described described{std::nullopt, *std::move(item)};
+    if (standing->has_value())
+        described.before = (*standing)->value;
+    const auto changes = acts::putOnRacks(database, described, catalogue->metals, stampOf(options));
+    if (!changes.ok()) {
+        tell(changes.errors());
+        return Exit::BadInput;
+    }
+    Results results(options);
+    for (const schedule::StockChange& change : *changes)
+        add(results, change);
+    if (changes->empty())
+        results.nothing(described.item.value.stock.key + ": as it was");
+    results.finish();
+    return Exit::Done;
+}
+
+Exit remove(const QCommandLineParser& options, const storage::Database& database)
+{
+    const auto gone = acts::takeOffRacks(database, argument(options), stampOf(options));
+    if (!gone.ok()) {
+        tell(gone.errors());
+        return Exit::BadInput;
+    }
+    Results results(options);
+    add(results, *gone);
+    results.finish();
+    return Exit::Done;
+}
+
 Exit correct(const QCommandLineParser& options, const storage::Database& database)
 {
     const auto counted = countFrom(options);
@@ -103,11 +161,15 @@ Subcommand stockCommand()
     return {
         "stock",
         "[KEY]",
-        "list the stock with what waiting plans reserve, or correct one item",
+        "list the stock with what waiting plans reserve, or change one item",
         "Without KEY every sheet, coil and remnant with what is left and what plans that wait to be cut will take. "
-        "With KEY what a person counted there: --count of sheets or of a remnant, --length of a coil. Each "
-        "correction is logged.",
+        "With KEY what a person counted there: --count of sheets or of a remnant, --length of a coil. --put puts an "
+        "item on the racks, in place of KEY or of the one of its own key if there is such; --remove takes KEY off. "
+        "An item that a waiting plan cuts from keeps all but its amount. Each change is logged.",
         {databaseOption(),
+         {"put", "An item as an entry of a stock document describes it.", "ITEM"},
+         {"remove", "It stands on the racks no more."},
+         libraryOption(),
          {"count", "How many there are.", "NUMBER"},
          {"length", "How much is left on the coil.", "LENGTH"},
          {"note", "Why it is corrected.", "TEXT"},
@@ -117,8 +179,11 @@ Subcommand stockCommand()
         1,
         [](const QCommandLineParser& options) {
             return inShop(options, [&](const storage::Database& database) {
-                return options.positionalArguments().isEmpty() ? list(options, database)
-                                                               : correct(options, database);
+                if (options.isSet("put"))
+                    return put(options, database);
+                if (options.positionalArguments().isEmpty())
+                    return list(options, database);
+                return options.isSet("remove") ? remove(options, database) : correct(options, database);
             });
         }};
 }

@@ -2,9 +2,11 @@
 the keys; orders are held, released, cancelled; the stock is counted and reserved; what the history says comes out as CSV
 and JSON; a drop folder is read when its files are whole; a second tablet's order for one house is pointed out. All data
 is invented."""
+import contextlib
 import csv
 import io
 import json
+import sqlite3
 import subprocess
 import time
 import unittest
@@ -63,6 +65,37 @@ class Shop(Program):
         self.assertNotIn("pieces", self.shop("status").stdout)
         scrap = [row for row in json.loads(self.shop("report", "remakes", "--json").stdout) if row["cause"] == "scrap"]
         self.assertEqual((scrap[0]["pieces"], scrap[0]["note"]), (16, "cancelled"))
+
+    def test_an_item_of_stock_is_put_on_the_racks_changed_and_taken_off(self):
+        self.planned()
+        def rows():
+            return {row["key"]: row for row in json.loads(self.shop("stock", "--json").stdout)}
+        def item(**members):
+            (self.folder / "item.json").write_text(json.dumps(
+                {"key": "coil 17", "kind": "coil", "width_mm": 508, "length_mm": 152400, "shelf": "north wall",
+                 "material": {"metal": "galvanised-steel", "gauge": "26 ga", "colour": "Bone"}, **members}))
+            return "item.json"
+        before = rows()
+        self.assertIn("coil 17: given", self.shop("stock", "--put", item()).stdout)
+        self.assertIn("coil 17: as it was", self.shop("stock", "--put", item()).stdout)
+        self.assertIn("coil 17: corrected", self.shop("stock", "--put", item(length_mm=100000)).stdout)
+        self.assertEqual(rows()["coil 17"]["length_mm"], 100000)
+        renamed = self.shop("stock", "coil 17", "--put", item(key="coil 18")).stdout
+        self.assertIn("coil 17: gone", renamed)
+        self.assertIn("coil 18: given", renamed)
+        with contextlib.closing(sqlite3.connect(self.folder / "shop.db")) as connection:
+            stock, = connection.execute("SELECT value FROM settings WHERE key = 'stock'").fetchone()
+        self.assertEqual(json.loads(stock)["items"][-1]["shelf"], "north wall")
+        for wrong, says in [({"material": {"metal": "tin", "gauge": "26 ga", "colour": ""}}, "found tin, expected"),
+                            ({"material": {"metal": "copper", "gauge": "26 ga", "colour": ""}}, "16 oz"),
+                            ({"width_mm": 0}, "/width_mm"), ({"kind": "pile"}, "/kind"), ({"count": 2}, "/count")]:
+            self.assertIn(says, self.shop("stock", "--put", item(**wrong), status=2).stderr)
+        reserved = next(key for key, row in before.items() if row["reserved_count"] or row["reserved_mm"])
+        self.assertIn("in the plan that waits for", self.shop("stock", reserved, "--remove", status=2).stderr)
+        self.assertIn("coil 18: gone", self.shop("stock", "coil 18", "--remove").stdout)
+        self.assertEqual(rows(), before)
+        self.shop("stock", "coil 18", "--remove", status=2)
+        self.assertIn("all agree", self.shop("check").stdout)
 
     def test_stock_is_reserved_then_consumed_and_can_be_counted(self):
         stock = json.loads((CASES / "shop.stock.json").read_text())
