@@ -9,7 +9,7 @@ import Lapwright.ShopModel
 RowLayout {
     id: editor
 
-    required property LibraryDraft draft
+    required property Draft draft
     /// The text is for who knows it; everybody else fills fields in.
     property bool asText: false
 
@@ -35,7 +35,10 @@ RowLayout {
                 name: qsTr("How to change it")
                 choices: [qsTr("Fields"), qsTr("Text")]
                 currentIndex: editor.asText ? 1 : 0
-                onChosen: index => editor.asText = index === 1
+                onChosen: index => {
+                    editor.draft.settle();
+                    editor.asText = index === 1;
+                }
             }
         }
 

@@ -7,7 +7,7 @@ ScreenFrame {
     id: screen
 
     readonly property ReferenceShelf desk: shop.reference
-    readonly property LibraryDraft draft: desk.draft
+    readonly property Draft draft: desk.draft
     readonly property RowsModel list: [desk.machines, desk.trims, desk.ruleSets, desk.floor, desk.rates][desk.kind]
 
     title: qsTr("Reference")
@@ -37,7 +37,7 @@ ScreenFrame {
             onAct: picker.open()
         },
         DutyButton {
-            visible: !screen.draft.open && (screen.desk.current !== "" || screen.desk.kind === LibraryDraft.Rates)
+            visible: !screen.draft.open && (screen.desk.current !== "" || screen.desk.kind === ReferenceShelf.Rates)
             whyNot: screen.shop.whyNotPlan
             text: screen.desk.current === "" ? qsTr("Give the rates") : qsTr("Change")
             sign: "edit"
@@ -92,8 +92,8 @@ ScreenFrame {
         current: screen.desk.current
         focus: true
         emptySign: "rules"
-        emptyTitle: screen.desk.kind === LibraryDraft.Rates ? qsTr("No rates yet") : qsTr("Nothing here")
-        emptyText: screen.desk.kind === LibraryDraft.Rates ? qsTr("Confirmations say no cost until the shop says what it asks.") : ""
+        emptyTitle: screen.desk.kind === ReferenceShelf.Rates ? qsTr("No rates yet") : qsTr("Nothing here")
+        emptyText: screen.desk.kind === ReferenceShelf.Rates ? qsTr("Confirmations say no cost until the shop says what it asks.") : ""
         onChosen: id => screen.desk.current = id
         Layout.preferredWidth: 360
         Layout.maximumWidth: 420
@@ -114,7 +114,7 @@ ScreenFrame {
         }
 
         FindingsList {
-            visible: screen.desk.kind === LibraryDraft.Rules
+            visible: screen.desk.kind === ReferenceShelf.Rules
             name: qsTr("Clauses")
             model: screen.desk.rules
             Layout.fillWidth: true
@@ -122,7 +122,7 @@ ScreenFrame {
         }
 
         Words {
-            visible: screen.desk.kind === LibraryDraft.Trim
+            visible: screen.desk.kind === ReferenceShelf.Trim
             text: qsTr("An example: 6 in 12, square corners, measures without a usual value a quarter up their range.")
             level: Words.Small
             muted: true
@@ -136,7 +136,7 @@ ScreenFrame {
         }
 
         Item {
-            visible: screen.desk.kind === LibraryDraft.Floor || screen.desk.kind === LibraryDraft.Rates
+            visible: screen.desk.kind === ReferenceShelf.Floor || screen.desk.kind === ReferenceShelf.Rates
             Layout.fillHeight: true
         }
     }

@@ -1789,6 +1789,13 @@
     </message>
 </context>
 <context>
+    <name>lapwright::model::Draft</name>
+    <message>
+        <source>%1 is kept as it stands now</source>
+        <translation>%1 queda guardado como está ahora</translation>
+    </message>
+</context>
+<context>
     <name>lapwright::model::DraftForm</name>
     <message>
         <source>expected %1</source>
@@ -1876,13 +1883,6 @@
     <message>
         <source>The whole lot is to be folded again</source>
         <translation>Todo el lote se va a doblar otra vez</translation>
-    </message>
-</context>
-<context>
-    <name>lapwright::model::LibraryDraft</name>
-    <message>
-        <source>%1 is kept as it stands now</source>
-        <translation>%1 queda guardado como está ahora</translation>
     </message>
 </context>
 <context>

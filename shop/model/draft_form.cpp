@@ -35,7 +35,7 @@ std::optional<std::string> missingMember(const Error& error)
 /// What was found is the person's own.
 QString inWords(const Error& error)
 {
-    if (missingMember(error))
+    if (missingMember(error) || error.found == "\"\"")
         return DraftForm::tr("has to be given");
     const QString expected = said(error.expected);
     return error.found.empty() ? DraftForm::tr("expected %1").arg(expected)
@@ -107,7 +107,7 @@ QVariant DraftForm::data(const QModelIndex& index, int role) const
     case ChoicesRole:
         return listOf(field.choices, [](const std::string& choice) { return shown(choice); });
     case ChoiceWordsRole:
-        return listOf(field.choices, formChoice);
+        return choiceWords(field);
     case TroubleRole:
         return troubleOf(field);
     case DepthRole:
@@ -155,11 +155,38 @@ QString DraftForm::troubleOf(const FormField& field) const
     return typed != unread_.end() ? typed->why : wrong_.value(pointer);
 }
 
-void DraftForm::show(const std::string& schemaFile, const QString& document, const Style& style)
+QStringList DraftForm::choiceWords(const FormField& field) const
+{
+    const auto found = offers_.find(field.pointer);
+    if (found == offers_.end())
+        return listOf(field.choices, formChoice);
+    return listOf(field.choices, [&](const std::string& choice) {
+        const auto offered = std::find_if(found->second.begin(), found->second.end(),
+                                          [&](const Offered& one) { return one.value == choice; });
+        return offered == found->second.end() ? shown(choice) : offered->word;
+    });
+}
+
+void DraftForm::offer(std::vector<FormField>& fields) const
+{
+    for (FormField& field : fields) {
+        const auto found = offers_.find(field.pointer);
+        if (found == offers_.end())
+            continue;
+        field.kind = FormField::Kind::Choice;
+        for (const Offered& offered : found->second)
+            field.choices.push_back(offered.value);
+        if (std::find(field.choices.begin(), field.choices.end(), field.text) == field.choices.end())
+            field.choices.insert(field.choices.begin(), field.text);
+    }
+}
+
+void DraftForm::show(const std::string& schemaFile, const QString& document, const Style& style,
+                     const Offers& offers)
 {
     const std::string text = document.toStdString();
     const bool otherUnits = style.unit != style_.unit;
-    if (text == document_ && schemaFile == schemaFile_ && !otherUnits)
+    if (text == document_ && schemaFile == schemaFile_ && offers == offers_ && !otherUnits)
         return setStale(false);
     auto fields = documents::formOf(schemaFile, text);
     setStale(!fields.ok());
@@ -168,6 +195,8 @@ void DraftForm::show(const std::string& schemaFile, const QString& document, con
     document_ = text;
     schemaFile_ = schemaFile;
     style_ = style;
+    offers_ = offers;
+    offer(*fields);
     put(*std::move(fields));
     if (otherUnits)
         showAgain(0, count() - 1);
@@ -275,7 +304,7 @@ void DraftForm::fill(int row, const QString& entered)
         emit unreadChanged();
     }
     if (document.ok())
-        emit written(shown(*document));
+        emit written(QString::fromStdString(*document));
 }
 
 void DraftForm::add(int row)
@@ -284,7 +313,7 @@ void DraftForm::add(int row)
         return;
     const auto document = documents::withMore(schemaFile_, document_, fields_[static_cast<std::size_t>(row)]);
     if (document.ok())
-        emit written(shown(*document));
+        emit written(QString::fromStdString(*document));
 }
 
 void DraftForm::takeOut(int row)
@@ -296,7 +325,7 @@ void DraftForm::takeOut(int row)
     if (!document.ok())
         return;
     forget([&](const QString& pointer) { return movesWith(pointer, heading); });
-    emit written(shown(*document));
+    emit written(QString::fromStdString(*document));
 }
 
 } // namespace lapwright::model

@@ -7,22 +7,35 @@
 #include <QAbstractListModel>
 #include <QHash>
 #include <QString>
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
+#include <map>
 #include <string>
 #include <vector>
 
 namespace lapwright::model {
 
-/// A document of the reference data as fields to fill in, as its schema describes it. Each change is written
+/// A value that a person may choose, and what it is called.
+struct Offered {
+    std::string value;
+    QString word;
+
+    friend bool operator==(const Offered&, const Offered&) = default;
+};
+
+/// What is offered in fields that the schema leaves open, by JSON pointer.
+using Offers = std::map<std::string, std::vector<Offered>>;
+
+/// A document as fields to fill in, as its schema describes it. Each change is written
 /// into the document at once; what cannot be read stays in its field as it was typed and says why.
 class DraftForm : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by its draft")
     Q_PROPERTY(int count READ count NOTIFY countChanged FINAL)
-    /// The document's text is none now: the fields are those it had, and nothing is filled in until it is one
-    /// again.
+    /// The fields are those of an earlier text, because it has changed since or is no document now: nothing
+    /// is filled in until they are shown again.
     Q_PROPERTY(bool stale READ stale NOTIFY staleChanged FINAL)
 
 public:
@@ -54,7 +67,10 @@ public:
     [[nodiscard]] bool stale() const { return stale_; }
 
     /// Another document, and how its reader writes lengths. A text that is no document makes the form stale.
-    void show(const std::string& schemaFile, const QString& document, const Style& style);
+    void show(const std::string& schemaFile, const QString& document, const Style& style,
+              const Offers& offers = {});
+    /// There is another text, which is not shown yet.
+    void wait() { setStale(true); }
     /// Nobody asks any more for what could not be read.
     void dropUnread();
     /// What is wrong with the document, said at the fields it concerns.
@@ -85,6 +101,9 @@ private:
 
     /// Whether that field can be filled in now.
     [[nodiscard]] bool takes(int row) const { return !stale_ && row >= 0 && row < count(); }
+    [[nodiscard]] QStringList choiceWords(const documents::FormField& field) const;
+    /// Makes choices of the fields that something is offered for, with what stands there first.
+    void offer(std::vector<documents::FormField>& fields) const;
     [[nodiscard]] QString valueOf(const documents::FormField& field) const;
     [[nodiscard]] QString troubleOf(const documents::FormField& field) const;
     [[nodiscard]] Result<std::string> filled(const documents::FormField& field, const QString& entered) const;
@@ -98,6 +117,7 @@ private:
     std::string schemaFile_;
     std::string document_;
     Style style_;
+    Offers offers_;
     std::vector<documents::FormField> fields_;
     bool stale_ = false;
     QHash<QString, Unread> unread_; ///< by pointer

@@ -10,6 +10,7 @@
 #include "documents/schedule.h"
 #include "drawing/machine_picture.h"
 #include "example_trim.h"
+#include "reference_drafts.h"
 #include "shop.h"
 #include "storage/document_file.h"
 #include "text.h"
@@ -19,9 +20,7 @@
 
 namespace lapwright::model {
 
-using Kind = LibraryDraft::Kind;
-
-ReferenceShelf::ReferenceShelf(Shop& shop) : Desk(shop), draft_(new LibraryDraft(shop)) {}
+ReferenceShelf::ReferenceShelf(Shop& shop) : Desk(shop), draft_(new Draft(shop)) {}
 
 void ReferenceShelf::reload()
 {
@@ -233,10 +232,15 @@ void ReferenceShelf::edit()
             return shop().tellTrouble(text.errors());
         const int at = list().indexOf(current());
         if (kind_ == Kind::Floor || kind_ == Kind::Rates)
-            draft_->begin(kind_, kind_ == Kind::Floor ? tr("The floor") : tr("The rates"), shown(*text));
+            begin(kind_ == Kind::Floor ? tr("The floor") : tr("The rates"), *text);
         else if (at >= 0)
-            draft_->begin(kind_, list().rows().at(at).title, shown(*text));
+            begin(list().rows().at(at).title, *text);
     });
+}
+
+void ReferenceShelf::begin(const QString& title, const std::string& text)
+{
+    draft_->begin(referenceDraft(kind_, title, shop()), QString::fromStdString(text));
 }
 
 void ReferenceShelf::importFile(const QUrl& file)
@@ -246,7 +250,7 @@ void ReferenceShelf::importFile(const QUrl& file)
     const auto text = storage::readDocument(file.toLocalFile().toStdString());
     if (!text.ok())
         return shop().tellTrouble(text.errors());
-    draft_->begin(kind_, file.fileName(), shown(*text));
+    begin(file.fileName(), *text);
 }
 
 void ReferenceShelf::exportFile(const QUrl& file)

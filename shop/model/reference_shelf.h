@@ -1,8 +1,8 @@
 #pragma once
 
 #include "desk.h"
+#include "draft.h"
 #include "fold/machine.h"
-#include "library_draft.h"
 #include "measure/result.h"
 #include "picture.h"
 #include "rows_model.h"
@@ -23,7 +23,7 @@ class ReferenceShelf : public Desk {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the shop")
-    /// What is looked up: a LibraryDraft::Kind.
+    /// What is looked up: a Kind.
     Q_PROPERTY(int kind READ kind WRITE setKind NOTIFY currentChanged FINAL)
     Q_PROPERTY(lapwright::model::RowsModel* machines READ machines CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::RowsModel* trims READ trims CONSTANT FINAL)
@@ -39,9 +39,12 @@ class ReferenceShelf : public Desk {
     Q_PROPERTY(QString current READ current WRITE setCurrent NOTIFY currentChanged FINAL)
     Q_PROPERTY(lapwright::look::Picture picture READ picture NOTIFY currentChanged FINAL)
     Q_PROPERTY(QString note READ note NOTIFY currentChanged FINAL)
-    Q_PROPERTY(lapwright::model::LibraryDraft* draft READ draft CONSTANT FINAL)
+    Q_PROPERTY(lapwright::model::Draft* draft READ draft CONSTANT FINAL)
 
 public:
+    enum class Kind { Machine, Trim, Rules, Floor, Rates };
+    Q_ENUM(Kind)
+
     explicit ReferenceShelf(Shop& shop);
 
     [[nodiscard]] int kind() const { return static_cast<int>(kind_); }
@@ -56,7 +59,7 @@ public:
     void setCurrent(const QString& id);
     [[nodiscard]] look::Picture picture() const { return picture_; }
     [[nodiscard]] QString note() const { return note_; }
-    [[nodiscard]] LibraryDraft* draft() const { return draft_; }
+    [[nodiscard]] Draft* draft() const { return draft_; }
 
     /// Opens the current document to be changed.
     Q_INVOKABLE void edit();
@@ -80,12 +83,13 @@ private:
     /// Shows the current one of the kind that is looked up.
     void show();
     void showRules();
+    void begin(const QString& title, const std::string& text);
     [[nodiscard]] Result<std::string> document() const;
     [[nodiscard]] Result<std::string> floorDocument() const;
     /// With the metals of the stock to fill in where none were given yet.
     [[nodiscard]] Result<std::string> ratesDocument() const;
 
-    LibraryDraft::Kind kind_ = LibraryDraft::Kind::Machine;
+    Kind kind_ = Kind::Machine;
     RowsModel machines_;
     RowsModel trims_;
     RowsModel ruleSets_;
@@ -96,7 +100,7 @@ private:
     std::array<QString, 5> current_; ///< by kind
     look::Picture picture_;
     QString note_;
-    LibraryDraft* draft_;
+    Draft* draft_;
 };
 
 } // namespace lapwright::model

@@ -36,7 +36,7 @@ struct Desk {
     {
         QFile file(folder.filePath("rates.json"));
         QVERIFY(file.open(QFile::WriteOnly) && file.write(document.toUtf8()) > 0 && file.flush());
-        shop->reference()->setKind(static_cast<int>(model::LibraryDraft::Kind::Rates));
+        shop->reference()->setKind(static_cast<int>(model::ReferenceShelf::Kind::Rates));
         shop->reference()->importFile(QUrl::fromLocalFile(file.fileName()));
         QVERIFY2(shop->reference()->draft()->keep(), qPrintable(shop->message()));
     }
@@ -90,7 +90,7 @@ private slots:
         const Desk desk("hollin");
         model::ReferenceShelf* shelf = desk.shop->reference();
         shelf->setActive(true);
-        shelf->setKind(static_cast<int>(model::LibraryDraft::Kind::Rates));
+        shelf->setKind(static_cast<int>(model::ReferenceShelf::Kind::Rates));
         QCOMPARE(shelf->rates()->count(), 0);
         shelf->edit();
         QVERIFY(shelf->draft()->open());
@@ -226,7 +226,7 @@ private slots:
         QVERIFY2(rate.also.startsWith("Desperdicio: ") && !rate.also.contains("Labour"),
                  qPrintable(rate.also));
         QVERIFY2(rate.also.endsWith("Per piece, folded."), qPrintable(rate.also));
-        shelf->setKind(static_cast<int>(model::LibraryDraft::Kind::Machine));
+        shelf->setKind(static_cast<int>(model::ReferenceShelf::Kind::Machine));
         shelf->setCurrent("long-folder-up");
         QVERIFY2(shelf->note().startsWith("Inventada. "), qPrintable(shelf->note()));
     }

@@ -17,9 +17,9 @@ namespace {
 /// So that a test may move work without asking what time it is now.
 void workAroundTheClock(model::Shop& shop)
 {
-    model::LibraryDraft* draft = shop.reference()->draft();
+    model::Draft* draft = shop.reference()->draft();
     shop.reference()->setActive(true);
-    shop.reference()->setKind(static_cast<int>(model::LibraryDraft::Kind::Floor));
+    shop.reference()->setKind(static_cast<int>(model::ReferenceShelf::Kind::Floor));
     shop.reference()->edit();
     QJsonObject floor = QJsonDocument::fromJson(draft->text().toUtf8()).object(), week;
     for (const char* day : {"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
@@ -239,7 +239,7 @@ private slots:
         desk->setCurrent("long-folder-up");
         const model::Row before = desk->machines()->rows().at(desk->machines()->indexOf("long-folder-up"));
         desk->edit();
-        model::LibraryDraft* draft = desk->draft();
+        model::Draft* draft = desk->draft();
         QVERIFY(draft->open() && draft->trouble().isEmpty() && !draft->picture().empty());
         const QString whole = draft->text();
         draft->setText(whole.left(whole.size() / 2));
@@ -265,7 +265,7 @@ private slots:
         const auto shop = openWithStock(folder);
         model::ReferenceShelf* desk = shop->reference();
         desk->setActive(true);
-        desk->setKind(static_cast<int>(model::LibraryDraft::Kind::Floor));
+        desk->setKind(static_cast<int>(model::ReferenceShelf::Kind::Floor));
         QVERIFY(desk->floor()->count() > 1);
         const QString hours = desk->floor()->rows().first().detail;
         QVERIFY2(hours.startsWith("monday to friday 07:00-12:00"), qPrintable(hours));

@@ -4,27 +4,40 @@
 #include "drawing/display_list.h"
 #include "measure/result.h"
 #include "picture.h"
-#include "storage/library.h"
 
 #include <QObject>
 #include <QString>
 #include <QTimer>
 #include <QtQml/qqmlregistration.h>
 
-#include <optional>
+#include <functional>
+#include <string>
+#include <vector>
 
 namespace lapwright::model {
 
 class Shop;
 
-/// A document of the shop's reference data while a person changes it: checked and drawn with every change,
-/// and kept only when it holds.
-class LibraryDraft : public QObject {
+/// What a draft is about.
+struct DraftSubject {
+    QString title;
+    std::string schemaFile; ///< of its fields: "machine.schema.json"
+    /// What its text draws, nothing where it has no picture. Errors: why it does not hold.
+    std::function<Result<drawing::DisplayList>(const std::string& text)> draw;
+    /// Keeps it for every station. Errors: why that cannot be.
+    std::function<std::vector<Error>(const std::string& text)> save;
+    /// What its fields offer beside what the schema says; may be missing.
+    std::function<Offers(const std::string& text)> offers;
+};
+
+/// A document while a person changes it: checked and drawn with every change, and kept only when it holds.
+class Draft : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by its desk")
     Q_PROPERTY(bool open READ open NOTIFY opened FINAL)
     Q_PROPERTY(QString title READ title NOTIFY opened FINAL)
+    /// What is typed here reaches the fields after a pause.
     Q_PROPERTY(QString text READ text WRITE setText NOTIFY textChanged FINAL)
     /// The same as fields to fill in.
     Q_PROPERTY(lapwright::model::DraftForm* form READ form CONSTANT FINAL)
@@ -34,13 +47,10 @@ class LibraryDraft : public QObject {
     Q_PROPERTY(lapwright::look::Picture picture READ picture NOTIFY judged FINAL)
 
 public:
-    enum class Kind { Machine, Trim, Rules, Floor, Rates };
-    Q_ENUM(Kind)
-
-    explicit LibraryDraft(Shop& shop);
+    explicit Draft(Shop& shop);
 
     [[nodiscard]] bool open() const { return open_; }
-    [[nodiscard]] QString title() const { return title_; }
+    [[nodiscard]] QString title() const { return subject_.title; }
     [[nodiscard]] QString text() const { return text_; }
     void setText(const QString& text);
     [[nodiscard]] DraftForm* form() { return &form_; }
@@ -48,7 +58,9 @@ public:
     [[nodiscard]] look::Picture picture() const { return picture_; }
 
     /// What a person changes from now on.
-    void begin(Kind kind, const QString& title, const QString& text);
+    void begin(DraftSubject subject, const QString& text);
+    /// Shows and judges what was typed without waiting for a pause.
+    Q_INVOKABLE void settle();
     /// Keeps it for every station that reads this library or database. False where it does not hold or could
     /// not be written: that is told, and it stays open.
     Q_INVOKABLE bool keep();
@@ -62,28 +74,19 @@ signals:
     void kept();
 
 private:
-    void judge();
+    /// From its fields, which say the same already.
+    void take(const QString& text);
     void showForm();
-    [[nodiscard]] Result<drawing::DisplayList> drawn() const;
-    [[nodiscard]] Result<bool> save() const;
-    /// Keeps a document of the database, if it was read.
-    template <class Document, class Write, class Save>
-    [[nodiscard]] Result<bool> saveRead(const Result<Document>& read, const Write& write,
-                                        const Save& save) const;
+    void judge();
 
     Shop& shop_;
     bool open_ = false;
-    Kind kind_ = Kind::Machine;
-    QString title_;
+    DraftSubject subject_;
     QString text_;
     QString trouble_; ///< with the text
     look::Picture picture_;
     DraftForm form_;
     QTimer pause_; ///< between the last key and the judgement
 };
-
-/// Where the shop's library keeps documents of that kind; nothing for the floor and the rates, which the
-/// database keeps.
-[[nodiscard]] std::optional<storage::LibraryKind> libraryKind(LibraryDraft::Kind kind);
 
 } // namespace lapwright::model
