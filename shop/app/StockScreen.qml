@@ -7,23 +7,47 @@ ScreenFrame {
     id: screen
 
     readonly property StockDesk desk: shop.stock
+    readonly property Draft draft: desk.draft
 
     title: qsTr("Stock")
-    detail: qsTr("%1 on the racks").arg(shop.counted(desk.items.total, "item"))
-    searched: desk.items
+    detail: draft.open ? qsTr("One item of the stock") : qsTr("%1 on the racks").arg(shop.counted(desk.items.total, "item"))
+    searched: draft.open ? null : desk.items
     searchHint: qsTr("Label, metal or colour")
 
     actions: [
         ActionButton {
+            visible: !screen.draft.open
             text: qsTr("Write to a file")
             sign: "send"
             onClicked: saver.open()
         },
         DutyButton {
+            visible: !screen.draft.open
             whyNot: screen.shop.whyNotPlan
             text: qsTr("Read from a file")
             sign: "open"
             onAct: picker.open()
+        },
+        DutyButton {
+            visible: !screen.draft.open
+            whyNot: screen.shop.whyNotPlan
+            text: qsTr("New item")
+            sign: "add"
+            onAct: screen.desk.addItem()
+        },
+        ActionButton {
+            visible: screen.draft.open
+            text: qsTr("Leave as it was")
+            sign: "undo"
+            onClicked: screen.draft.leave()
+        },
+        ActionButton {
+            visible: screen.draft.open
+            enabled: screen.draft.trouble === ""
+            text: qsTr("Keep it")
+            sign: "done"
+            kind: ActionButton.Primary
+            onClicked: screen.draft.keep()
         }
     ]
 
@@ -49,21 +73,33 @@ ScreenFrame {
         onPicked: folder => screen.shop.papers.printRemnant(screen.desk.current, folder)
     }
 
+    Loader {
+        visible: screen.draft.open
+        active: screen.draft.open
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+
+        sourceComponent: DraftEditor {
+            draft: screen.draft
+        }
+    }
+
     RowsList {
+        visible: !screen.draft.open
         name: qsTr("Stock")
         model: screen.desk.items
         current: screen.desk.current
         focus: true
         emptySign: "stock"
         emptyTitle: qsTr("No stock yet")
-        emptyText: qsTr("Read a stock document from a file.")
+        emptyText: qsTr("Put the first item on the racks, or read a stock document from a file.")
         onChosen: id => screen.desk.current = id
         Layout.fillWidth: true
         Layout.fillHeight: true
     }
 
     SidePanel {
-        open: screen.desk.current !== "" && (screen.desk.count >= 0 || screen.desk.isRemnant)
+        open: !screen.draft.open && screen.desk.current !== ""
         title: screen.desk.title
         extent: 320
         Layout.fillHeight: true
@@ -86,10 +122,65 @@ ScreenFrame {
             onChangedByPerson: value => screen.desk.setCount(value)
         }
 
+        LabelledField {
+            id: left
+
+            property string coil: ""
+            readonly property bool changed: text !== screen.desk.lengthLeft
+
+            // What is typed stays until it is counted or another item is looked at.
+            function showLength() {
+                if (changed && coil === screen.desk.current && inputItem.activeFocus)
+                    return;
+                coil = screen.desk.current;
+                text = screen.desk.lengthLeft;
+                error = "";
+            }
+
+            function count() {
+                error = screen.desk.setLengthLeft(text);
+                if (error === "")
+                    text = screen.desk.lengthLeft;
+            }
+
+            visible: screen.desk.lengthLeft !== ""
+            enabled: screen.shop.mayPlan
+            label: qsTr("Length left on the coil")
+            keepsLine: false
+            Layout.fillWidth: true
+            onEdited: error = ""
+            onAccepted: count()
+            Component.onCompleted: showLength()
+
+            Connections {
+                target: screen.desk
+
+                function onCurrentChanged() {
+                    left.showLength();
+                }
+            }
+        }
+
+        ActionButton {
+            visible: left.visible && left.changed
+            text: qsTr("So much is left")
+            sign: "done"
+            Layout.fillWidth: true
+            onClicked: left.count()
+        }
+
         Words {
             visible: text !== ""
             text: screen.desk.reserved === "" ? "" : qsTr("%1 by plans that wait to be cut").arg(screen.desk.reserved)
             Layout.fillWidth: true
+        }
+
+        DutyButton {
+            whyNot: screen.shop.whyNotPlan
+            text: qsTr("Change")
+            sign: "edit"
+            Layout.fillWidth: true
+            onAct: screen.desk.changeItem()
         }
 
         ActionButton {
@@ -108,6 +199,16 @@ ScreenFrame {
             kind: ActionButton.Danger
             Layout.fillWidth: true
             onAct: screen.desk.removeRemnant()
+        }
+
+        DutyButton {
+            visible: !screen.desk.isRemnant
+            whyNot: screen.shop.whyNotPlan || screen.desk.whyNotTakeOff
+            text: qsTr("Take off the racks")
+            sign: "scrap"
+            kind: ActionButton.Danger
+            Layout.fillWidth: true
+            onAct: screen.desk.takeOff()
         }
 
         Item {

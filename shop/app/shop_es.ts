@@ -1017,6 +1017,38 @@
         <source>Warns</source>
         <translation>Avisa</translation>
     </message>
+    <message>
+        <source>Cost</source>
+        <translation>Costo</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántos</translation>
+    </message>
+    <message>
+        <source>Name or label</source>
+        <translation>Nombre o etiqueta</translation>
+    </message>
+    <message>
+        <source>Longest crosscut</source>
+        <translation>Corte transversal más largo</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Coil</source>
+        <translation>Rollo</translation>
+    </message>
+    <message>
+        <source>Remnant</source>
+        <translation>Retazo</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Hojas</translation>
+    </message>
 </context>
 <context>
     <name>GanttView</name>
@@ -1583,10 +1615,6 @@
         <translation>Aún no hay existencias</translation>
     </message>
     <message>
-        <source>Read a stock document from a file.</source>
-        <translation>Lea de un archivo un documento de existencias.</translation>
-    </message>
-    <message>
         <source>Sheets counted on the rack</source>
         <translation>Hojas contadas en el estante</translation>
     </message>
@@ -1609,6 +1637,42 @@
     <message>
         <source>Print its label</source>
         <translation>Imprimir su etiqueta</translation>
+    </message>
+    <message>
+        <source>One item of the stock</source>
+        <translation>Un artículo de las existencias</translation>
+    </message>
+    <message>
+        <source>New item</source>
+        <translation>Artículo nuevo</translation>
+    </message>
+    <message>
+        <source>Leave as it was</source>
+        <translation>Dejarlo como estaba</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Guardarlo</translation>
+    </message>
+    <message>
+        <source>Put the first item on the racks, or read a stock document from a file.</source>
+        <translation>Ponga el primer artículo en los estantes, o lea un documento de existencias de un archivo.</translation>
+    </message>
+    <message>
+        <source>Length left on the coil</source>
+        <translation>Largo que queda en el rollo</translation>
+    </message>
+    <message>
+        <source>So much is left</source>
+        <translation>Queda esto</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambiar</translation>
+    </message>
+    <message>
+        <source>Take off the racks</source>
+        <translation>Quitar de los estantes</translation>
     </message>
 </context>
 <context>
@@ -2161,6 +2225,22 @@
     <message>
         <source>Stock written to %1</source>
         <translation>Existencias escritas en %1</translation>
+    </message>
+    <message>
+        <source>A plan that waits cuts from it: cut that first, or plan again without it.</source>
+        <translation>Un plan que espera corta de ahí: corte eso primero o planifique otra vez sin él.</translation>
+    </message>
+    <message>
+        <source>%1: %2 left on the coil</source>
+        <translation>%1: quedan %2 en el rollo</translation>
+    </message>
+    <message>
+        <source>New item</source>
+        <translation>Artículo nuevo</translation>
+    </message>
+    <message>
+        <source>%1 is off the racks</source>
+        <translation>%1 ya no está en los estantes</translation>
     </message>
 </context>
 </TS>

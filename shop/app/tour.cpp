@@ -99,6 +99,8 @@ QStringList Tour::visit(QQuickWindow& window, model::Shop& shop, const QString& 
             wrong += visitOrder(window, sight);
         if (name == QLatin1String("reference"))
             wrong += visitDrafts(window, *shop.reference(), sight);
+        if (name == QLatin1String("stock"))
+            wrong += visitStock(window, *shop.stock(), sight);
     }
     return wrong;
 }
@@ -128,12 +130,31 @@ QStringList Tour::visitDrafts(QQuickWindow& window, model::ReferenceShelf& shelf
         shelf.setKind(kind);
         wrong += see(window, QStringLiteral("reference-%1-%2").arg(kinds[kind], sight));
         shelf.edit();
-        if (!shelf.draft()->open())
-            wrong << kinds[kind] + QStringLiteral(" does not open to be changed");
-        wrong += see(window, QStringLiteral("reference-%1-fields-%2").arg(kinds[kind], sight));
-        shelf.draft()->leave();
+        wrong += seeDraft(window, *shelf.draft(),
+                          QStringLiteral("reference-%1-fields-%2").arg(kinds[kind], sight));
     }
     shelf.setKind(0);
+    return wrong;
+}
+
+QStringList Tour::visitStock(QQuickWindow& window, model::StockDesk& desk, const QString& sight) const
+{
+    QStringList wrong;
+    if (desk.items()->count() > 0) {
+        desk.changeItem();
+        wrong = seeDraft(window, *desk.draft(), QStringLiteral("stock-change-") + sight);
+    }
+    desk.addItem();
+    return wrong + seeDraft(window, *desk.draft(), QStringLiteral("stock-new-") + sight);
+}
+
+QStringList Tour::seeDraft(QQuickWindow& window, model::Draft& draft, const QString& name) const
+{
+    QStringList wrong;
+    if (!draft.open())
+        wrong << name + QStringLiteral(" does not open to be changed");
+    wrong += see(window, name);
+    draft.leave();
     return wrong;
 }
 

@@ -8,8 +8,10 @@
 class QQuickWindow;
 
 namespace lapwright::model {
+class Draft;
 class ReferenceShelf;
 class Shop;
+class StockDesk;
 } // namespace lapwright::model
 
 namespace lapwright::shop_app {
@@ -32,6 +34,11 @@ private:
     /// Each kind of reference data, and a document of it open to be changed.
     [[nodiscard]] QStringList visitDrafts(QQuickWindow& window, model::ReferenceShelf& shelf,
                                           const QString& sight) const;
+    /// An item of the stock open to be changed, if there is one, and a new one.
+    [[nodiscard]] QStringList visitStock(QQuickWindow& window, model::StockDesk& desk,
+                                         const QString& sight) const;
+    /// The draft that `name` opened, which is left again.
+    [[nodiscard]] QStringList seeDraft(QQuickWindow& window, model::Draft& draft, const QString& name) const;
     [[nodiscard]] QStringList see(QQuickWindow& window, const QString& name) const;
 
     look::MessageCount counting_;

@@ -1,7 +1,9 @@
 #include "stock_desk.h"
 
 #include "documents/shop.h"
+#include "measure/reading.h"
 #include "shop.h"
+#include "stock_draft.h"
 #include "storage/document_file.h"
 #include "storage/shop_state.h"
 #include "text.h"
@@ -40,7 +42,7 @@ QString reservedOf(const acts::StockRow& row, const Style& style)
 
 } // namespace
 
-StockDesk::StockDesk(Shop& shop) : Desk(shop) {}
+StockDesk::StockDesk(Shop& shop) : Desk(shop), draft_(new Draft(shop)) {}
 
 void StockDesk::reload()
 {
@@ -76,10 +78,10 @@ void StockDesk::setCurrent(const QString& key)
     emit currentChanged();
 }
 
-const acts::StockRow* StockDesk::item() const
+const acts::StockRow* StockDesk::item(const QString& key) const
 {
-    const auto found = std::find_if(stock_.begin(), stock_.end(), [this](const acts::StockRow& row) {
-        return shown(row.item.stock.key) == current_;
+    const auto found = std::find_if(stock_.begin(), stock_.end(), [&](const acts::StockRow& row) {
+        return shown(row.item.stock.key) == key;
     });
     return found == stock_.end() ? nullptr : &*found;
 }
@@ -103,26 +105,95 @@ bool StockDesk::isRemnant() const
     return at != nullptr && at->item.stock.kind == cutting::StockKind::Remnant;
 }
 
+QString StockDesk::lengthLeft() const
+{
+    const acts::StockRow* at = item();
+    const bool isCoil = at != nullptr && at->item.stock.kind == cutting::StockKind::Coil;
+    return isCoil ? shown(write(at->item.stock.length, shop().style())) : QString();
+}
+
+QString StockDesk::whyNotTakeOff() const
+{
+    return reserved().isEmpty()
+               ? QString()
+               : tr("A plan that waits cuts from it: cut that first, or plan again without it.");
+}
+
 void StockDesk::setCount(int count)
 {
     const acts::StockRow* at = item();
     if (count >= 0 && at != nullptr && at->item.stock.kind == cutting::StockKind::Sheet)
-        correct(count, tr("%1: %2 counted").arg(current_, counted(count, "sheet")));
+        correct({current_.toStdString(), count, {}, {}},
+                tr("%1: %2 counted").arg(current_, counted(count, "sheet")));
 }
 
 void StockDesk::removeRemnant()
 {
     if (isRemnant())
-        correct(0, tr("Remnant %1 is off the shelf").arg(current_));
+        correct({current_.toStdString(), 0, {}, {}}, tr("Remnant %1 is off the shelf").arg(current_));
 }
 
-void StockDesk::correct(std::int64_t count, const QString& told)
+QString StockDesk::setLengthLeft(const QString& entered)
+{
+    const Style style = shop().style();
+    const LengthUnit plain =
+        style.unit == LengthUnit::Millimetres ? LengthUnit::Millimetres : LengthUnit::Inches;
+    const auto length = readLength(entered.toStdString(), {plain, false}).result("");
+    if (!length.ok())
+        return shown(length.errors());
+    correct({current_.toStdString(), {}, *length, {}},
+            tr("%1: %2 left on the coil").arg(current_, shown(write(*length, style))));
+    return {};
+}
+
+void StockDesk::begin(const QString& title, const std::optional<schedule::StockItem>& before,
+                      const std::string& text)
+{
+    const auto isTaken = [this](const std::string& key) { return item(shown(key)) != nullptr; };
+    const auto kept = [this](const std::string& key) { current_ = shown(key); };
+    draft_->begin(stockSubject(shop(), {title, before, isTaken, kept}), QString::fromStdString(text));
+}
+
+void StockDesk::addItem()
+{
+    if (!shop().letsPlan())
+        return;
+    const acts::StockRow* like = item();
+    const schedule::StockItem empty = itemToFillIn(shop(), like == nullptr ? nullptr : &like->item);
+    begin(tr("New item"), std::nullopt, documents::writeStockItem({empty, {}}));
+}
+
+void StockDesk::changeItem()
+{
+    if (!shop().letsPlan())
+        return;
+    shop().attempt([&] {
+        const auto standing = acts::stockItem(shop().database(), current_.toStdString());
+        if (!standing.ok())
+            return shop().tellTrouble(standing.errors());
+        if (standing->has_value())
+            begin(current_, (*standing)->value, documents::writeStockItem(**standing));
+    });
+}
+
+void StockDesk::takeOff()
 {
     if (!shop().letsPlan())
         return;
     shop().act([&] {
-        const auto change =
-            acts::correctStock(shop().database(), {current_.toStdString(), count, {}, {}}, shop().stamp());
+        const auto gone = acts::takeOffRacks(shop().database(), current_.toStdString(), shop().stamp());
+        if (!gone.ok())
+            return shop().tellTrouble(gone.errors());
+        shop().tell(tr("%1 is off the racks").arg(current_));
+    });
+}
+
+void StockDesk::correct(const acts::Count& counted, const QString& told)
+{
+    if (!shop().letsPlan())
+        return;
+    shop().act([&] {
+        const auto change = acts::correctStock(shop().database(), counted, shop().stamp());
         if (!change.ok())
             return shop().tellTrouble(change.errors());
         shop().tell(told);

@@ -2,17 +2,19 @@
 
 #include "acts/shop_stock.h"
 #include "desk.h"
+#include "draft.h"
 #include "rows_model.h"
 
 #include <QString>
 #include <QUrl>
 
-#include <cstdint>
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace lapwright::model {
 
-/// What stands on the racks: sheets, coils, remnants.
+/// What stands on the racks: sheets, coils, remnants; counted, described, put there and taken off.
 class StockDesk : public Desk {
     Q_OBJECT
     QML_ELEMENT
@@ -26,6 +28,12 @@ class StockDesk : public Desk {
     Q_PROPERTY(QString reserved READ reserved NOTIFY currentChanged FINAL)
     /// The current item may be taken off the shelf by hand.
     Q_PROPERTY(bool isRemnant READ isRemnant NOTIFY currentChanged FINAL)
+    /// What is left on the current coil; empty where it is none.
+    Q_PROPERTY(QString lengthLeft READ lengthLeft NOTIFY currentChanged FINAL)
+    /// Why the current item cannot be taken off the racks, beside what this person may do; empty: it can.
+    Q_PROPERTY(QString whyNotTakeOff READ whyNotTakeOff NOTIFY currentChanged FINAL)
+    /// The item that is changed or new.
+    Q_PROPERTY(lapwright::model::Draft* draft READ draft CONSTANT FINAL)
 
 public:
     explicit StockDesk(Shop& shop);
@@ -37,9 +45,21 @@ public:
     [[nodiscard]] int count() const;
     [[nodiscard]] QString reserved() const;
     [[nodiscard]] bool isRemnant() const;
+    [[nodiscard]] QString lengthLeft() const;
+    [[nodiscard]] QString whyNotTakeOff() const;
+    [[nodiscard]] Draft* draft() const { return draft_; }
 
     /// Counted by hand: so many sheets of the current item stand there.
     Q_INVOKABLE void setCount(int count);
+    /// Measured by hand: so much is left on the current coil. What is wrong with what was typed; empty:
+    /// nothing.
+    Q_INVOKABLE QString setLengthLeft(const QString& entered);
+    /// Opens a new item to be filled in, alike to the current one but for its name.
+    Q_INVOKABLE void addItem();
+    /// Opens the current item to be changed.
+    Q_INVOKABLE void changeItem();
+    /// Takes the current item off the racks, whatever is left of it.
+    Q_INVOKABLE void takeOff();
     /// The current remnant is not there any more.
     Q_INVOKABLE void removeRemnant();
     /// Puts a stock document in place of what is kept.
@@ -54,12 +74,16 @@ protected:
 
 private:
     /// Nullptr if there is no such item.
-    [[nodiscard]] const acts::StockRow* item() const;
-    void correct(std::int64_t count, const QString& told);
+    [[nodiscard]] const acts::StockRow* item(const QString& key) const;
+    [[nodiscard]] const acts::StockRow* item() const { return item(current_); }
+    void correct(const acts::Count& counted, const QString& told);
+    void begin(const QString& title, const std::optional<schedule::StockItem>& before,
+               const std::string& text);
 
     RowsModel items_;
     QString current_;
     std::vector<acts::StockRow> stock_;
+    Draft* draft_;
 };
 
 } // namespace lapwright::model
