@@ -5904,10 +5904,6 @@
         <translation>tiras</translation>
     </message>
     <message>
-        <source>lengths</source>
-        <translation>largos</translation>
-    </message>
-    <message>
         <source>as</source>
         <translation>como</translation>
     </message>
@@ -8814,6 +8810,22 @@
     <message>
         <source>an item that no plan waits for: cut that plan first, or plan again without it</source>
         <translation>un artículo que ningún plan espera: corte primero ese plan o planifique otra vez sin él</translation>
+    </message>
+    <message>
+        <source>strip of</source>
+        <translation>tira de</translation>
+    </message>
+    <message>
+        <source>length of</source>
+        <translation>largo de</translation>
+    </message>
+    <message>
+        <source>strips of</source>
+        <translation>tiras de</translation>
+    </message>
+    <message>
+        <source>lengths of</source>
+        <translation>largos de</translation>
     </message>
 </context>
 <context>

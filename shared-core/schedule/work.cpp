@@ -20,13 +20,23 @@ std::string describe(const site::Material& material)
     return material.gauge + " " + material.metal + " " + material.colour;
 }
 
-/// What the knives are set to: the widths of the strips in their order.
+/// What the knives are set to: the widths of the strips in their order, "2 strips of 434.2 mm, 1 of 200 mm".
 std::string knivesOf(const cutting::Pattern& pattern)
 {
-    std::string knives = pattern.order == cutting::CutOrder::StripsFirst ? "strips" : "lengths";
-    for (const cutting::Strip& strip : pattern.strips)
-        knives += " " + tenthsOfMillimetre(strip.width);
-    return knives + " mm";
+    const bool strips = pattern.order == cutting::CutOrder::StripsFirst;
+    std::string knives;
+    for (auto from = pattern.strips.begin(); from != pattern.strips.end();) {
+        const auto to = std::find_if(from, pattern.strips.end(),
+                                     [&](const cutting::Strip& strip) { return strip.width != from->width; });
+        const bool one = to - from == 1;
+        const char* what = one      ? (strips ? " strip of " : " length of ")
+                           : strips ? " strips of "
+                                    : " lengths of ";
+        knives += (knives.empty() ? "" : ", ") + std::to_string(to - from) +
+                  (knives.empty() ? what : " of ") + tenthsOfMillimetre(from->width) + " mm";
+        from = to;
+    }
+    return knives;
 }
 
 std::string fittingOf(const cutting::Stock& stock, const site::Material& material)

@@ -201,6 +201,27 @@ private slots:
         QCOMPARE(schedule.setups.fittings, std::int64_t{1});
         QCOMPARE(schedule.setups.settings, std::int64_t{2});
     }
+    void theKnivesAreSaidAsTheyAreSet()
+    {
+        const auto knives = [](cutting::CutOrder order, std::vector<std::int64_t> inches) {
+            ShopWork work;
+            work.cuts = {twoSheets()};
+            cutting::Pattern& pattern = work.cuts[0].patterns[0];
+            pattern.order = order;
+            pattern.strips.clear();
+            for (const std::int64_t wide : inches)
+                pattern.strips.push_back({Length(), Length::inches(wide), {{0, 1, false}}, Length()});
+            const auto assembly = assemble(work, usualFloor({{"long-folder", "Long folder"}}),
+                                           momentOf({2026, 11, 30}, Duration::hours(7)));
+            return assembly->problem->tasks()[0].ways.front().ready.setting;
+        };
+        using cutting::CutOrder;
+        QCOMPARE(knives(CutOrder::StripsFirst, {8}), std::string("1 strip of 203.2 mm"));
+        QCOMPARE(knives(CutOrder::StripsFirst, {8, 8}), std::string("2 strips of 203.2 mm"));
+        QCOMPARE(knives(CutOrder::StripsFirst, {8, 8, 10, 8}),
+                 std::string("2 strips of 203.2 mm, 1 of 254 mm, 1 of 203.2 mm"));
+        QCOMPARE(knives(CutOrder::LengthsFirst, {10, 10, 10}), std::string("3 lengths of 254 mm"));
+    }
     void whatNoMachineMakesIsNamed()
     {
         Floor floor = usualFloor({{"long-folder", "Long folder"}});
