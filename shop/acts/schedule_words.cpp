@@ -62,10 +62,14 @@ std::string setupsInWords(const schedule::ScheduleRecord& schedule)
 
 } // namespace
 
+std::vector<std::string> totalsInWords(const schedule::ScheduleRecord& schedule)
+{
+    return {makespanInWords(schedule), latenessInWords(schedule), setupsInWords(schedule)};
+}
+
 std::vector<std::string> inWords(const schedule::ScheduleRecord& schedule)
 {
-    std::vector<std::string> lines{makespanInWords(schedule), latenessInWords(schedule),
-                                   setupsInWords(schedule)};
+    std::vector<std::string> lines = totalsInWords(schedule);
     for (const schedule::RecordedTask& task : schedule.tasks)
         if (!task.late.empty())
             lines.push_back(task.name + " is done " + schedule::inWords(task.end) + ", due " +

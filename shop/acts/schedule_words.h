@@ -7,8 +7,10 @@
 
 namespace lapwright::acts {
 
-/// What a schedule comes to, for a person: when all is done and how far that can be from the least, what is
-/// late and why, setups against the order of arrival.
+/// What a schedule comes to, for a person: when all is done and how far that can be from the least, how much
+/// is late, setups against the order of arrival.
+[[nodiscard]] std::vector<std::string> totalsInWords(const schedule::ScheduleRecord& schedule);
+/// The same, and what is late and why.
 [[nodiscard]] std::vector<std::string> inWords(const schedule::ScheduleRecord& schedule);
 
 } // namespace lapwright::acts

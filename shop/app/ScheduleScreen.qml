@@ -97,12 +97,12 @@ ScreenFrame {
             Layout.fillHeight: true
         }
 
-        Words {
+        FoldedWords {
             visible: text !== ""
+            name: qsTr("What the schedule comes to")
             text: screen.desk.summary
-            level: Words.Small
-            maximumLineCount: 3
-            wrapMode: Text.Wrap
+            lines: screen.height < 700 ? 2 : 4
+            most: screen.height * 0.4
             Layout.fillWidth: true
         }
     }

@@ -313,6 +313,17 @@
     </message>
 </context>
 <context>
+    <name>FoldedWords</name>
+    <message>
+        <source>Fold: %1</source>
+        <translation>Plegar: %1</translation>
+    </message>
+    <message>
+        <source>Unfold: %1</source>
+        <translation>Desplegar: %1</translation>
+    </message>
+</context>
+<context>
     <name>FoldingScreen</name>
     <message>
         <source>Folding</source>
@@ -1380,6 +1391,10 @@
     <message>
         <source>Late tasks</source>
         <translation>Tareas tarde</translation>
+    </message>
+    <message>
+        <source>What the schedule comes to</source>
+        <translation>En qué queda el programa</translation>
     </message>
 </context>
 <context>

@@ -97,6 +97,8 @@ QStringList Tour::visit(QQuickWindow& window, model::Shop& shop, const QString& 
         wrong += see(window, name + u'-' + sight);
         if (name == QLatin1String("arrivals"))
             wrong += visitOrder(window, sight);
+        if (name == QLatin1String("schedule"))
+            wrong += visitFolded(window, QStringLiteral("schedule-whole-") + sight);
         if (name == QLatin1String("reference"))
             wrong += visitDrafts(window, *shop.reference(), sight);
         if (name == QLatin1String("stock"))
@@ -117,6 +119,20 @@ QStringList Tour::visitOrder(QQuickWindow& window, const QString& sight) const
             wrong += see(window, QStringLiteral("arrivals-%1-%2").arg(sheets[sheet], sight));
         }
         QMetaObject::invokeMethod(item, "choose", Q_ARG(QVariant, 0));
+        break;
+    }
+    return wrong;
+}
+
+QStringList Tour::visitFolded(QQuickWindow& window, const QString& name) const
+{
+    QStringList wrong;
+    for (QQuickItem* item : look::visibleItems(window)) {
+        if (item->objectName() != QLatin1String("folded"))
+            continue;
+        item->setProperty("open", true);
+        wrong += see(window, name);
+        item->setProperty("open", false);
         break;
     }
     return wrong;

@@ -31,6 +31,8 @@ private:
     [[nodiscard]] QStringList visit(QQuickWindow& window, model::Shop& shop, const QString& sight) const;
     /// The other sheets of the order that Arrivals shows.
     [[nodiscard]] QStringList visitOrder(QQuickWindow& window, const QString& sight) const;
+    /// The words that a screen folds, whole.
+    [[nodiscard]] QStringList visitFolded(QQuickWindow& window, const QString& name) const;
     /// Each kind of reference data, and a document of it open to be changed.
     [[nodiscard]] QStringList visitDrafts(QQuickWindow& window, model::ReferenceShelf& shelf,
                                           const QString& sight) const;

@@ -167,7 +167,7 @@ QString ScheduleDesk::summary() const
     if (!record_)
         return {};
     QStringList lines;
-    for (const std::string& line : acts::inWords(*record_))
+    for (const std::string& line : acts::totalsInWords(*record_))
         lines.append(said(line));
     return lines.join(u'\n');
 }
