@@ -140,6 +140,16 @@ const QStringList& fourth()
     return statements;
 }
 
+/// Who ticked a sheet as cut, where and when; empty for what was ticked before.
+const QStringList& fifth()
+{
+    static const QStringList statements = {
+        "ALTER TABLE cut_ticks ADD COLUMN at TEXT NOT NULL DEFAULT ''",
+        "ALTER TABLE cut_ticks ADD COLUMN station TEXT NOT NULL DEFAULT ''",
+        "ALTER TABLE cut_ticks ADD COLUMN person TEXT NOT NULL DEFAULT ''"};
+    return statements;
+}
+
 } // namespace
 
 QStringList migration(int from)
@@ -152,6 +162,8 @@ QStringList migration(int from)
         return third();
     if (from == 3)
         return fourth();
+    if (from == 4)
+        return fifth();
     return {};
 }
 

@@ -10,6 +10,6 @@ namespace lapwright::storage {
 [[nodiscard]] QStringList migration(int from);
 
 /// The version that this program reads and writes.
-inline constexpr int schemaVersion = 4;
+inline constexpr int schemaVersion = 5;
 
 } // namespace lapwright::storage

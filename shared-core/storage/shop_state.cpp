@@ -166,28 +166,31 @@ bool markPartCut(const Database& database, const StoredPlan& part, const Stamp& 
     return true;
 }
 
-bool tickPattern(const Database& database, const std::string& plan, std::size_t pattern, bool cut)
+bool tickPattern(const Database& database, const std::string& plan, std::size_t pattern, bool cut,
+                 const Stamp& stamp)
 {
     const QVariantList tick = {text(plan), static_cast<qint64>(pattern)};
     return database.write([&] {
         if (!database.query("SELECT 1 FROM plans WHERE id = ? AND state = 'planned'", {text(plan)}).next())
             return false;
         if (cut)
-            database.run("INSERT INTO cut_ticks (plan_id, pattern) VALUES (?, ?) ON CONFLICT DO NOTHING",
-                         tick);
+            database.run("INSERT INTO cut_ticks (plan_id, pattern, at, station, person)"
+                         " VALUES (?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
+                         tick + QVariantList{text(stamp.at), text(stamp.station), text(stamp.person)});
         else
             database.run("DELETE FROM cut_ticks WHERE plan_id = ? AND pattern = ?", tick);
         return true;
     });
 }
 
-std::map<std::string, std::set<std::size_t>> tickedPatterns(const Database& database)
+std::map<std::string, std::map<std::size_t, Stamp>> tickedPatterns(const Database& database)
 {
-    Rows rows = database.query("SELECT t.plan_id, t.pattern FROM cut_ticks t JOIN plans p ON p.id = t.plan_id"
-                               " WHERE p.state = 'planned'");
-    std::map<std::string, std::set<std::size_t>> ticked;
+    Rows rows = database.query("SELECT t.plan_id, t.pattern, t.at, t.station, t.person FROM cut_ticks t"
+                               " JOIN plans p ON p.id = t.plan_id WHERE p.state = 'planned'");
+    std::map<std::string, std::map<std::size_t, Stamp>> ticked;
     while (rows.next())
-        ticked[rows.text(0)].insert(static_cast<std::size_t>(rows.number(1)));
+        ticked[rows.text(0)][static_cast<std::size_t>(rows.number(1))] = {rows.text(2), rows.text(3),
+                                                                          rows.text(4)};
     return ticked;
 }
 

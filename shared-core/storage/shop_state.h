@@ -66,12 +66,13 @@ void replacePlans(const Database& database, const std::vector<StoredPlan>& plans
 /// Database::write().
 [[nodiscard]] bool markPartCut(const Database& database, const StoredPlan& part, const Stamp& stamp);
 
-/// A person says that all sheets of one pattern of a plan are cut, or that they are not after all. False if
-/// the plan does not wait to be cut.
+/// A person says that all sheets of one pattern of a plan are cut, or that they are not after all; who said
+/// so first is kept. False if the plan does not wait to be cut.
 [[nodiscard]] bool tickPattern(const Database& database, const std::string& plan, std::size_t pattern,
-                               bool cut);
-/// The patterns that are ticked, of every plan that waits.
-[[nodiscard]] std::map<std::string, std::set<std::size_t>> tickedPatterns(const Database& database);
+                               bool cut, const Stamp& stamp);
+/// The patterns that are ticked, of every plan that waits, and who ticked each; nobody where that was before
+/// schema 5.
+[[nodiscard]] std::map<std::string, std::map<std::size_t, Stamp>> tickedPatterns(const Database& database);
 
 /// Waiting plans that cut pieces of the order, or of that one mark of it, wait no longer. True if there was
 /// one. Call inside Database::write(). Throws StorageFailure if sheets of one are ticked as cut: they have to

@@ -4,6 +4,7 @@
 #include "storage/shop_state.h"
 
 #include <cstddef>
+#include <map>
 #include <optional>
 #include <set>
 #include <vector>
@@ -20,6 +21,9 @@ struct CutPart {
     std::set<std::size_t> patterns; ///< every sheet of these is cut
     std::optional<Spoilt> spoilt;   ///< of none of these
 };
+
+/// What a person ticked of a plan (storage::tickedPatterns).
+[[nodiscard]] CutPart ticked(const std::map<std::size_t, storage::Stamp>& ticks);
 
 /// What that comes to.
 struct Portion {

@@ -149,12 +149,12 @@ std::vector<Error> settleTicks(const storage::Database& database, const std::opt
                                const storage::Stamp& stamp)
 {
     std::vector<Error> errors;
-    for (const auto& [plan, patterns] : storage::tickedPatterns(database)) {
+    for (const auto& [plan, ticks] : storage::tickedPatterns(database)) {
         const std::vector<storage::PlannedPiece> pieces = storage::piecesOfPlan(database, plan);
         const auto isOfOrder = [&](const storage::PlannedPiece& piece) { return piece.order == *order; };
         if (order && std::none_of(pieces.begin(), pieces.end(), isOfOrder))
             continue;
-        const auto batch = cutPart(database, plan, {patterns, std::nullopt}, stamp);
+        const auto batch = cutPart(database, plan, ticked(ticks), stamp);
         const std::vector<Error>& why = batch.ok() ? batch->errors : batch.errors();
         errors.insert(errors.end(), why.begin(), why.end());
     }

@@ -170,6 +170,13 @@ ScreenFrame {
                     maximumLineCount: 1
                     Layout.fillWidth: true
                 }
+
+                Words {
+                    visible: text !== ""
+                    text: screen.desk.tickedBy
+                    muted: true
+                    Layout.fillWidth: true
+                }
             }
         }
 

@@ -4,6 +4,7 @@
 #include "acts/cut_words.h"
 #include "acts/making.h"
 #include "acts/words.h"
+#include "done_words.h"
 #include "drawing/cut_map.h"
 #include "print/cut_ticket.h"
 #include "schedule/batch.h"
@@ -196,15 +197,33 @@ QString CuttingDesk::summary() const
     return at == nullptr ? QString() : said(acts::summaryInWords(plans_[at->plan].cut, shop().style()));
 }
 
-bool CuttingDesk::isTicked(const Sheet& sheet) const
+const storage::Stamp* CuttingDesk::tickOf(const Sheet& sheet) const
 {
     const auto ticks = ticked_.find(plans_[sheet.plan].id);
-    return ticks != ticked_.end() && ticks->second.count(sheet.pattern) > 0;
+    if (ticks == ticked_.end())
+        return nullptr;
+    const auto tick = ticks->second.find(sheet.pattern);
+    return tick == ticks->second.end() ? nullptr : &tick->second;
+}
+
+bool CuttingDesk::isTicked(const Sheet& sheet) const
+{
+    return tickOf(sheet) != nullptr;
 }
 
 bool CuttingDesk::ticked() const
 {
     return sheet() != nullptr && isTicked(*sheet());
+}
+
+QString CuttingDesk::tickedBy() const
+{
+    const Sheet* at = sheet();
+    const storage::Stamp* by = at == nullptr ? nullptr : tickOf(*at);
+    if (by == nullptr)
+        return {};
+    return by->at.empty() ? said("cut")
+                          : inWords(acts::Done{"cut", acts::onTheWall(by->at), by->person, by->station});
 }
 
 void CuttingDesk::step(int by)
@@ -226,7 +245,7 @@ void CuttingDesk::tick()
     const bool now = !ticked();
     bool done = false;
     shop().act([&] {
-        done = storage::tickPattern(shop().database(), plan, at->pattern, now);
+        done = storage::tickPattern(shop().database(), plan, at->pattern, now, shop().stamp());
         if (!done)
             return shop().tellTrouble(
                 tr("This plan does not wait any more: another station cut it or planned again"));
@@ -302,7 +321,7 @@ void CuttingDesk::stripSpoilt()
     const std::string plan = plans_[at->plan].id;
     acts::CutPart part;
     if (const auto ticks = ticked_.find(plan); ticks != ticked_.end())
-        part.patterns = ticks->second;
+        part = acts::ticked(ticks->second);
     part.spoilt = {at->pattern, static_cast<std::size_t>(strip)};
     const bool done = shop().act([&] {
         const Plan& of = plans_[at->plan];

@@ -14,7 +14,6 @@
 #include <cstddef>
 #include <map>
 #include <optional>
-#include <set>
 #include <string>
 #include <vector>
 
@@ -41,6 +40,8 @@ class CuttingDesk : public Desk {
     Q_PROPERTY(QString remnants READ remnants NOTIFY currentChanged FINAL)
     Q_PROPERTY(QString summary READ summary NOTIFY currentChanged FINAL)
     Q_PROPERTY(bool ticked READ ticked NOTIFY currentChanged FINAL)
+    /// "cut 2026-11-26 10:32 by Ann, shear"; empty: the current sheet is not ticked.
+    Q_PROPERTY(QString tickedBy READ tickedBy NOTIFY currentChanged FINAL)
     /// Every sheet of the current plan is ticked, but it does not count as cut: that could not be done.
     Q_PROPERTY(bool unfinished READ unfinished NOTIFY currentChanged FINAL)
     Q_PROPERTY(lapwright::look::Picture map READ map NOTIFY currentChanged FINAL)
@@ -63,6 +64,7 @@ public:
     [[nodiscard]] QString remnants() const;
     [[nodiscard]] QString summary() const;
     [[nodiscard]] bool ticked() const;
+    [[nodiscard]] QString tickedBy() const;
     [[nodiscard]] bool unfinished() const;
     [[nodiscard]] look::Picture map() const { return map_; }
 
@@ -104,6 +106,8 @@ private:
     void showRows();
     void showCurrent();
     [[nodiscard]] const Sheet* sheet() const;
+    /// Who ticked it; nullptr if nobody did.
+    [[nodiscard]] const storage::Stamp* tickOf(const Sheet& sheet) const;
     [[nodiscard]] bool isTicked(const Sheet& sheet) const;
     void finishPlan(std::string plan);
     void showToLabel();
@@ -116,7 +120,7 @@ private:
     QString currentStrip_;
     std::vector<Plan> plans_;
     std::vector<Sheet> order_;
-    std::map<std::string, std::set<std::size_t>> ticked_; ///< patterns, by plan
+    std::map<std::string, std::map<std::size_t, storage::Stamp>> ticked_; ///< patterns, by plan
     look::Picture map_;
 };
 

@@ -71,6 +71,23 @@ private slots:
         replacePlans(database, {}, late);
         QVERIFY(waitingPlans(database).empty());
     }
+    void aTickSaysWhoseItIs()
+    {
+        const Database database = Database::open(freshAddress()).value();
+        replacePlans(database, {{"a", slate, "plan a"}}, early);
+        const Stamp ann{"2026-01-05T08:30:00Z", "shear", "Ann"};
+        QVERIFY(tickPattern(database, "a", 0, true, ann));
+        QVERIFY(tickPattern(database, "a", 2, true, ann));
+        QVERIFY(tickPattern(database, "a", 0, true, late)); // who was first is kept
+        QVERIFY(!tickPattern(database, "b", 0, true, ann));
+        const auto ticks = tickedPatterns(database);
+        QCOMPARE(ticks.at("a").size(), 2U);
+        QCOMPARE(ticks.at("a").at(0).at, ann.at);
+        QCOMPARE(ticks.at("a").at(0).station, ann.station);
+        QCOMPARE(ticks.at("a").at(0).person, ann.person);
+        QVERIFY(tickPattern(database, "a", 2, false, late));
+        QCOMPARE(tickedPatterns(database).at("a").size(), 1U);
+    }
     void aPlanOfATakenIdentityChangesNothing()
     {
         const Database database = Database::open(freshAddress()).value();
