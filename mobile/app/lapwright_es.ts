@@ -6248,10 +6248,6 @@
         <translation>lo mínimo que hay</translation>
     </message>
     <message>
-        <source>% over the least (bound</source>
-        <translation>% sobre lo mínimo (límite</translation>
-    </message>
-    <message>
         <source>late</source>
         <translation>tarde</translation>
     </message>
@@ -8826,6 +8822,18 @@
     <message>
         <source>lengths of</source>
         <translation>largos de</translation>
+    </message>
+    <message>
+        <source>over the least (bound</source>
+        <translation>sobre lo mínimo (límite</translation>
+    </message>
+    <message>
+        <source>not to be made any more</source>
+        <translation>sin nada ya por hacer</translation>
+    </message>
+    <message>
+        <source>made since it was scheduled</source>
+        <translation>hechas desde que se programó</translation>
     </message>
 </context>
 <context>

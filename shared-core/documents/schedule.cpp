@@ -101,6 +101,13 @@ void describe(V& fields, T& machine)
     fields("worked", machine.worked);
 }
 
+template <class V, Like<schedule::CutOf> T>
+void describe(V& fields, T& cut)
+{
+    fields("plan", cut.plan);
+    fields("pattern", cut.pattern);
+}
+
 template <class V, Like<schedule::RecordedTask> T>
 void describe(V& fields, T& task)
 {
@@ -109,6 +116,7 @@ void describe(V& fields, T& task)
     fields("machine", task.machine);
     fields("units", task.units);
     fields("order", task.order);
+    fields("cut", task.cut);
     fields("fitting", task.fitting, std::string());
     fields("setting", task.setting, std::string());
     fields("setup_from", task.setupFrom);

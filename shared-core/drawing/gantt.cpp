@@ -1,5 +1,6 @@
 #include "drawing/gantt.h"
 
+#include "drawing/gantt_marks.h"
 #include "drawing/marks.h"
 #include "drawing/text.h"
 #include "measure/rounding.h"
@@ -119,9 +120,8 @@ private:
         const std::string title = said("Schedule, " + schedule::inWords(picture_.day));
         shapes_.emplace_back(words(Role::Title, shortened(title, 5.0, room, true), {margin, margin + 5.0},
                                    5.0, Anchor::Start, true));
-        const std::int64_t late = std::count_if(shown_.begin(), shown_.end(), [&](std::size_t task) {
-            return !schedule_.tasks[task].late.empty();
-        });
+        const std::int64_t late = std::count_if(
+            shown_.begin(), shown_.end(), [&](std::size_t task) { return isLate(schedule_.tasks[task]); });
         const std::string facts = std::to_string(shown_.size()) + " tasks, " + std::to_string(late) +
                                   " of them late \xC2\xB7 all done " +
                                   schedule::inWords(schedule_.from + schedule_.score.makespan) +
@@ -130,6 +130,18 @@ private:
                                   schedule::inWords(schedule_.firstCome.makingReady);
         shapes_.emplace_back(
             words(Role::Label, shortened(said(facts), 3.2, room), {margin, margin + 10.4}, 3.2));
+    }
+
+    /// Nothing where nobody said.
+    [[nodiscard]] GanttProgress progressOf(const schedule::RecordedTask& task) const
+    {
+        const auto found = picture_.progress.find(task.key);
+        return found == picture_.progress.end() ? GanttProgress() : found->second;
+    }
+    /// What is over is not late any more.
+    [[nodiscard]] bool isLate(const schedule::RecordedTask& task) const
+    {
+        return !task.late.empty() && !progressOf(task).over;
     }
 
     /// Every hour, or as many of them as have room for their names.
@@ -204,7 +216,8 @@ private:
     void drawTask(std::size_t index, const schedule::RecordedMachine& machine, double top)
     {
         const schedule::RecordedTask& task = schedule_.tasks[index];
-        const bool late = !task.late.empty();
+        const bool late = isLate(task);
+        const GanttProgress progress = progressOf(task);
         for (const Interval& part : workedParts(machine, task.setupFrom, task.start))
             shapes_.emplace_back(box(Role::Machine, {x(part.from), top, x(part.to), top + barHeight},
                                      Stroke{0.2, Dash::Solid, {}}, Fill{true, std::nullopt, Hatch::Crossed}));
@@ -212,32 +225,25 @@ private:
         Rectangle widest{};
         for (const Interval& part : parts) {
             const Rectangle place{x(part.from), top, x(part.to), top + barHeight};
-            shapes_.emplace_back(box(Role::Blank, place, Stroke{late ? 0.7 : 0.25, Dash::Solid, {}}, Fill{}));
+            drawPart(place, late, progress.over);
             if (place.width() > widest.width())
                 widest = place;
         }
         if (late && task.end <= dayEnds_ && !parts.empty())
-            drawFlag({x(task.end), top});
+            shapes_.emplace_back(lateFlag({x(task.end), top}));
+        if (progress.made && task.end <= dayEnds_ && !parts.empty())
+            shapes_.emplace_back(madeTick({x(task.end), top}));
         if (task.pinned && task.start >= dayBegins_ && !parts.empty())
-            drawPin({x(parts.front().from), top - 0.9});
+            shapes_.emplace_back(pinHead({x(parts.front().from), top - 0.9}));
         writeNumber(index, widest);
     }
 
-    /// Stands above the bar where the task ends: seen in black and white too.
-    void drawFlag(Point at)
+    void drawPart(const Rectangle& place, bool late, bool over)
     {
-        Path flag{Role::Caution,
-                  {at, at + Point{0.0, -2.4}, at + Point{-2.2, -1.6}, at + Point{0.0, -0.8}},
-                  true,
-                  Stroke{0.25, Dash::Solid, {}},
-                  Fill{}};
-        shapes_.emplace_back(std::move(flag));
-    }
-
-    void drawPin(Point centre)
-    {
-        shapes_.emplace_back(Circle{Role::Label, centre, 0.7, Stroke{0.2, Dash::Solid, {}},
-                                    Fill{true, Colour{20, 20, 24}, Hatch::None}});
+        if (over)
+            shapes_.emplace_back(box(Role::Waste, place, Stroke{0.25, Dash::Dashed, {}}, std::nullopt));
+        else
+            shapes_.emplace_back(box(Role::Blank, place, Stroke{late ? 0.7 : 0.25, Dash::Solid, {}}, Fill{}));
     }
 
     /// In the bar, below it, or only in the list.
@@ -278,10 +284,15 @@ private:
         sample(Role::Blank, 0.25, Hatch::None);
         entry("task");
         sample(Role::Blank, 0.7, Hatch::None);
-        drawFlag({at + 6.0, middle - 1.6});
+        shapes_.emplace_back(lateFlag({at + 6.0, middle - 1.6}));
         entry("late");
-        drawPin({at + 5.0, middle});
+        shapes_.emplace_back(pinHead({at + 5.0, middle}));
         entry("pinned");
+        if (!picture_.progress.empty()) {
+            drawPart({at, middle - 1.6, at + 6.0, middle + 1.6}, false, true);
+            shapes_.emplace_back(madeTick({at + 6.0, middle - 1.6}));
+            entry("made");
+        }
         sample(Role::Waste, 0.2, Hatch::Rising);
         entry("not worked");
         return top + 6.0;
@@ -308,11 +319,13 @@ private:
     void addLines(std::size_t index, double room, std::vector<ListLine>& lines) const
     {
         const schedule::RecordedTask& task = schedule_.tasks[index];
-        const bool late = !task.late.empty();
+        const bool late = isLate(task);
         std::string text = (late ? said("LATE") + " " : "") + timesOf(task) + ", " + said(task.name) + ", " +
                            std::to_string(task.units);
         if (!task.order)
             text += " " + said(task.units == 1 ? "sheet" : "sheets");
+        if (const GanttProgress progress = progressOf(task); !progress.words.empty())
+            text += ", " + said(progress.words);
         if (task.due)
             text += ", " + said("due " + schedule::inWords(*task.due));
         lines.push_back({Role::Label, text, late, std::to_string(numberOf(index))});
@@ -361,7 +374,8 @@ private:
         for (const std::size_t index : shown_) {
             const schedule::RecordedTask& task = schedule_.tasks[index];
             text += timesOf(task) + " " + said("on") + " " + task.machine + ": " + said(task.name) +
-                    (task.late.empty() ? ". " : ", " + said("late because") + " " + said(task.late) + ". ");
+                    (progressOf(task).words.empty() ? "" : ", " + said(progressOf(task).words)) +
+                    (isLate(task) ? ", " + said("late because") + " " + said(task.late) + ". " : ". ");
         }
         return text.empty() ? said("Nothing is scheduled.") : text;
     }

@@ -49,7 +49,8 @@ NamedPin named(const Problem& problem, const Pin& pin)
 
 } // namespace
 
-ScheduleRecord recordOf(const Problem& problem, const Schedule& schedule)
+ScheduleRecord recordOf(const Problem& problem, const Schedule& schedule,
+                        const std::map<std::string, CutOf>& cuts)
 {
     ScheduleRecord record;
     record.from = problem.begin();
@@ -64,6 +65,8 @@ ScheduleRecord recordOf(const Problem& problem, const Schedule& schedule)
     std::vector<Moment> done(problem.deliveries().size(), problem.begin());
     for (const Block& block : schedule.blocks) {
         record.tasks.push_back(recorded(problem, block));
+        if (const auto cut = cuts.find(record.tasks.back().key); cut != cuts.end())
+            record.tasks.back().cut = cut->second;
         if (const auto delivery = problem.tasks()[block.task].delivery)
             done[*delivery] = std::max(done[*delivery], block.end);
         for (const LateReason& reason : schedule.late)
@@ -91,7 +94,7 @@ ScheduleRecord recordOf(const Problem& problem, const Schedule& schedule)
 
 std::vector<Error> faultsOf(const ScheduleRecord& record)
 {
-    constexpr Duration longest = Duration::days(21 * 366);
+    constexpr Duration longest = Duration::days(std::int64_t{21} * 366);
     std::vector<Error> errors;
     std::set<std::string> machines, tasks;
     if (record.score.makespan > longest)

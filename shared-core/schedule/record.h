@@ -4,6 +4,7 @@
 #include "schedule/work.h"
 
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,6 +27,7 @@ struct RecordedTask {
     std::string machine; ///< id
     std::int64_t units = 1;
     std::optional<std::string> order; ///< of a lot
+    std::optional<CutOf> cut;         ///< of a cut task
     std::string fitting;              ///< where it is changed before the task, to what
     std::string setting;
     Moment setupFrom;
@@ -77,8 +79,10 @@ struct ScheduleRecord {
     friend bool operator==(const ScheduleRecord&, const ScheduleRecord&) = default;
 };
 
-/// Precondition: `schedule` is one of `problem`. A late reason's values stand in its words.
-[[nodiscard]] ScheduleRecord recordOf(const Problem& problem, const Schedule& schedule);
+/// Precondition: `schedule` is one of `problem`. A late reason's values stand in its words. `cuts`: what the
+/// cut tasks cut, by key.
+[[nodiscard]] ScheduleRecord recordOf(const Problem& problem, const Schedule& schedule,
+                                      const std::map<std::string, CutOf>& cuts = {});
 
 /// What a record from outside says that cannot be: a task's machine that is not there, a task twice,
 /// ends before begins. Places are those of the document.

@@ -3,6 +3,7 @@
 #include "schedule/batch.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace lapwright::schedule {
@@ -82,11 +83,11 @@ public:
         for (const NamedPin& pin : pins)
             addPin(pin);
         if (tasks_.empty())
-            return Assembly{std::nullopt, std::move(findings_)};
+            return Assembly{std::nullopt, std::move(findings_), {}};
         auto problem = builder_.build();
         if (!problem.ok())
             return problem.errors();
-        return Assembly{*std::move(problem), std::move(findings_)};
+        return Assembly{*std::move(problem), std::move(findings_), std::move(cuts_)};
     }
 
 private:
@@ -141,6 +142,7 @@ private:
             return;
         }
         const std::string key = task.key;
+        cuts_[key] = {cut.plan, index};
         tasks_[key] = builder_.task(std::move(task));
         collectYield(cut, pattern, tasks_[key]);
     }
@@ -236,6 +238,7 @@ private:
     const Floor& floor_;
     ProblemBuilder builder_;
     std::map<std::string, std::size_t> machines_, tasks_, deliveries_, lotOf_;
+    std::map<std::string, CutOf> cuts_;
     std::map<std::size_t, std::size_t> lotTask_;
     std::vector<std::int64_t> units_;
     std::vector<Yield> yields_;
@@ -254,7 +257,7 @@ std::string programOf(const fold::FoldPlan& plan)
 {
     std::string program;
     for (const fold::FoldStep& step : plan.steps) {
-        const auto tenths = static_cast<std::int64_t>(step.angleToSet.inDegrees() * 10.0 + 0.5);
+        const auto tenths = std::llround(step.angleToSet.inDegrees() * 10.0);
         program += (program.empty() ? "" : " ") + tenthsOfMillimetre(step.gaugeSetting) +
                    (step.direction == fold::Direction::Up ? "u" : "d") + std::to_string(tenths) +
                    (step.action == fold::Action::Flatten ? "f" : "");

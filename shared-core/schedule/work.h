@@ -6,7 +6,9 @@
 #include "schedule/problem.h"
 #include "site/job.h"
 
+#include <cstddef>
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -14,8 +16,17 @@
 /// From what the shop has planned to cut and fold to what has to be scheduled.
 namespace lapwright::schedule {
 
+/// Which sheets of which cut plan a task cuts.
+struct CutOf {
+    std::string plan; ///< UUID
+    std::size_t pattern = 0;
+
+    friend bool operator==(const CutOf&, const CutOf&) = default;
+};
+
 /// A cut plan that waits; blank keys are those of batch.h.
 struct PlannedCut {
+    std::string plan; ///< UUID
     site::Material material;
     std::vector<cutting::Blank> blanks;
     std::vector<cutting::Stock> stocks;
@@ -68,6 +79,7 @@ struct Assembly {
     /// Lots and patterns that no machine of the floor can make, pins of what is not there; all of it left
     /// out.
     rules::Findings findings;
+    std::map<std::string, CutOf> cuts; ///< by Task::key
 };
 
 /// One cut task for each pattern of each plan, named "cut, <gauge> <metal> <colour>, map <number>", one lot

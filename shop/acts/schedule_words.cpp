@@ -31,8 +31,8 @@ std::string makespanInWords(const schedule::ScheduleRecord& schedule)
         return words + ", the least there is";
     // Rounded up: never said to be nearer than it is.
     return words + ", at most " +
-           tenths((1'000 * (span - least) + least - 1) / std::max<std::int64_t>(1, least)) +
-           " % over the least (bound " + schedule::inWords(schedule.makespanBound) + ")";
+           tenths((1'000 * (span - least) + least - 1) / std::max<std::int64_t>(1, least)) + " %" +
+           " over the least (bound " + schedule::inWords(schedule.makespanBound) + ")";
 }
 
 std::string latenessInWords(const schedule::ScheduleRecord& schedule)
@@ -75,6 +75,35 @@ std::vector<std::string> inWords(const schedule::ScheduleRecord& schedule)
             lines.push_back(task.name + " is done " + schedule::inWords(task.end) + ", due " +
                             schedule::inWords(task.due.value_or(task.end)) + ": " + task.late);
     return lines;
+}
+
+std::string inWords(const TaskProgress& progress, const schedule::RecordedTask& task)
+{
+    switch (progress.state) {
+    case TaskProgress::State::Begun:
+        return std::to_string(progress.made) + " of " + std::to_string(task.units) + " made";
+    case TaskProgress::State::Made:
+        return "made";
+    case TaskProgress::State::Gone:
+        break;
+    }
+    return "not to be made any more";
+}
+
+std::string inWords(const ScheduleProgress& progress, const schedule::ScheduleRecord& schedule)
+{
+    const auto isMade = [](const auto& one) { return one.second.state == TaskProgress::State::Made; };
+    const std::int64_t made = std::count_if(progress.begin(), progress.end(), isMade);
+    const std::int64_t over = std::count_if(schedule.tasks.begin(), schedule.tasks.end(),
+                                            [&](const auto& task) { return isOver(progress, task.key); });
+    if (over == 0)
+        return {};
+    const auto tasks = static_cast<std::int64_t>(schedule.tasks.size());
+    std::string words =
+        std::to_string(made) + " of " + counted(tasks, "task") + " made since it was scheduled";
+    if (over > made)
+        words += ", " + std::to_string(over - made) + " not to be made any more";
+    return words;
 }
 
 } // namespace lapwright::acts

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "acts/schedule_progress.h"
 #include "schedule/record.h"
 
 #include <string>
@@ -12,5 +13,10 @@ namespace lapwright::acts {
 [[nodiscard]] std::vector<std::string> totalsInWords(const schedule::ScheduleRecord& schedule);
 /// The same, and what is late and why.
 [[nodiscard]] std::vector<std::string> inWords(const schedule::ScheduleRecord& schedule);
+
+/// "made", "3 of 8 made"; empty where nothing is made yet.
+[[nodiscard]] std::string inWords(const TaskProgress& progress, const schedule::RecordedTask& task);
+/// "3 of 12 tasks made since it was scheduled"; empty where none is over.
+[[nodiscard]] std::string inWords(const ScheduleProgress& progress, const schedule::ScheduleRecord& schedule);
 
 } // namespace lapwright::acts

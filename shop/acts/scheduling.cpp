@@ -146,8 +146,8 @@ schedule::ShopWork workIn(const storage::Database& database, const std::optional
         const auto plan = documents::readCutPlan(stored.document);
         if (!plan.ok())
             fail(plan.errors());
-        work.cuts.push_back({stored.material, plan->value.problem.blanks, plan->value.problem.stocks,
-                             plan->value.plan.patterns});
+        work.cuts.push_back({stored.id, stored.material, plan->value.problem.blanks,
+                             plan->value.problem.stocks, plan->value.plan.patterns});
     }
     return work;
 }
@@ -253,7 +253,7 @@ Result<Scheduled> scheduleAll(const storage::Database& database, const ScheduleR
         throw storage::StorageFailure(
             "a schedule that does not pass its check; this is a fault of the program");
     scheduled.findings.insert(scheduled.findings.end(), schedule.findings.begin(), schedule.findings.end());
-    scheduled.record = schedule::recordOf(*assembly->problem, schedule);
+    scheduled.record = schedule::recordOf(*assembly->problem, schedule, assembly->cuts);
     keep(database, *scheduled.record);
     return scheduled;
 }

@@ -14,7 +14,7 @@ ScreenFrame {
 
     actions: [
         DutyButton {
-            enabled: !screen.shop.planner.running && screen.desk.currentTask !== ""
+            enabled: !screen.shop.planner.running && screen.desk.currentTask !== "" && !screen.desk.currentOver
             whyNot: screen.shop.whyNotPlan
             text: screen.desk.currentPinned ? qsTr("Let go") : qsTr("Pin here")
             sign: "hold"

@@ -35,20 +35,6 @@ QString machineName(const schedule::ScheduleRecord& record, const std::string& i
     return shown(id);
 }
 
-/// `day`: the row stands under this day.
-Row rowOf(const schedule::ScheduleRecord& record, const schedule::RecordedTask& task,
-          const std::optional<schedule::Date>& day)
-{
-    Row row;
-    row.id = shown(task.key);
-    row.title = said(task.name);
-    row.detail = task.late.empty() ? machineName(record, task.machine) : said(task.late);
-    row.trailing = clockWords(task.start, day);
-    row.trailingDetail = ScheduleDesk::tr("to %1").arg(clockWords(task.end, day));
-    row.sign = task.pinned ? QStringLiteral("hold") : task.late.empty() ? QString() : QStringLiteral("warns");
-    return row;
-}
-
 /// Keys and fingers move a task in steps of so much.
 constexpr schedule::Duration step = schedule::Duration::minutes(5);
 
@@ -84,12 +70,31 @@ QString clockWords(schedule::Moment moment, const std::optional<schedule::Date>&
 
 ScheduleDesk::ScheduleDesk(Shop& shop) : Desk(shop) {}
 
+Row ScheduleDesk::rowOf(const schedule::RecordedTask& task, const std::optional<schedule::Date>& day) const
+{
+    const auto progress = progress_.find(task.key);
+    const bool late = !task.late.empty() && !acts::isOver(progress_, task.key);
+    Row row;
+    row.id = shown(task.key);
+    row.title = said(task.name);
+    row.detail = late ? said(task.late) : machineName(*record_, task.machine);
+    row.trailing = clockWords(task.start, day);
+    row.trailingDetail = progress == progress_.end() ? tr("to %1").arg(clockWords(task.end, day))
+                                                     : said(acts::inWords(progress->second, task));
+    row.sign = acts::isOver(progress_, task.key) ? QStringLiteral("done")
+               : task.pinned                     ? QStringLiteral("hold")
+               : late                            ? QStringLiteral("warns")
+                                                 : QString();
+    return row;
+}
+
 void ScheduleDesk::reload()
 {
     auto standing = acts::standingSchedule(shop().database());
     if (!standing.ok())
         return shop().tellTrouble(standing.errors());
     record_ = *std::move(standing);
+    progress_ = record_ ? acts::progressOf(shop().database(), *record_) : acts::ScheduleProgress();
     QList<Row> rows;
     if (record_) {
         for (const schedule::Date& day : drawing::daysOf(*record_)) {
@@ -97,7 +102,8 @@ void ScheduleDesk::reload()
             bool late = false;
             for (const schedule::RecordedTask& task : record_->tasks) {
                 count += worksOn(task, day) ? 1 : 0;
-                late = late || (worksOn(task, day) && !task.late.empty());
+                late =
+                    late || (worksOn(task, day) && !task.late.empty() && !acts::isOver(progress_, task.key));
             }
             Row row;
             row.id = shown(schedule::write(day));
@@ -119,9 +125,9 @@ void ScheduleDesk::showLateTasks()
     QList<Row> rows;
     if (record_)
         for (const schedule::RecordedTask& task : record_->tasks) {
-            if (task.late.empty())
+            if (task.late.empty() || acts::isOver(progress_, task.key))
                 continue;
-            Row row = rowOf(*record_, task, std::nullopt);
+            Row row = rowOf(task, std::nullopt);
             row.trailingDetail =
                 task.due ? tr("due %1").arg(said(schedule::inWords(*task.due))) : row.trailingDetail;
             row.trailing = tr("done %1").arg(said(schedule::inWords(task.end)));
@@ -162,11 +168,18 @@ bool ScheduleDesk::currentPinned() const
     return task != nullptr && task->pinned;
 }
 
+bool ScheduleDesk::currentOver() const
+{
+    return acts::isOver(progress_, currentTask_.toStdString());
+}
+
 QString ScheduleDesk::summary() const
 {
     if (!record_)
         return {};
     QStringList lines;
+    if (const std::string made = acts::inWords(progress_, *record_); !made.empty())
+        lines.append(said(made));
     for (const std::string& line : acts::totalsInWords(*record_))
         lines.append(said(line));
     return lines.join(u'\n');
@@ -182,8 +195,13 @@ void ScheduleDesk::showDay()
         shown_.day = *day;
         shown_.style = shop().style();
         for (const schedule::RecordedTask& task : record_->tasks)
+            if (const auto of = progress_.find(task.key); of != progress_.end())
+                shown_.progress[task.key] = {acts::inWords(of->second, task),
+                                             of->second.state == acts::TaskProgress::State::Made,
+                                             acts::isOver(progress_, task.key)};
+        for (const schedule::RecordedTask& task : record_->tasks)
             if (worksOn(task, *day))
-                rows.append(rowOf(*record_, task, *day));
+                rows.append(rowOf(task, *day));
     }
     tasks_.setRows(rows);
     if (tasks_.indexOf(currentTask_) < 0)
@@ -231,7 +249,7 @@ void ScheduleDesk::start(std::optional<std::vector<schedule::NamedPin>> pins)
 void ScheduleDesk::togglePin()
 {
     const schedule::RecordedTask* task = find(record_, currentTask_);
-    if (task == nullptr)
+    if (task == nullptr || currentOver())
         return;
     if (!task->pinned)
         return pin(task->key, task->machine, task->start);
@@ -250,7 +268,7 @@ std::optional<ScheduleDesk::Move> ScheduleDesk::placeOfCurrent() const
     if (move_)
         return move_;
     const schedule::RecordedTask* task = find(record_, currentTask_);
-    if (task == nullptr)
+    if (task == nullptr || currentOver())
         return std::nullopt;
     return Move{task->key, machineOf(*record_, *task), task->start};
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "acts/schedule_progress.h"
 #include "desk.h"
 #include "drawing/gantt.h"
 #include "picture.h"
@@ -37,7 +38,9 @@ class ScheduleDesk : public Desk {
     /// Where the current task is being moved to, in words; empty: it stays where it is.
     Q_PROPERTY(QString moving READ moving NOTIFY movingChanged FINAL)
     Q_PROPERTY(lapwright::look::Picture picture READ picture NOTIFY pictureChanged FINAL)
-    /// What the whole schedule comes to, and how far it can be from the best.
+    /// The current task is made, or not to be made any more: it stays where it stood.
+    Q_PROPERTY(bool currentOver READ currentOver NOTIFY taskChanged FINAL)
+    /// What the whole schedule comes to, how much of it is made, and how far it can be from the best.
     Q_PROPERTY(QString summary READ summary NOTIFY dayChanged FINAL)
 
 public:
@@ -51,6 +54,7 @@ public:
     [[nodiscard]] QString currentTask() const { return currentTask_; }
     void setCurrentTask(const QString& task);
     [[nodiscard]] bool currentPinned() const;
+    [[nodiscard]] bool currentOver() const;
     [[nodiscard]] QString moving() const;
     [[nodiscard]] look::Picture picture() const { return picture_; }
     [[nodiscard]] QString summary() const;
@@ -92,6 +96,9 @@ private:
         bool operator==(const Move&) const = default;
     };
 
+    /// `day`: the row stands under this day.
+    [[nodiscard]] Row rowOf(const schedule::RecordedTask& task,
+                            const std::optional<schedule::Date>& day) const;
     void showLateTasks();
     void showDay();
     /// The day, with the current task where it is being moved to.
@@ -111,7 +118,8 @@ private:
     QString currentTask_;
     look::Picture picture_;
     std::optional<schedule::ScheduleRecord> record_;
-    drawing::GanttPicture shown_; ///< what picture_ is drawn by
+    acts::ScheduleProgress progress_; ///< since the record was made
+    drawing::GanttPicture shown_;     ///< what picture_ is drawn by
     std::optional<Move> move_;
     schedule::Duration grip_; ///< from the start of the task taken up to where it was gripped
 };

@@ -134,6 +134,37 @@ private slots:
         QCOMPARE(pins, std::size_t{1});
         QVERIFY(text.find("LATE") != std::string::npos && text.find("because") != std::string::npos);
     }
+    void whatIsMadeIsAShapeAndNoLongerLate()
+    {
+        const ScheduleRecord record = recordFor(week(2, 40, 4));
+        QVERIFY(record.score.lateDeliveries > 1);
+        GanttPicture picture;
+        std::size_t made = 0, ticks = 0, flags = 0;
+        for (const RecordedTask& task : record.tasks)
+            picture.progress[task.key] = made++ % 3 == 0
+                                             ? GanttProgress{"not to be made any more", false, true}
+                                             : GanttProgress{"made", true, true};
+        made = record.tasks.size() - (record.tasks.size() + 2) / 3;
+        std::string text;
+        for (const Date& day : daysOf(record)) {
+            picture.day = day;
+            const DisplayList page = gantt(record, picture);
+            keepPicture(page, "gantt-made-" + QString::fromStdString(write(day)));
+            QVERIFY2(report(faultsOf(page)).isEmpty(), qPrintable(report(faultsOf(page))));
+            flags += count(page, Role::Caution) - 1; // the legend's
+            ticks += count(page, Role::Label) - 1;
+            QCOMPARE(count(page, Role::Blank), std::size_t{2}); // the legend's
+            text += textsOf(page);
+        }
+        QCOMPARE(ticks, made);
+        QCOMPARE(flags, std::size_t{0});
+        QVERIFY(text.find("LATE") == std::string::npos && text.find(", made") != std::string::npos);
+        // What is only begun stays a task, with its words.
+        for (auto& [task, progress] : picture.progress)
+            progress = {"3 of 8 made", false, false};
+        QVERIFY(textsOf(gantt(record, picture)).find("3 of 8 made") != std::string::npos);
+        QVERIFY(count(gantt(record, picture), Role::Blank) > 2);
+    }
     void whatLiesUnderAPointIsTheTaskDrawnThere()
     {
         const ScheduleRecord schedule = recordFor(week(3, 12));

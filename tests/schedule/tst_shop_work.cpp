@@ -2,6 +2,7 @@
 // where a shop asks for it its coil width; cut plans and fold plans become tasks with the right pieces, times
 // and setups, and what no machine can make is named.
 #include "schedule/batch.h"
+#include "schedule/record.h"
 #include "schedule/solve.h"
 #include "schedule/work.h"
 
@@ -42,6 +43,7 @@ StockItem coil(const char* key, std::int64_t inches)
 PlannedCut twoSheets()
 {
     PlannedCut cut;
+    cut.plan = "plan";
     cut.material = slate;
     cut.blanks = {{"one/E1.1", Length::inches(8), Length::feet(5), 4, false, 0, 0},
                   {"two/E2.1", Length::inches(6), Length::feet(5), 4, false, 0, 0}};
@@ -200,6 +202,9 @@ private slots:
         // One rack, one set of knives, one program for both: one setup of each.
         QCOMPARE(schedule.setups.fittings, std::int64_t{1});
         QCOMPARE(schedule.setups.settings, std::int64_t{2});
+        const ScheduleRecord record = recordOf(problem, schedule, assembly->cuts);
+        for (const RecordedTask& task : record.tasks)
+            QCOMPARE(task.cut, task.order ? std::nullopt : std::optional(CutOf{"plan", 0}));
     }
     void theKnivesAreSaidAsTheyAreSet()
     {

@@ -4,6 +4,7 @@
 #include "shop_bench.h"
 #include "storage/lists.h"
 #include "storage/piece_events.h"
+#include "storage/shop_state.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -213,6 +214,67 @@ private slots:
         desk->togglePin();
         QTRY_VERIFY_WITH_TIMEOUT(!shop->planner()->running(), longest);
         QVERIFY(!desk->currentPinned());
+    }
+
+    void whatIsMadeIsSaidWithoutSchedulingAgain()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->preferences()->setPerson("Ann");
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        model::ScheduleDesk* desk = shop->schedule();
+        desk->setActive(true);
+        const auto kept = storage::scheduleDocument(shop->database());
+        const auto signs = [desk](const QString& sign) {
+            QSet<QString> found; // one may take two days
+            for (const model::Row& day : desk->days()->rows()) {
+                desk->setCurrentDay(day.id);
+                for (const model::Row& row : desk->tasks()->rows())
+                    if (row.sign == sign)
+                        found.insert(row.id);
+            }
+            return found.size();
+        };
+        QVERIFY(signs("done") == 0);
+        QVERIFY(!desk->summary().contains("made since"));
+
+        model::CuttingDesk* cutting = shop->cutting();
+        cutting->setActive(true);
+        QVERIFY(cutting->tickedBy().isEmpty() && cutting->sheets()->count() > 1);
+        const QString sheet = cutting->current();
+        cutting->tick();
+        cutting->setCurrent(sheet);
+        QVERIFY2(cutting->tickedBy().startsWith("cut ") && cutting->tickedBy().contains("by Ann"),
+                 qPrintable(cutting->tickedBy()));
+        QVERIFY(signs("done") == 1);
+        QVERIFY2(desk->summary().startsWith("1 of "), qPrintable(desk->summary()));
+        cutting->tick(); // not after all
+        QVERIFY(signs("done") == 0);
+
+        cutEverything(*shop);
+        const auto cut = signs("done");
+        QVERIFY(cut > 0);
+        model::FoldingDesk* folding = shop->folding();
+        folding->setActive(true);
+        folding->pieceFolded();
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QVERIFY(signs("done") == cut);
+        folding->lotFolded();
+        QVERIFY(signs("done") == cut + 1);
+        foldEverything(*shop);
+        for (const model::Row& day : desk->days()->rows()) {
+            desk->setCurrentDay(day.id);
+            for (const model::Row& row : desk->tasks()->rows()) {
+                QCOMPARE(row.trailingDetail, QString("made"));
+                desk->setCurrentTask(row.id);
+                QVERIFY(desk->currentOver());
+                desk->nudge(1);
+                QVERIFY(desk->moving().isEmpty());
+            }
+        }
+        QCOMPARE(desk->late()->count(), 0);
+        QCOMPARE(storage::scheduleDocument(shop->database()), kept);
     }
 
     void aPlanThatIsMadeIsSeenByBothDesksAndStopsAtOnce()

@@ -3,6 +3,7 @@
 #include "storage/databases.h"
 #include "storage/orders.h"
 #include "storage/piece_events.h"
+#include "storage/progress.h"
 #include "storage/shop_state.h"
 
 #include <QtTest>
@@ -87,6 +88,22 @@ private slots:
         QCOMPARE(ticks.at("a").at(0).person, ann.person);
         QVERIFY(tickPattern(database, "a", 2, false, late));
         QCOMPARE(tickedPatterns(database).at("a").size(), 1U);
+    }
+    void whatBecameOfAPlanIsKnown()
+    {
+        using State = PlanProgress::State;
+        const Database database = Database::open(freshAddress()).value();
+        replacePlans(database, {{"a", slate, "plan a"}, {"b", ivory, "plan b"}}, early);
+        QVERIFY(!planProgress(database, "c"));
+        QVERIFY(planProgress(database, "a")->state == State::Waiting);
+        QVERIFY(planProgress(database, "a")->ticked.empty());
+        QVERIFY(tickPattern(database, "a", 1, true, late));
+        QCOMPARE(planProgress(database, "a")->ticked, std::set<std::size_t>{1});
+        QVERIFY(database.write([&] { return markCut(database, "a", late); }));
+        QVERIFY(planProgress(database, "a")->state == State::Cut);
+        QCOMPARE(planProgress(database, "a")->ticked, std::set<std::size_t>{1});
+        replacePlans(database, {}, late);
+        QVERIFY(planProgress(database, "b")->state == State::TakenBack);
     }
     void aPlanOfATakenIdentityChangesNothing()
     {
