@@ -32,9 +32,9 @@ struct MergedJob {
 
 /// The first job with the chains of the second behind its own. A chain that is in both with all it holds is
 /// kept once; any other stays, though it may be a duplicate: runs alike are told, and a person takes one out.
-/// Ids and chains' names of the second that the first uses too are replaced by free ones. What is said of the whole job (metal,
-/// limits, rule sets…) is the first's; where the second differs it is told. Reasons given for warnings come
-/// along unless their run has a new id.
+/// Ids and chains' names of the second that the first uses too are replaced by free ones. What is said of the
+/// whole job (metal, limits, rule sets…) is the first's; where the second differs it is told. Reasons given
+/// for warnings come along unless their run has a new id.
 [[nodiscard]] MergedJob mergeJobs(const Job& first, const Job& second);
 
 } // namespace lapwright::site
