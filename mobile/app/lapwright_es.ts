@@ -6224,6 +6224,14 @@
         <translation>sin existencias</translation>
     </message>
     <message>
+        <source>other pieces to cut after planning than before it</source>
+        <translation>otras piezas por cortar después de planear que antes</translation>
+    </message>
+    <message>
+        <source>the same ones: plan again</source>
+        <translation>las mismas: planee otra vez</translation>
+    </message>
+    <message>
         <source>a piece that is not on the load</source>
         <translation>una pieza que no está en la carga</translation>
     </message>

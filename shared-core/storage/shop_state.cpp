@@ -111,12 +111,16 @@ void saveRatesDocument(const Database& database, const std::string& document)
     saveSetting(database, ratesKey, document);
 }
 
-void replacePlans(const Database& database, const std::vector<StoredPlan>& plans, const Stamp& stamp)
+bool replacePlans(const Database& database, const std::vector<StoredPlan>& plans, const Stamp& stamp,
+                  const std::function<bool()>& stands)
 {
-    database.write([&] {
+    return database.write([&] {
+        if (stands && !stands())
+            return false;
         (void)takeBack(database, "", {});
         for (const StoredPlan& plan : plans)
             savePlan(database, plan, stamp);
+        return true;
     });
 }
 

@@ -8,6 +8,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <optional>
 #include <set>
@@ -53,8 +54,10 @@ struct StoredPlan {
 };
 
 /// Puts `plans` in place of every plan that is not yet cut. Throws StorageFailure where sheets of one of
-/// those are ticked as cut: they would be cut twice.
-void replacePlans(const Database& database, const std::vector<StoredPlan>& plans, const Stamp& stamp);
+/// those are ticked as cut: they would be cut twice. Where `stands`, asked in the same write, says that what
+/// they were made from is another by now, changes nothing and gives false.
+bool replacePlans(const Database& database, const std::vector<StoredPlan>& plans, const Stamp& stamp,
+                  const std::function<bool()>& stands = {});
 /// The plans waiting to be cut, in the order they were made.
 [[nodiscard]] std::vector<StoredPlan> waitingPlans(const Database& database);
 /// The plan of this id if it waits to be cut.

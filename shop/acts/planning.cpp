@@ -28,6 +28,9 @@ using StockDocument = documents::Document<schedule::ShopStock>;
 /// What a remake has over anything else of its day: a crew waits for it.
 constexpr int remakePriority = 1'000;
 
+/// So often at most are cuts planned while other stations change what is to be cut.
+constexpr int mostAttempts = 3;
+
 /// All pieces still to be cut, over all orders.
 std::vector<schedule::OpenPiece> openPieces(const storage::Database& database)
 {
@@ -141,10 +144,10 @@ storage::StoredPlan stored(const PlannedBatch& batch)
     return plan;
 }
 
-Result<StockDocument> stockFor(const storage::Database& database, const PlanRequest& request)
+Result<StockDocument> stockFor(const storage::Database& database, const std::optional<StockDocument>& given)
 {
-    if (request.stock)
-        return *request.stock;
+    if (given)
+        return *given;
     auto standing = standingStock(database);
     if (!standing.ok())
         return standing.errors();
@@ -165,6 +168,37 @@ bool keepStock(const storage::Database& database, const PlanRequest& request)
     return replaced;
 }
 
+/// Plans from the stock that stands. Nothing where another station changed meanwhile what is to be cut.
+Result<std::optional<Planned>> planOnce(const storage::Database& database, const PlanRequest& request,
+                                        const FoldPrograms& programs, const storage::Stamp& stamp)
+{
+    // What is cut of the plans that stand stays cut, and leaves the stock before it is planned from.
+    if (auto errors = settleTicks(database, std::nullopt, stamp); !errors.empty())
+        return errors;
+    const auto stock = stockFor(database, std::nullopt);
+    if (!stock.ok())
+        return stock.errors();
+    const std::vector<schedule::OpenPiece> pieces = openPieces(database);
+    Planned planned;
+    planned.unfoldable = unfoldable(database, programs);
+    RemnantNames names(stock->value);
+    std::vector<storage::StoredPlan> plans;
+    const schedule::Batches batches = schedule::batchesOf(pieces, stock->value, request.coilWidthsApart);
+    for (const schedule::OpenPiece& piece : batches.held)
+        planned.held += piece.count;
+    for (const schedule::Batch& batch : batches.batches) {
+        planned.batches.push_back(planBatch(batch, stock->value, request, names));
+        if (planned.batches.back().plan)
+            plans.push_back(stored(planned.batches.back()));
+    }
+    const auto stands = [&] {
+        return storage::tickedPatterns(database).empty() && openPieces(database) == pieces;
+    };
+    if (!storage::replacePlans(database, plans, stamp, stands))
+        return std::optional<Planned>();
+    return std::optional(std::move(planned));
+}
+
 } // namespace
 
 bool Planned::complete() const
@@ -177,31 +211,26 @@ bool Planned::complete() const
 Result<Planned> planAll(const storage::Database& database, const PlanRequest& request,
                         const storage::Stamp& stamp)
 {
-    // What is cut of the plans that stand stays cut, and leaves the stock before it is planned from.
+    // Before a stock that is given overrules the one that they are taken from.
     if (auto errors = settleTicks(database, std::nullopt, stamp); !errors.empty())
         return errors;
-    const auto stock = stockFor(database, request);
+    const auto stock = stockFor(database, request.stock);
     if (!stock.ok())
         return stock.errors();
     const auto programs = FoldPrograms::forShop(stock->value.machines, request.libraryFolders);
     if (!programs.ok())
         return programs.errors();
-    Planned planned;
-    planned.stockReplaced = keepStock(database, request);
-    planned.unfoldable = unfoldable(database, *programs);
-    RemnantNames names(stock->value);
-    std::vector<storage::StoredPlan> plans;
-    const schedule::Batches batches =
-        schedule::batchesOf(openPieces(database), stock->value, request.coilWidthsApart);
-    for (const schedule::OpenPiece& piece : batches.held)
-        planned.held += piece.count;
-    for (const schedule::Batch& batch : batches.batches) {
-        planned.batches.push_back(planBatch(batch, stock->value, request, names));
-        if (planned.batches.back().plan)
-            plans.push_back(stored(planned.batches.back()));
+    const bool stockReplaced = keepStock(database, request);
+    for (int attempt = 0; attempt < mostAttempts; ++attempt) {
+        auto planned = planOnce(database, request, *programs, stamp);
+        if (!planned.ok())
+            return planned.errors();
+        if (planned->has_value()) {
+            (*planned)->stockReplaced = stockReplaced;
+            return **std::move(planned);
+        }
     }
-    storage::replacePlans(database, plans, stamp);
-    return planned;
+    return Error{"", "other pieces to cut after planning than before it", "the same ones: plan again"};
 }
 
 } // namespace lapwright::acts

@@ -59,8 +59,9 @@ struct Planned {
 
 /// Plans all pieces of all orders that are not yet cut nor held, what is due first before the rest, remakes
 /// and orders of high priority first among what is due together, remnants where that is worth it; and puts
-/// the plans in place of every plan that is not cut. Errors: no stock given nor kept, a stock or library file
-/// that does not hold, a machine of the stock that is not known. Throws storage::StorageFailure where the
+/// the plans in place of every plan that is not cut. Where another station cuts, holds or takes in meanwhile,
+/// it is planned anew. Errors: no stock given nor kept, a stock or library file that does not hold, a machine
+/// of the stock that is not known, a shop that changed each time. Throws storage::StorageFailure where the
 /// database or an order in it does not hold.
 [[nodiscard]] Result<Planned> planAll(const storage::Database& database, const PlanRequest& request,
                                       const storage::Stamp& stamp);

@@ -1,0 +1,183 @@
+// Guards: what other stations cut, hold or take in while cuts are planned is not planned as it stood before:
+// nothing is cut twice, in an old size or against a person's word.
+#include "acts/holding.h"
+#include "acts/incoming.h"
+#include "acts/making.h"
+#include "acts/planning.h"
+#include "documents/cut.h"
+#include "documents/shipped_orders.h"
+#include "schedule/batch.h"
+#include "storage/lists.h"
+#include "storage/shop_state.h"
+
+#include <QTemporaryDir>
+#include <QtTest>
+
+#include <algorithm>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <utility>
+
+using namespace lapwright;
+using schedule::PieceState;
+using storage::Database;
+
+namespace {
+
+const storage::Stamp stamp{"2026-01-05T08:00:00Z", "office", ""};
+
+/// The order of an invented house.
+documents::OrderDocument alder()
+{
+    static const pieces::Catalogue catalogue = texts::shippedCatalogue();
+    const auto job = documents::readJob(
+        texts::read(QString::fromStdString(sourceDirectory()) + "/tests/command/cases/alder.job.json"));
+    return texts::orderOf(job->value, catalogue);
+}
+
+void takeIn(const Database& database, const documents::OrderDocument& order)
+{
+    const std::string text = documents::writeOrder(order);
+    const auto arrival =
+        storage::receiveOrder(database, acts::incoming(order, text, order.value), stamp, false);
+    QCOMPARE(arrival.outcome, storage::Arrival::Outcome::Taken);
+}
+
+/// Sheets enough for the house.
+acts::PlanRequest requestFor(const site::Material& material)
+{
+    schedule::StockItem sheets{material, {}};
+    sheets.stock.key = "sheets";
+    sheets.stock.kind = cutting::StockKind::Sheet;
+    sheets.stock.width = Length::inches(48);
+    sheets.stock.length = Length::inches(126);
+    sheets.stock.count = 50;
+    schedule::ShopStock stock;
+    stock.items = {sheets};
+    stock.machines = {"long-folder-up"};
+    acts::PlanRequest request;
+    request.stock = documents::Document<schedule::ShopStock>{stock, {}};
+    request.settings.workLimit = 100;
+    return request;
+}
+
+/// Pieces in the plans that wait to be cut.
+std::int64_t waiting(const Database& database)
+{
+    std::int64_t count = 0;
+    for (const storage::StoredPlan& plan : storage::waitingPlans(database))
+        for (const storage::PlannedPiece& piece : storage::piecesOfPlan(database, plan.id))
+            count += piece.count;
+    return count;
+}
+
+std::int64_t inState(const Database& database, PieceState state)
+{
+    return storage::shopCounts(database).of(state);
+}
+
+} // namespace
+
+class PlanningTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init()
+    {
+        folder_ = std::make_unique<QTemporaryDir>();
+        database_.emplace(Database::open(folder_->filePath("shop.db").toStdString()).value());
+        order_ = alder();
+        takeIn(database(), order_);
+        request_ = requestFor(order_.value.job.material);
+        QVERIFY(acts::planAll(database(), request_, stamp).ok());
+        all_ = waiting(database());
+        QVERIFY(all_ > 0);
+        request_.stock.reset();
+    }
+
+    void whatIsCutMeanwhileIsNotCutTwice()
+    {
+        planWhile([this] {
+            QVERIFY(acts::cutPlan(database(), storage::waitingPlans(database()).front().id, stamp).ok());
+        });
+        QCOMPARE(inState(database(), PieceState::Cut), all_);
+        QCOMPARE(waiting(database()), std::int64_t{0});
+    }
+
+    void aSheetThatIsTickedMeanwhileIsCut()
+    {
+        planWhile([this] {
+            QVERIFY(storage::tickPattern(database(), storage::waitingPlans(database()).front().id, 0, true));
+        });
+        const std::int64_t cut = inState(database(), PieceState::Cut);
+        QVERIFY(cut > 0);
+        QCOMPARE(waiting(database()), all_ - cut);
+    }
+
+    void anOrderThatIsHeldMeanwhileIsNotPlanned()
+    {
+        planWhile([this] { QVERIFY(acts::holdOrder(database(), order_.value.id, true, stamp).ok()); });
+        QCOMPARE(waiting(database()), std::int64_t{0});
+    }
+
+    void aRevisionThatComesMeanwhileIsWhatIsPlanned()
+    {
+        documents::OrderDocument next = order_;
+        next.value.previousHash = documents::revisionHash(order_);
+        next.value.revision = 2;
+        for (pieces::Piece& piece : next.value.pieces)
+            piece.blankLength = piece.blankLength - Length::millimetres(100);
+        planWhile([&] { takeIn(database(), next); });
+        const auto plan = documents::readCutPlan(storage::waitingPlans(database()).front().document)->value;
+        for (const cutting::Blank& blank : plan.problem.blanks) {
+            const auto piece = std::find_if(
+                next.value.pieces.begin(), next.value.pieces.end(), [&](const pieces::Piece& one) {
+                    return schedule::blankKey(next.value.id, one.mark) == blank.key;
+                });
+            QVERIFY(piece != next.value.pieces.end());
+            QVERIFY(blank.length < piece->blankLength + Length::millimetres(100));
+        }
+        QCOMPARE(waiting(database()), all_);
+    }
+
+    void aShopThatChangesEachTimeIsSaidAndKeepsItsPlans()
+    {
+        std::int64_t priority = 0;
+        request_.progress = [&](const cutting::Progress&) {
+            (void)storage::setPriority(database(), order_.value.id, ++priority);
+            return true;
+        };
+        const std::string before = storage::waitingPlans(database()).front().id;
+        const auto planned = acts::planAll(database(), request_, stamp);
+        QVERIFY(!planned.ok());
+        QVERIFY(planned.errors().front().sentence().find("plan again") != std::string::npos);
+        QCOMPARE(storage::waitingPlans(database()).front().id, before);
+    }
+
+private:
+    [[nodiscard]] const Database& database() const { return *database_; }
+
+    /// Plans, and does `change` once while the plan is looked for.
+    void planWhile(const std::function<void()>& change)
+    {
+        bool changed = false;
+        request_.progress = [&](const cutting::Progress&) {
+            if (!std::exchange(changed, true))
+                change();
+            return true;
+        };
+        const auto planned = acts::planAll(database(), request_, stamp);
+        QVERIFY(changed);
+        QVERIFY2(planned.ok(), planned.ok() ? "" : planned.errors().front().sentence().c_str());
+    }
+
+    std::unique_ptr<QTemporaryDir> folder_;
+    std::optional<Database> database_;
+    documents::OrderDocument order_;
+    acts::PlanRequest request_;
+    std::int64_t all_ = 0; ///< pieces of the order
+};
+
+QTEST_GUILESS_MAIN(PlanningTest)
+#include "tst_planning.moc"
