@@ -15,9 +15,11 @@ ScreenFrame {
             screen.desk.step(1);
         else if (event.key === Qt.Key_Left || event.key === Qt.Key_PageUp)
             screen.desk.step(-1);
-        else if (event.key === Qt.Key_Space || event.key === Qt.Key_Return)
-            screen.desk.tick();
-        else
+        else if (event.key === Qt.Key_Space || event.key === Qt.Key_Return) {
+            // A key or pedal that is held down ticks no second sheet.
+            if (!event.isAutoRepeat)
+                screen.desk.tick();
+        } else
             return;
         event.accepted = true;
     }

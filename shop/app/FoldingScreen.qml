@@ -16,9 +16,11 @@ ScreenFrame {
     detail: Theme.spoken([desk.material, desk.machine], " · ")
 
     Keys.onPressed: event => {
-        if (event.key === Qt.Key_Right || event.key === Qt.Key_PageDown || event.key === Qt.Key_Space)
-            screen.desk.next();
-        else if (event.key === Qt.Key_Left || event.key === Qt.Key_PageUp)
+        if (event.key === Qt.Key_Right || event.key === Qt.Key_PageDown || event.key === Qt.Key_Space) {
+            // A key or pedal that is held down counts no second piece.
+            if (!event.isAutoRepeat)
+                screen.desk.next();
+        } else if (event.key === Qt.Key_Left || event.key === Qt.Key_PageUp)
             screen.desk.back();
         else if (event.key === Qt.Key_M)
             screen.desk.move();

@@ -1,5 +1,5 @@
-// Guards: steps at the folder count pieces, a lot is folded whole or not at all, ticks at the shear outlive
-// the program and stay until their plan counts as cut.
+// Guards: steps at the folder count pieces, a key that is held counts one, a lot is folded whole or not at
+// all, ticks at the shear outlive the program and stay until their plan counts as cut.
 #include "acts/making.h"
 #include "documents/shop.h"
 #include "lot_id.h"
@@ -10,6 +10,44 @@
 
 using namespace lapwright;
 using namespace lapwright::tests;
+
+namespace {
+
+/// Holds a key down for a while, as a system tells it.
+void hold(QQuickWindow* window, Qt::Key key, const QString& text)
+{
+    const auto tell = [&](QEvent::Type type, bool again) {
+        QKeyEvent event(type, key, Qt::NoModifier, text, again);
+        QCoreApplication::sendEvent(window, &event);
+    };
+    tell(QEvent::KeyPress, false);
+    for (int repeat = 0; repeat < 5; ++repeat) {
+        tell(QEvent::KeyRelease, true);
+        tell(QEvent::KeyPress, true);
+    }
+    tell(QEvent::KeyRelease, false);
+}
+
+/// The control below `item` that shows these words; nullptr if there is none.
+QQuickItem* showing(QQuickItem* item, const QString& words)
+{
+    if (item->isVisible() && item->property("text").toString() == words && item->property("kind").isValid())
+        return item;
+    for (QQuickItem* child : item->childItems())
+        if (QQuickItem* found = showing(child, words))
+            return found;
+    return nullptr;
+}
+
+std::size_t ticks(const Shop& shop)
+{
+    std::size_t count = 0;
+    for (const auto& [plan, patterns] : storage::tickedPatterns(shop.database()))
+        count += patterns.size();
+    return count;
+}
+
+} // namespace
 
 class TestMachineDesks : public QObject {
     Q_OBJECT
@@ -37,6 +75,43 @@ private slots:
         desk->pieceSpoilt();
         QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
         QCOMPARE(shop->batches()->batches()->count(), 1);
+    }
+
+    void aKeyThatIsHeldTicksOneSheet()
+    {
+        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->arrivals()->takeFiles({orderOf("larkfield", folder)});
+        plan(*shop);
+        QQmlApplicationEngine engine;
+        QQuickWindow* window = windowOf(*shop, engine);
+        QVERIFY(window != nullptr);
+        QTest::keyClick(window, Qt::Key_3, Qt::ControlModifier);
+        QVERIFY(shop->cutting()->sheets()->count() > 4);
+        hold(window, Qt::Key_Space, " ");
+        QCOMPARE(ticks(*shop), std::size_t{1});
+        QQuickItem* button = showing(window->contentItem(), "This is cut");
+        QVERIFY(button != nullptr);
+        button->forceActiveFocus(Qt::TabFocusReason);
+        hold(window, Qt::Key_Return, "\r");
+        QCOMPARE(ticks(*shop), std::size_t{2});
+        hold(window, Qt::Key_Space, " ");
+        QCOMPARE(ticks(*shop), std::size_t{3});
+    }
+
+    void aPedalThatIsHeldGoesOneStep()
+    {
+        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
+        const QTemporaryDir folder;
+        const auto shop = openWithCut(folder);
+        QQmlApplicationEngine engine;
+        QQuickWindow* window = windowOf(*shop, engine);
+        QVERIFY(window != nullptr);
+        QTest::keyClick(window, Qt::Key_4, Qt::ControlModifier);
+        QVERIFY(shop->folding()->stepCount() > 2);
+        hold(window, Qt::Key_PageDown, {});
+        QCOMPARE(shop->folding()->stepIndex(), 1);
     }
 
     void whatWasSaidToBeFoldedIsFoldedAgain()
