@@ -302,7 +302,7 @@ void FoldingDesk::next()
         motion_.stop();
         draw();
         emit stepChanged();
-    } else {
+    } else if (stepCount() > 0) {
         pieceFolded();
     }
 }

@@ -114,6 +114,26 @@ private slots:
         QCOMPARE(shop->folding()->stepIndex(), 1);
     }
 
+    void aLotThatCannotBeFoldedIsNotCountedAsFolded()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithCut(folder);
+        model::FoldingDesk* desk = shop->folding();
+        desk->setActive(true);
+        auto stock = documents::readStock(*storage::stockDocument(shop->database()));
+        stock->value.machines = {"box-and-pan-4"};
+        shop->act([&] {
+            shop->database().write(
+                [&] { storage::saveStockDocument(shop->database(), documents::writeStock(*stock)); });
+        });
+        for (int lot = 0; desk->refusal().isEmpty() && lot < desk->lots()->count(); ++lot)
+            desk->setCurrent(desk->lots()->idAt(lot));
+        QVERIFY(!desk->refusal().isEmpty());
+        QCOMPARE(desk->stepCount(), 0);
+        desk->next();
+        QCOMPARE(storage::shopCounts(shop->database()).of(schedule::PieceState::Folded), 0);
+    }
+
     void whatWasSaidToBeFoldedIsFoldedAgain()
     {
         const QTemporaryDir folder;
