@@ -176,16 +176,16 @@ void Arrivals::takeFiles(const QList<QUrl>& files)
     QStringList paths;
     for (const QUrl& file : files)
         paths.append(file.isLocalFile() ? file.toLocalFile() : file.toString());
-    (void)takeAll(paths);
+    (void)takeAll(paths, Source::Person);
 }
 
-bool Arrivals::takeAll(const QStringList& paths)
+bool Arrivals::takeAll(const QStringList& paths, Source source)
 {
     QStringList said;
     bool trouble = false;
     const bool done = shop().act([&] {
         for (const QString& path : paths)
-            take(path, said, trouble);
+            take(path, source, said, trouble);
     });
     if (!done || said.isEmpty())
         return done;
@@ -196,7 +196,7 @@ bool Arrivals::takeAll(const QStringList& paths)
     return true;
 }
 
-void Arrivals::take(const QString& path, QStringList& said, bool& trouble)
+void Arrivals::take(const QString& path, Source source, QStringList& said, bool& trouble)
 {
     const auto refuse = [&](const std::vector<Error>& errors) {
         trouble = true;
@@ -220,8 +220,9 @@ void Arrivals::take(const QString& path, QStringList& said, bool& trouble)
         return;
     }
     said.append(tr("%1: %2").arg(name, model::said(acts::inWords(arrived->arrival->outcome))));
-    current_ = arrived->arrival->outcome == storage::Arrival::Outcome::Waits ? rowOf(arrived->hash)
-                                                                             : shown(arrived->order);
+    if (source == Source::Person)
+        current_ = arrived->arrival->outcome == storage::Arrival::Outcome::Waits ? rowOf(arrived->hash)
+                                                                                 : shown(arrived->order);
 }
 
 void Arrivals::acceptCurrent()
@@ -317,7 +318,7 @@ void Arrivals::lookIntoFolder()
     for (const std::string& path : *ready)
         paths.append(shown(path));
     // What the database would not take is given again: taking an order twice is harmless.
-    if (!paths.isEmpty() && !takeAll(paths))
+    if (!paths.isEmpty() && !takeAll(paths, Source::Folder))
         drops_ = {};
 }
 

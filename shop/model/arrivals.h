@@ -66,8 +66,10 @@ protected:
     void reload() override;
 
 private:
-    [[nodiscard]] bool takeAll(const QStringList& paths);
-    void take(const QString& path, QStringList& said, bool& trouble);
+    /// Where order files come from. What the folder brings never goes before what a person looks at.
+    enum class Source { Person, Folder };
+    [[nodiscard]] bool takeAll(const QStringList& paths, Source source);
+    void take(const QString& path, Source source, QStringList& said, bool& trouble);
     /// Nullptr if the current one does not wait.
     [[nodiscard]] const storage::WaitingOrder* currentWaiting() const;
     /// Reads what waits and what is not finished.

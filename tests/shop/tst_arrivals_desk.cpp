@@ -59,6 +59,25 @@ private slots:
         QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
     }
 
+    void whatTheFolderBringsLeavesInSightWhatAPersonLooksAt()
+    {
+        const QTemporaryDir folder, inbox;
+        const auto shop = open(folder);
+        model::Arrivals* desk = shop->arrivals();
+        desk->setActive(true);
+        const std::string id = acts::newUuid();
+        desk->takeFiles({orderOf("hollin", folder, id), orderOf("hollin", folder, id, "other")});
+        QVERIFY(desk->currentWaits());
+        const QString inSight = desk->current();
+        shop->preferences()->setWatchedFolder(inbox.path());
+        orderOf("larkfield", inbox, id);
+        QTRY_COMPARE_WITH_TIMEOUT(desk->waiting(), 2, longest);
+        QCOMPARE(desk->current(), inSight);
+        orderOf("depot", inbox);
+        QTRY_COMPARE_WITH_TIMEOUT(desk->orders()->count(), 4, longest);
+        QCOMPARE(desk->current(), inSight);
+    }
+
     void aWatchedFolderThatIsNotThereIsSaid()
     {
         const QTemporaryDir folder, inbox;
