@@ -8,6 +8,8 @@
 #include <algorithm>
 #include <functional>
 #include <initializer_list>
+#include <limits>
+#include <utility>
 
 namespace lapwright::storage {
 
@@ -127,14 +129,60 @@ std::vector<EventRow> lastWorkOn(const Database& database, const char* marks, co
     return found;
 }
 
-std::vector<OrderRow> ordersWithCounts(const Database& database, Rows rows)
+bool isAscii(const std::string& word)
 {
-    std::vector<OrderRow> found;
-    while (rows.next())
-        found.push_back({summaryAt(rows, 0), {}});
-    for (OrderRow& row : found)
-        row.counts = orderCounts(database, row.order.id);
-    return found;
+    return std::all_of(word.begin(), word.end(),
+                       [](char letter) { return static_cast<unsigned char>(letter) < 0x80; });
+}
+
+/// The mark that a person means who types it all in small or in capital letters: those of the run before its
+/// number are capitals, those of the trim after it are small: "S1a.1". No number: not a mark.
+QStringList marksTypedAs(const std::string& word)
+{
+    const QString typed = text(word);
+    const auto digit =
+        std::find_if(typed.begin(), typed.end(), [](QChar letter) { return letter.isDigit(); });
+    if (digit == typed.end())
+        return {};
+    const auto number = static_cast<qsizetype>(digit - typed.begin());
+    QStringList marks = {typed, typed.toUpper(), typed.left(number).toUpper() + typed.mid(number).toLower()};
+    marks.removeDuplicates();
+    return marks;
+}
+
+/// A pattern that finds `word` anywhere, whether in small letters or capitals. SQLite knows that of ASCII
+/// alone: any other letter is any letter here.
+QString patternFor(const std::string& word)
+{
+    QString pattern;
+    for (const QChar letter : text(word).toLower()) {
+        if (letter.isLowSurrogate())
+            continue; // the sign it is half of is there
+        if (letter == u'!' || letter == u'%' || letter == u'_')
+            pattern += u'!';
+        pattern += letter.unicode() < 0x80 ? letter : QChar(u'_');
+    }
+    return '%' + pattern + '%';
+}
+
+/// Whether the words that a pattern cannot tell from others are in the names of the order.
+bool namesHave(const std::vector<std::string>& words, const OrderSummary& order)
+{
+    return std::all_of(words.begin(), words.end(), [&order](const std::string& word) {
+        return text(order.jobName).contains(text(word), Qt::CaseInsensitive) ||
+               text(order.customer).contains(text(word), Qt::CaseInsensitive);
+    });
+}
+
+std::vector<OrderRow> withCounts(const Database& database, std::vector<OrderSummary> orders)
+{
+    std::vector<OrderRow> rows;
+    rows.reserve(orders.size());
+    for (OrderSummary& order : orders) {
+        const schedule::PieceCounts counts = orderCounts(database, order.id);
+        rows.push_back({std::move(order), counts});
+    }
+    return rows;
 }
 
 } // namespace
@@ -167,29 +215,40 @@ std::vector<OrderRow> findOrders(const Database& database, const std::vector<std
         return {};
     QStringList conditions;
     QVariantList values;
+    std::vector<std::string> beyondAscii;
     for (const std::string& word : words) {
-        conditions.append(
-            "(LOWER(o.job_name) LIKE ? ESCAPE '!' OR LOWER(o.customer) LIKE ? ESCAPE '!' OR EXISTS"
-            " (SELECT 1 FROM pieces p WHERE p.order_id = o.id AND p.mark = ?))");
-        QString part = text(word).toLower();
-        for (const char* special : {"!", "%", "_"})
-            part.replace(special, QString("!") + special);
-        values << '%' + part + '%' << '%' + part + '%' << text(word).toUpper();
+        const QStringList marks = marksTypedAs(word);
+        values << patternFor(word) << patternFor(word);
+        conditions.append("(LOWER(o.job_name) LIKE ? ESCAPE '!' OR LOWER(o.customer) LIKE ? ESCAPE '!'");
+        if (!isAscii(word)) {
+            beyondAscii.push_back(word);
+        } else if (!marks.isEmpty()) {
+            conditions.back() +=
+                " OR EXISTS (SELECT 1 FROM pieces p WHERE p.order_id = o.id AND p.mark IN (" +
+                QStringList(marks.size(), "?").join(", ") + "))";
+            values += QVariantList(marks.begin(), marks.end());
+        }
+        conditions.back() += ")";
     }
-    values << qint64(most);
-    return ordersWithCounts(database,
-                            database.query("SELECT " + summaryColumns() + " FROM current_orders o WHERE " +
-                                               conditions.join(" AND ") +
-                                               " ORDER BY o.due DESC, o.job_name, o.id LIMIT ?",
-                                           values));
+    values << (beyondAscii.empty() ? qint64(most) : std::numeric_limits<qint64>::max());
+    Rows rows =
+        database.query("SELECT " + summaryColumns() + " FROM current_orders o WHERE " +
+                           conditions.join(" AND ") + " ORDER BY o.due DESC, o.job_name, o.id LIMIT ?",
+                       values);
+    std::vector<OrderSummary> found;
+    while (static_cast<std::int64_t>(found.size()) < most && rows.next())
+        if (OrderSummary order = summaryAt(rows, 0); namesHave(beyondAscii, order))
+            found.push_back(std::move(order));
+    return withCounts(database, std::move(found));
 }
 
 std::optional<OrderRow> orderRow(const Database& database, const std::string& order)
 {
-    std::vector<OrderRow> rows = ordersWithCounts(
-        database, database.query("SELECT " + summaryColumns() + " FROM current_orders o WHERE o.id = ?",
-                                 {text(order)}));
-    return rows.empty() ? std::nullopt : std::optional(std::move(rows.front()));
+    Rows rows =
+        database.query("SELECT " + summaryColumns() + " FROM current_orders o WHERE o.id = ?", {text(order)});
+    if (!rows.next())
+        return std::nullopt;
+    return withCounts(database, {summaryAt(rows, 0)}).front();
 }
 
 Page<PieceRow> listPieces(const Database& database, schedule::PieceState state, const std::string& order,

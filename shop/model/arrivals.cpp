@@ -15,7 +15,7 @@
 #include <QGuiApplication>
 
 #include <algorithm>
-#include <set>
+#include <map>
 #include <utility>
 
 namespace lapwright::model {
@@ -101,15 +101,16 @@ void Arrivals::searchHistory()
 void Arrivals::showOrders()
 {
     QList<Row> rows = standing_;
-    std::set<QString> listed;
-    for (const Row& row : rows)
-        listed.insert(row.id);
-    // What left long ago is only looked for when somebody searches.
-    for (const storage::OrderRow& order : searched(shop().database(), orders_.search()))
-        if (listed.insert(shown(order.order.id)).second) {
+    std::map<QString, qsizetype> listed;
+    for (qsizetype at = 0; at < rows.size(); ++at)
+        listed.emplace(rows[at].id, at);
+    // What left long ago is only looked for when somebody searches; what is listed may be found by a mark.
+    for (const storage::OrderRow& order : searched(shop().database(), orders_.search())) {
+        const auto [at, isNew] = listed.emplace(shown(order.order.id), rows.size());
+        if (isNew)
             rows.append(orderRow(order));
-            rows.back().also = orders_.search();
-        }
+        rows[at->second].also = orders_.search();
+    }
     orders_.setRows(rows);
 }
 

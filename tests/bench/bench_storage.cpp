@@ -108,6 +108,7 @@ const std::vector<List>& lists()
         {"plans waiting", [](const Database& d) { (void)listPlans(d, PlansShown::Waiting, {}); }},
         {"loads", [](const Database& d) { (void)listLoads(d, {}); }},
         {"receipts", [](const Database& d) { (void)listReceipts(d, {}); }},
+        {"orders found by a mark", [](const Database& d) { (void)findOrders(d, {"e1.1"}, 100); }},
         {"what waits for a person", [](const Database& d) { (void)listWaiting(d, {}); }},
         {"events", [](const Database& d) { (void)listEvents(d, "", "", {}); }},
         {"events of one order", [](const Database& d) { (void)listEvents(d, "order-1001", "", {}); }},

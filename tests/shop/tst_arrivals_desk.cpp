@@ -3,6 +3,8 @@
 #include "shop_bench.h"
 #include "storage/orders.h"
 
+#include <set>
+
 using namespace lapwright;
 using namespace lapwright::tests;
 
@@ -197,6 +199,29 @@ private slots:
         QCOMPARE(desk->orders()->rows().at(0).title, name);
         desk->orders()->setSearch("");
         QTRY_VERIFY(desk->orders()->count() == 1 && desk->orders()->rows().at(0).title != name);
+    }
+
+    void aSearchFindsAnOpenOrderByItsMark()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        model::Arrivals* desk = shop->arrivals();
+        desk->setActive(true);
+        desk->takeFiles({orderOf("larkfield", folder)});
+        std::set<QString> elsewhere;
+        for (const model::Row& row : desk->preview()->pieces()->rows())
+            elsewhere.insert(row.title);
+        desk->takeFiles({orderOf("hollin", folder)});
+        QCOMPARE(desk->orders()->count(), 2);
+        const QString hollin = desk->current();
+        QString mark;
+        for (const model::Row& row : desk->preview()->pieces()->rows())
+            if (elsewhere.count(row.title) == 0)
+                mark = row.title;
+        QVERIFY(!mark.isEmpty());
+        desk->orders()->setSearch(mark.toLower());
+        QTRY_COMPARE(desk->orders()->count(), 1);
+        QCOMPARE(desk->orders()->idAt(0), hollin);
     }
 
     void whatIsNoOrderIsSaid()

@@ -144,6 +144,22 @@ private slots:
         QCOMPARE(findOrders(database, {"house", "2"}, 10).size(), 1U);
         QCOMPARE(findOrders(database, {"cust", "e1.10"}, 10).size(), 4U);
         QCOMPARE(findOrders(database, {"CUST"}, 3).size(), 3U);
+        IncomingOrder other = order(7);
+        other.jobName = "Pe\xC3\xB1"
+                        "a 100% Blanca";
+        other.customer = "\xC3\x81ngela Ruiz";
+        other.pieces.front().mark = "S1a.1";
+        (void)receiveOrder(database, other, stamp, false);
+        for (const char* mark : {"S1a.1", "s1a.1", "S1A.1"})
+            QCOMPARE(findOrders(database, {mark}, 10).size(), 1U);
+        for (const char* word : {"\xC3\xA1ngela", "\xC3\x81NGELA",
+                                 "pe\xC3\xB1"
+                                 "a",
+                                 "100%", "angela"})
+            QCOMPARE(findOrders(database, {word, "ruiz"}, 10).size(),
+                     word == std::string("angela") ? 0U : 1U);
+        QVERIFY(findOrders(database, {"\xC3\xA9ngela"}, 10).empty());
+        QCOMPARE(findOrders(database, {"cust", "\xC3\xA1"}, 10).size(), 0U);
         QVERIFY(findOrders(database, {"house", "E9.9"}, 10).empty());
         QVERIFY(findOrders(database, {"%"}, 10).empty());
         QVERIFY(findOrders(database, {}, 10).empty());
