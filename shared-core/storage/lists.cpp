@@ -396,6 +396,20 @@ std::string waitingDocument(const Database& database, const std::string& hash)
     return rows.next() ? rows.text(0) : std::string();
 }
 
+bool isHere(const Database& database, const std::string& order, std::int64_t revision,
+            const std::string& hash)
+{
+    return database
+        .query("SELECT 1 FROM orders WHERE id = ? AND revision = ? AND hash = ?",
+               {text(order), qint64(revision), text(hash)})
+        .next();
+}
+
+bool isSetAside(const Database& database, const std::string& hash)
+{
+    return database.query("SELECT 1 FROM quarantine WHERE hash = ?", {text(hash)}).next();
+}
+
 bool dismissWaiting(const Database& database, const std::string& hash, const Stamp& stamp)
 {
     return database.write([&] {

@@ -111,6 +111,11 @@ struct WaitingOrder {
 [[nodiscard]] Page<WaitingOrder> listWaiting(const Database& database, const From& from);
 /// The document of one that waits, as received; empty if there is none.
 [[nodiscard]] std::string waitingDocument(const Database& database, const std::string& hash);
+/// Whether this very revision was taken in: one whose document has this hash.
+[[nodiscard]] bool isHere(const Database& database, const std::string& order, std::int64_t revision,
+                          const std::string& hash);
+/// Whether one of this hash waits or was dismissed.
+[[nodiscard]] bool isSetAside(const Database& database, const std::string& hash);
 /// A person says that it is not to be taken: it is kept, but waits no longer, unless it arrives again. False
 /// if it does not wait.
 [[nodiscard]] bool dismissWaiting(const Database& database, const std::string& hash, const Stamp& stamp);

@@ -7,6 +7,7 @@
 #include "documents/compare.h"
 #include "parcel/photos.h"
 #include "site/merge.h"
+#include "storage/lists.h"
 #include "storage/shop_state.h"
 
 #include <iterator>
@@ -58,7 +59,6 @@ Result<Arrived> receiveOrder(const storage::Database& database, const pieces::Ca
     const auto doubt = distrust(database, parcel->order);
     if (!doubt.ok())
         return doubt.errors();
-    Derived derived = deriveAgain(*order, catalogue);
     Arrived arrived;
     arrived.order = order->value.id;
     arrived.job = order->value.job.name;
@@ -66,9 +66,15 @@ Result<Arrived> receiveOrder(const storage::Database& database, const pieces::Ca
     arrived.hash = documents::revisionHash(*order);
     arrived.photos = static_cast<std::int64_t>(order->value.job.photos.size());
     arrived.cancelled = order->value.cancelled;
+    rules::Findings missing = parcel::missingPhotos(order->value.job, *parcel);
+    if (storage::isHere(database, arrived.order, arrived.revision, arrived.hash)) {
+        arrived.findings = std::move(missing);
+        arrived.arrival = storage::Arrival{storage::Arrival::Outcome::AlreadyHere, {}};
+        return arrived;
+    }
+    Derived derived = deriveAgain(*order, catalogue);
     arrived.differences = std::move(derived.differences);
     arrived.findings = derived.order.findings;
-    rules::Findings missing = parcel::missingPhotos(order->value.job, *parcel);
     std::move(missing.begin(), missing.end(), std::back_inserter(arrived.findings));
     if (!arrived.cancelled && rules::anyBlocks(arrived.findings))
         return arrived;
@@ -87,6 +93,19 @@ Result<Arrived> receiveOrder(const storage::Database& database, const pieces::Ca
     if (arrived.arrival->outcome == storage::Arrival::Outcome::Taken)
         arrived.sameHouse = sameHouse(database, derived.order);
     return arrived;
+}
+
+bool isKnown(const storage::Database& database, const std::string& came)
+{
+    const auto parcel = parcel::unpack(came);
+    if (!parcel.ok())
+        return false;
+    const auto order = documents::readOrder(parcel->order);
+    if (!order.ok())
+        return false;
+    const std::string hash = documents::revisionHash(*order);
+    return storage::isHere(database, order->value.id, order->value.revision, hash) ||
+           storage::isSetAside(database, hash);
 }
 
 std::string inWords(const storage::MarkChange& change)

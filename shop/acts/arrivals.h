@@ -51,12 +51,17 @@ struct Arrived {
 };
 
 /// Takes in an order as it came, a plain document or a ZIP of one with its photos (parcel/parcel.h), in one
-/// transaction. The shop derives every number again from the runs.
+/// transaction. The shop derives every number again from the runs, but of a revision that was taken in before
+/// nothing.
 /// `accept` is a person's word to take a revision that waits. Errors: those of parcel::unpack and
 /// documents::readOrder.
 [[nodiscard]] Result<Arrived> receiveOrder(const storage::Database& database,
                                            const pieces::Catalogue& catalogue, const std::string& came,
                                            const storage::Stamp& stamp, bool accept);
+
+/// Whether this very order was taken in before, waits or was dismissed: a folder that is looked into anew
+/// gives it again, and nobody sent it. False for what is no order.
+[[nodiscard]] bool isKnown(const storage::Database& database, const std::string& came);
 
 /// "E1.1 changes: 2 wanted before, 2 now; 1 cut, 1 folded; 2 become scrap".
 [[nodiscard]] std::string inWords(const storage::MarkChange& change);

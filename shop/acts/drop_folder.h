@@ -20,6 +20,8 @@ public:
     /// The orders (orderEndings) in `folder` that are ready now and were not given before, by name. Error:
     /// the folder cannot be read.
     [[nodiscard]] Result<std::vector<std::string>> look(const std::string& folder);
+    /// The next look gives this file once more: nothing could be done with it.
+    void giveAgain(const std::string& path) { seen_[path].given = false; }
 
 private:
     struct Seen {

@@ -1725,8 +1725,8 @@
         <translation>%1 ya no espera</translation>
     </message>
     <message>
-        <source>%1 is not taken. It is kept, and waits again if it is sent again</source>
-        <translation>%1 no se recibe. Queda guardado, y espera otra vez si se envía otra vez</translation>
+        <source>%1 is not taken. It is kept, and waits again if a person takes it in again</source>
+        <translation>%1 no se recibe. Queda guardado, y espera otra vez si una persona lo vuelve a recibir</translation>
     </message>
     <message>
         <source>%1 (%2)</source>

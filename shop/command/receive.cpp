@@ -41,8 +41,31 @@ public:
         const auto text = storage::readDocument(path);
         if (!text.ok())
             return refuse(text.errors());
+        takeIn(*text, path);
+    }
+
+    /// The same of a file in a watched folder: what a watch before this one took or set aside stays as it is,
+    /// unless a person asks for it.
+    void takeNew(const std::string& path)
+    {
+        const auto text = storage::readDocument(path);
+        if (!text.ok())
+            return refuse(text.errors());
+        if (options_.isSet("accept") || !acts::isKnown(database_, *text))
+            takeIn(*text, path);
+    }
+
+    [[nodiscard]] Exit finish() const
+    {
+        results_.finish();
+        return worst_;
+    }
+
+private:
+    void takeIn(const std::string& text, const std::string& path)
+    {
         const auto arrived =
-            acts::receiveOrder(database_, catalogue_, *text, stampOf(options_), options_.isSet("accept"));
+            acts::receiveOrder(database_, catalogue_, text, stampOf(options_), options_.isSet("accept"));
         if (!arrived.ok())
             return refuse(arrived.errorsWithin(nameOf(path)));
         // Of runs that block little can be derived: what differs from it would bury why.
@@ -57,13 +80,6 @@ public:
         report(*arrived, *arrived->arrival);
     }
 
-    [[nodiscard]] Exit finish() const
-    {
-        results_.finish();
-        return worst_;
-    }
-
-private:
     void report(const acts::Arrived& arrived, const Arrival& arrival)
     {
         const std::string outcome(acts::inWords(arrival.outcome));
@@ -175,7 +191,8 @@ bool takeOnce(const QStringList& named, Receiver& receiver)
     return true;
 }
 
-/// Takes every file of the folders that is whole and no longer grows, until the program is ended.
+/// Takes every file of the folders that is whole and no longer grows, until the program is ended. What the
+/// database would not take is tried again.
 [[noreturn]] void watch(const QStringList& folders, Receiver& receiver, double seconds)
 {
     acts::DropFolder drop;
@@ -186,7 +203,12 @@ bool takeOnce(const QStringList& named, Receiver& receiver)
                 tell(ready.errors());
             else
                 for (const std::string& path : *ready)
-                    receiver.take(path);
+                    try {
+                        receiver.takeNew(path);
+                    } catch (const storage::StorageFailure& failure) {
+                        tell(path + ": " + failure.what());
+                        drop.giveAgain(path);
+                    }
         }
         std::fflush(stdout);
         QThread::msleep(static_cast<unsigned long>(seconds * 1000.0));

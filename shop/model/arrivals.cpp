@@ -207,6 +207,8 @@ void Arrivals::take(const QString& path, Source source, QStringList& said, bool&
     const auto text = storage::readDocument(path.toStdString());
     if (!text.ok())
         return refuse(text.errors());
+    if (source == Source::Folder && acts::isKnown(shop().database(), *text))
+        return;
     const auto arrived =
         acts::receiveOrder(shop().database(), shop().catalogue(), *text, shop().stamp(), false);
     if (!arrived.ok())
@@ -262,7 +264,8 @@ void Arrivals::dismissCurrent()
         if (!storage::dismissWaiting(shop().database(), order.hash, shop().stamp()))
             return shop().tellTrouble(tr("%1 does not wait any more").arg(name));
         current_ = shown(order.order);
-        shop().tell(tr("%1 is not taken. It is kept, and waits again if it is sent again").arg(name));
+        shop().tell(
+            tr("%1 is not taken. It is kept, and waits again if a person takes it in again").arg(name));
     });
 }
 

@@ -147,6 +147,34 @@ class Shop(Program):
             told = watching.communicate()[1]
         self.assertNotIn("alder.order.json", told)
 
+    def test_a_watch_outlives_a_database_that_takes_nothing_and_gives_nothing_twice(self):
+        self.order()
+        self.empty_shop()
+        drop = self.folder / "drop"
+        drop.mkdir()
+        (self.folder / "alder.order.json").rename(drop / "alder.order.json")
+        database = sqlite3.connect(self.folder / "shop.db")
+        database.execute("CREATE TRIGGER full BEFORE INSERT ON orders BEGIN SELECT RAISE(ABORT, 'disk is full'); END")
+        database.commit()
+
+        def watch():
+            watching = subprocess.Popen([PROGRAM, "receive", drop, "--db", "shop.db", "--watch", "0.2"], cwd=self.folder,
+                                        stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
+            self.addCleanup(watching.communicate)
+            self.addCleanup(watching.terminate)
+            return watching
+        watching = watch()
+        self.assertIn("disk is full", watching.stderr.readline())
+        database.execute("DROP TRIGGER full")
+        database.commit()
+        database.close()
+        self.assertIn("taken in", watching.stdout.readline())
+        watching.terminate()
+        again = watch()
+        time.sleep(2)
+        again.terminate()
+        self.assertEqual(again.communicate()[0], "")
+
     def test_a_second_order_for_one_house_is_pointed_out(self):
         job = json.loads((CASES / "alder.job.json").read_text())
         self.order()

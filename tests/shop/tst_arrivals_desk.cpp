@@ -80,6 +80,31 @@ private slots:
         QCOMPARE(desk->current(), inSight);
     }
 
+    void aFolderThatIsWatchedAnewGivesNothingTwice()
+    {
+        const QTemporaryDir folder, inbox;
+        const std::string id = acts::newUuid();
+        {
+            const auto shop = open(folder);
+            model::Arrivals* desk = shop->arrivals();
+            desk->takeFiles({orderOf("hollin", inbox, id), orderOf("hollin", inbox, id, "other")});
+            desk->setActive(true);
+            QCOMPARE(desk->waiting(), 1);
+            desk->setCurrent(desk->orders()->idAt(0));
+            desk->dismissCurrent();
+            QCOMPARE(desk->waiting(), 0);
+            shop->preferences()->setWatchedFolder(inbox.path());
+        }
+        const auto shop = open(folder);
+        shop->arrivals()->setActive(true);
+        const std::int64_t version = shop->database().dataVersion();
+        orderOf("depot", inbox);
+        QTRY_COMPARE_WITH_TIMEOUT(shop->arrivals()->orders()->count(), 2, longest);
+        QCOMPARE(shop->arrivals()->waiting(), 0);
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+        QCOMPARE(shop->database().dataVersion(), version + 1);
+    }
+
     void aWatchedFolderThatIsNotThereIsSaid()
     {
         const QTemporaryDir folder, inbox;
