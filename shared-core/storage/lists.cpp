@@ -389,6 +389,12 @@ Page<WaitingOrder> listWaiting(const Database& database, const From& from)
         });
 }
 
+std::int64_t countWaiting(const Database& database)
+{
+    Rows rows = database.query("SELECT COUNT(*) FROM quarantine WHERE dismissed = 0");
+    return rows.next() ? rows.number(0) : 0;
+}
+
 std::string waitingDocument(const Database& database, const std::string& hash)
 {
     Rows rows =

@@ -109,6 +109,8 @@ struct WaitingOrder {
 };
 /// Orders that wait for a person, in the sequence they came.
 [[nodiscard]] Page<WaitingOrder> listWaiting(const Database& database, const From& from);
+/// How many they are.
+[[nodiscard]] std::int64_t countWaiting(const Database& database);
 /// The document of one that waits, as received; empty if there is none.
 [[nodiscard]] std::string waitingDocument(const Database& database, const std::string& hash);
 /// Whether this very revision was taken in: one whose document has this hash.

@@ -11,13 +11,13 @@ Window {
     required property Shop shop
     property int place: 0
     readonly property var places: [
-        {name: qsTr("Arrivals"), sign: "arrivals", count: shop.arrivals.waiting, source: "ArrivalsScreen.qml", desk: shop.arrivals},
+        {name: qsTr("Arrivals"), sign: "arrivals", count: shop.waiting, source: "ArrivalsScreen.qml", desk: shop.arrivals},
         {name: qsTr("Batches"), sign: "batches", source: "BatchesScreen.qml", desk: shop.batches},
         {name: qsTr("Cutting"), sign: "cutting", source: "CuttingScreen.qml", desk: shop.cutting},
         {name: qsTr("Folding"), sign: "folding", source: "FoldingScreen.qml", desk: shop.folding},
         {name: qsTr("Schedule"), sign: "schedule", source: "ScheduleScreen.qml", desk: shop.schedule},
         {name: qsTr("Loads"), sign: "loads", source: "LoadsScreen.qml", desk: shop.loads},
-        {name: qsTr("Receipts"), sign: "receipts", count: shop.loads.remakes.total, source: "ReceiptsScreen.qml", desk: shop.loads},
+        {name: qsTr("Receipts"), sign: "receipts", count: shop.remakes, source: "ReceiptsScreen.qml", desk: shop.loads},
         {name: qsTr("Stock"), sign: "stock", source: "StockScreen.qml", desk: shop.stock},
         {name: qsTr("Reference"), sign: "rules", source: "ReferenceScreen.qml", desk: shop.reference},
         {name: qsTr("Settings"), sign: "settings", source: "SettingsScreen.qml", desk: shop.code}

@@ -6,6 +6,8 @@
 #include "acts/words.h"
 #include "storage/backup.h"
 #include "storage/catalogue.h"
+#include "storage/lists.h"
+#include "storage/piece_events.h"
 #include "text.h"
 
 #include <QDateTime>
@@ -60,6 +62,7 @@ Shop::Shop(storage::Database database, pieces::Catalogue catalogue, QString data
     attempt([this] {
         watch_->catchUp();
         readShop();
+        countQueues();
     });
 }
 
@@ -276,6 +279,7 @@ void Shop::noteChange()
     attempt([this] {
         watch_->catchUp();
         readShop();
+        countQueues();
     });
     const std::initializer_list<Desk*> desks = {arrivals_, batches_, cutting_,   folding_, schedule_,
                                                 loads_,    stock_,   reference_, code_};
@@ -292,6 +296,17 @@ void Shop::readShop()
     colours_ = (*stock)->value.colours;
     machines_ = (*stock)->value.machines;
     name_ = shown((*stock)->value.shop);
+}
+
+void Shop::countQueues()
+{
+    const qint64 waiting = storage::countWaiting(database_);
+    const auto remakes = static_cast<qint64>(storage::piecesAwaitingRemake(database_).size());
+    if (waiting == waiting_ && remakes == remakes_)
+        return;
+    waiting_ = waiting;
+    remakes_ = remakes;
+    emit queuesChanged();
 }
 
 } // namespace lapwright::model

@@ -54,6 +54,9 @@ class Shop : public QObject {
     /// Why this person may not; empty: may.
     Q_PROPERTY(QString whyNotPlan READ whyNotPlan NOTIFY dutyChanged FINAL)
     Q_PROPERTY(QString whyNotMake READ whyNotMake NOTIFY dutyChanged FINAL)
+    /// Orders that wait for a person, and marks that wait to be ordered again, whatever screen is in sight.
+    Q_PROPERTY(qint64 waiting READ waiting NOTIFY queuesChanged FINAL)
+    Q_PROPERTY(qint64 remakes READ remakes NOTIFY queuesChanged FINAL)
     Q_PROPERTY(lapwright::model::Preferences* preferences READ preferences CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::PlanWorker* planner READ planner CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::Papers* papers READ papers CONSTANT FINAL)
@@ -89,6 +92,8 @@ public:
     [[nodiscard]] QString whyNotPlan() const;
     [[nodiscard]] QString whyNotMake() const;
     [[nodiscard]] QString lost() const;
+    [[nodiscard]] qint64 waiting() const { return waiting_; }
+    [[nodiscard]] qint64 remakes() const { return remakes_; }
     [[nodiscard]] Preferences* preferences() const { return preferences_; }
     [[nodiscard]] PlanWorker* planner() const { return planner_; }
     [[nodiscard]] Papers* papers() const { return papers_; }
@@ -155,6 +160,7 @@ signals:
     void messageChanged();
     void dutyChanged();
     void lostChanged();
+    void queuesChanged();
     void dataChanged();
 
 private:
@@ -162,6 +168,7 @@ private:
          const QString& preferencesPath, std::vector<std::string> libraryFolders);
     /// What the stock document says of the shop itself.
     void readShop();
+    void countQueues();
 
     storage::Database database_;
     pieces::Catalogue catalogue_;
@@ -171,6 +178,8 @@ private:
     std::map<std::string, std::string> colours_;
     std::vector<std::string> machines_;
     QString name_;
+    qint64 waiting_ = 0;
+    qint64 remakes_ = 0;
     QString message_;
     bool trouble_ = false;
     DatabaseWatch* watch_;

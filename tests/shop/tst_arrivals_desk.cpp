@@ -22,6 +22,21 @@ private slots:
         QTRY_COMPARE(machine->arrivals()->orders()->count(), 1);
     }
 
+    void whatWaitsIsCountedWhateverScreenIsInSight()
+    {
+        const QTemporaryDir folder;
+        const auto office = open(folder, "office"), machine = open(folder, "machine");
+        machine->cutting()->setActive(true);
+        const std::string id = acts::newUuid();
+        office->arrivals()->takeFiles(
+            {orderOf("hollin", folder, id), orderOf("hollin", folder, id, "other")});
+        QCOMPARE(office->waiting(), 1);
+        QTRY_COMPARE(machine->waiting(), 1);
+        office->arrivals()->setActive(true);
+        office->arrivals()->dismissCurrent();
+        QTRY_COMPARE(machine->waiting(), 0);
+    }
+
     void whatIsDoneHereIsReadOnce()
     {
         const QTemporaryDir folder;
