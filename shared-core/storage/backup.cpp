@@ -73,8 +73,8 @@ bool isItself(const Database& database, const QString& path)
 void copyTables(const Database& database)
 {
     const std::vector<QString> tables = tablesOf(database);
-    const std::int64_t version = database.dataVersion();
     database.write([&] {
+        const std::int64_t version = database.dataVersion();
         database.run("PRAGMA defer_foreign_keys = ON");
         for (auto table = tables.rbegin(); table != tables.rend(); ++table)
             database.run("DELETE FROM main." + *table);
