@@ -59,6 +59,7 @@ public:
         examineKept("stock", stockDocument(database_), documents::readStock);
         examineKept("floor", floorDocument(database_), documents::readFloor);
         examineKept("schedule", scheduleDocument(database_), documents::readSchedule);
+        examineKept("rates", ratesDocument(database_), documents::readRates);
         examinePlans();
         return std::move(health_);
     }

@@ -1,6 +1,7 @@
 // Guards: stock, cut plans, loads and receipts stay in the database as they were given, over closing and
 // opening it; the same load or receipt twice is one; a new plan replaces what is not cut and nothing else.
 #include "storage/databases.h"
+#include "storage/health.h"
 #include "storage/orders.h"
 #include "storage/piece_events.h"
 #include "storage/progress.h"
@@ -56,6 +57,13 @@ private slots:
         QCOMPARE(*floorDocument(database), std::string("floor"));
         QCOMPARE(*scheduleDocument(database), std::string("tuesday"));
         QVERIFY(!stockDocument(database).has_value());
+    }
+    void ratesThatDoNotHoldAreDamage()
+    {
+        const Database database = fresh();
+        QVERIFY(examine(database).sound());
+        database.write([&] { saveRatesDocument(database, "no rates"); });
+        QVERIFY(!examine(database).sound());
     }
     void aNewPlanReplacesWhatIsNotCut()
     {
