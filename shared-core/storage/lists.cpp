@@ -251,63 +251,6 @@ std::optional<OrderRow> orderRow(const Database& database, const std::string& or
     return withCounts(database, {summaryAt(rows, 0)}).front();
 }
 
-Page<PieceRow> listPieces(const Database& database, schedule::PieceState state, const std::string& order,
-                          const From& from)
-{
-    struct Numbered {
-        PieceRow row;
-        std::int64_t number = 0;
-    };
-    PageQuery query{"SELECT c.number, c.order_id, c.count, o.job_name, o.wanted_by, " + pieceColumns() +
-                        " FROM piece_counts c JOIN pieces p ON p.order_id = c.order_id AND p.mark = c.mark"
-                        " JOIN current_orders o ON o.id = c.order_id",
-                    {"c.state = ?", "c.count > 0"},
-                    {text(schedule::name(state))},
-                    {"c.due", "c.order_id", "c.number", "c.mark"}};
-    if (!order.empty()) {
-        query.conditions.append("c.order_id = ?");
-        query.values.append(text(order));
-        query.conditions.append("c.due = (SELECT due FROM current_orders WHERE id = ?)");
-        query.values.append(text(order));
-    }
-    const Page<Numbered> numbered = pageOf<Numbered>(
-        query.run(database, from, startOf(from, {2})), from.most,
-        [](const Rows& rows) {
-            return Numbered{{{rows.text(1), pieceAt(rows, 5), rows.number(2)}, rows.text(3), rows.text(4)},
-                            rows.number(0)};
-        },
-        [](const Numbered& one) {
-            return joined({dueOf(one.row.wantedBy), text(one.row.piece.order), QString::number(one.number),
-                           text(one.row.piece.piece.mark)});
-        });
-    Page<PieceRow> page;
-    page.next = numbered.next;
-    for (const Numbered& one : numbered.rows)
-        page.rows.push_back(one.row);
-    return page;
-}
-
-Page<PlanRow> listPlans(const Database& database, PlansShown shown, const From& from)
-{
-    const PageQuery query{"SELECT id, metal, gauge, colour, made_at, cut_at, pieces, stock_area, blank_area,"
-                          " remnant_area FROM plans",
-                          {"state = ?"},
-                          {shown == PlansShown::Waiting ? "planned" : "cut"},
-                          {"made_at", "id"},
-                          true};
-    return pageOf<PlanRow>(
-        query.run(database, from, startOf(from)), from.most,
-        [](const Rows& rows) {
-            return PlanRow{rows.text(0),   {rows.text(1), rows.text(2), rows.text(3)},
-                           rows.text(4),   rows.text(5),
-                           rows.number(6), rows.real(7),
-                           rows.real(8),   rows.real(9)};
-        },
-        [](const PlanRow& row) {
-            return joined({text(row.madeAt), text(row.id)});
-        });
-}
-
 Page<LoadRow> listLoads(const Database& database, const From& from)
 {
     const PageQuery query{"SELECT id, made_at, truck, bundles, pieces, kilograms, longest_nm FROM loads",
@@ -328,20 +271,6 @@ Page<LoadRow> listLoads(const Database& database, const From& from)
         },
         [](const LoadRow& row) {
             return joined({text(row.madeAt), text(row.id)});
-        });
-}
-
-Page<ReceiptRow> listReceipts(const Database& database, const From& from)
-{
-    const PageQuery query{
-        "SELECT id, load_id, received_at, person FROM receipts", {}, {}, {"received_at", "id"}, true};
-    return pageOf<ReceiptRow>(
-        query.run(database, from, startOf(from)), from.most,
-        [](const Rows& rows) {
-            return ReceiptRow{rows.text(0), rows.text(1), rows.text(2), rows.text(3)};
-        },
-        [](const ReceiptRow& row) {
-            return joined({text(row.receivedAt), text(row.id)});
         });
 }
 

@@ -42,30 +42,6 @@ enum class OrdersShown { Unfinished, Held, All };
 /// The order of this id.
 [[nodiscard]] std::optional<OrderRow> orderRow(const Database& database, const std::string& order);
 
-struct PieceRow {
-    PieceInState piece;
-    std::string jobName;
-    std::string wantedBy;
-};
-
-/// Pieces in a state, by wanted date, then order, then place in the order; with `order` only of that one.
-[[nodiscard]] Page<PieceRow> listPieces(const Database& database, schedule::PieceState state,
-                                        const std::string& order, const From& from);
-
-enum class PlansShown { Waiting, Cut };
-struct PlanRow {
-    std::string id;
-    site::Material material;
-    std::string madeAt;
-    std::string cutAt;
-    std::int64_t pieces = 0;
-    double stockArea = 0.0;   ///< m²
-    double blankArea = 0.0;   ///< m²
-    double remnantArea = 0.0; ///< m²
-};
-/// The latest first.
-[[nodiscard]] Page<PlanRow> listPlans(const Database& database, PlansShown shown, const From& from);
-
 struct LoadRow {
     std::string id;
     std::string madeAt;
@@ -77,15 +53,6 @@ struct LoadRow {
 };
 /// The latest first.
 [[nodiscard]] Page<LoadRow> listLoads(const Database& database, const From& from);
-
-struct ReceiptRow {
-    std::string id;
-    std::string load;
-    std::string receivedAt;
-    std::string person;
-};
-/// The latest first.
-[[nodiscard]] Page<ReceiptRow> listReceipts(const Database& database, const From& from);
 
 struct EventRow {
     std::int64_t number = 0; ///< grows from event to event

@@ -49,8 +49,6 @@ class Shop : public QObject {
     Q_PROPERTY(QString lost READ lost NOTIFY lostChanged FINAL)
     /// This person may take orders in, plan, load and keep the stock.
     Q_PROPERTY(bool mayPlan READ mayPlan NOTIFY dutyChanged FINAL)
-    /// This person may say what is cut and folded.
-    Q_PROPERTY(bool mayMake READ mayMake NOTIFY dutyChanged FINAL)
     /// Why this person may not; empty: may.
     Q_PROPERTY(QString whyNotPlan READ whyNotPlan NOTIFY dutyChanged FINAL)
     Q_PROPERTY(QString whyNotMake READ whyNotMake NOTIFY dutyChanged FINAL)

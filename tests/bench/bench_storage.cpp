@@ -101,13 +101,7 @@ const std::vector<List>& lists()
          [](const Database& d) {
              (void)listOrders(d, OrdersShown::All, {"2022-06-15\x1fHouse\x1f", 100});
          }},
-        {"pieces ordered", [](const Database& d) { (void)listPieces(d, PieceState::Ordered, "", {}); }},
-        {"pieces received", [](const Database& d) { (void)listPieces(d, PieceState::Received, "", {}); }},
-        {"pieces of one order",
-         [](const Database& d) { (void)listPieces(d, PieceState::Received, "order-1001", {}); }},
-        {"plans waiting", [](const Database& d) { (void)listPlans(d, PlansShown::Waiting, {}); }},
         {"loads", [](const Database& d) { (void)listLoads(d, {}); }},
-        {"receipts", [](const Database& d) { (void)listReceipts(d, {}); }},
         {"orders found by a mark", [](const Database& d) { (void)findOrders(d, {"e1.1"}, 100); }},
         {"what waits for a person", [](const Database& d) { (void)listWaiting(d, {}); }},
         {"events", [](const Database& d) { (void)listEvents(d, "", "", {}); }},
