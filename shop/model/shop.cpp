@@ -8,6 +8,7 @@
 #include "storage/catalogue.h"
 #include "storage/lists.h"
 #include "storage/piece_events.h"
+#include "storage/shop_state.h"
 #include "text.h"
 
 #include <QDateTime>
@@ -290,6 +291,10 @@ void Shop::noteChange()
 
 void Shop::readShop()
 {
+    auto document = storage::stockDocument(database_);
+    if (document == stockDocument_)
+        return; // every station's every act comes here, and few are about the stock
+    stockDocument_ = std::move(document);
     const auto stock = acts::standingStock(database_);
     if (!stock.ok() || !stock->has_value())
         return;

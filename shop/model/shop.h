@@ -30,6 +30,7 @@
 #include <future>
 #include <map>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -176,6 +177,7 @@ private:
     std::map<std::string, std::string> colours_;
     std::vector<std::string> machines_;
     QString name_;
+    std::optional<std::string> stockDocument_; ///< that colours, machines and name were read from
     qint64 waiting_ = 0;
     qint64 remakes_ = 0;
     QString message_;
