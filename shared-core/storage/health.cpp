@@ -2,6 +2,7 @@
 
 #include "documents/cut.h"
 #include "documents/order.h"
+#include "documents/rates.h"
 #include "documents/schedule.h"
 #include "documents/shop.h"
 #include "storage/piece_events.h"
