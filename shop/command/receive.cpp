@@ -266,7 +266,7 @@ Subcommand receiveCommand()
          libraryOption(),
          {"watch",
           "Look into the folders every so many seconds until the program is ended; a file is taken when it is whole "
-          "and no longer grows.",
+          "and no longer grows. What was taken, waits or was dismissed before is passed over.",
           "SECONDS"},
          {"accept",
           "Take an order that waits: one whose signature is not trusted, or a revision although pieces already begun "
