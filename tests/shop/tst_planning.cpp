@@ -108,7 +108,8 @@ private slots:
     void aSheetThatIsTickedMeanwhileIsCut()
     {
         planWhile([this] {
-            QVERIFY(storage::tickPattern(database(), storage::waitingPlans(database()).front().id, 0, true));
+            QVERIFY(storage::tickPattern(database(), storage::waitingPlans(database()).front().id, 0, true,
+                                         stamp));
         });
         const std::int64_t cut = inState(database(), PieceState::Cut);
         QVERIFY(cut > 0);
