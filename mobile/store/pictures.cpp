@@ -1,6 +1,7 @@
 #include "store/pictures.h"
 
 #include "documents/identity.h"
+#include "storage/owner_file.h"
 
 #include <QDir>
 #include <QFile>
@@ -25,7 +26,7 @@ Result<std::string> PictureFolder::keep(const QByteArray& bytes) const
     if (!QDir().mkpath(folder_))
         return Error{folder_.toStdString(), "a folder that cannot be made", "a place for photos"};
     QSaveFile file(pathOf(hash));
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !storage::putInPlace(file))
         return Error{folder_.toStdString(), file.errorString().toStdString(), "room for a photo"};
     return hash;
 }

@@ -1,5 +1,7 @@
 #include "storage/document_file.h"
 
+#include "storage/owner_file.h"
+
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -74,7 +76,7 @@ Result<bool> writeDocument(const std::string& path, const std::string& text)
         return true;
     }
     QSaveFile file(QString::fromStdString(path));
-    if (!file.open(QIODevice::WriteOnly) || file.write(text.data(), size) != size || !file.commit())
+    if (!file.open(QIODevice::WriteOnly) || file.write(text.data(), size) != size || !putInPlace(file))
         return unreadable(path, file.errorString(), "a place that can be written");
     return true;
 }

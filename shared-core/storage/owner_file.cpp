@@ -1,6 +1,7 @@
 #include "storage/owner_file.h"
 
 #include <QFile>
+#include <QSaveFile>
 
 #include <fcntl.h>
 #include <unistd.h>
@@ -42,6 +43,12 @@ bool putInPlace(const QString& path, const QString& target)
     if (failed)
         QFile::remove(path);
     return !failed;
+}
+
+bool putInPlace(QSaveFile& file)
+{
+    // commit() by itself writes what is still buffered, and does not look whether that went well.
+    return file.flush() && ::fsync(file.handle()) == 0 && file.commit();
 }
 
 } // namespace lapwright::storage

@@ -9,11 +9,42 @@
 #include <QThread>
 #include <QtTest>
 
+#include <sys/resource.h>
+
 #include <atomic>
+#include <csignal>
 #include <memory>
 
 using namespace lapwright;
 using namespace lapwright::storage;
+
+namespace {
+
+/// No file of this program grows beyond so many bytes, as on a disk that is nearly full.
+class NoRoomBeyond {
+public:
+    explicit NoRoomBeyond(rlim_t bytes) : handler_(std::signal(SIGXFSZ, SIG_IGN))
+    {
+        (void)getrlimit(RLIMIT_FSIZE, &before_);
+        const rlimit narrow{bytes, before_.rlim_max};
+        (void)setrlimit(RLIMIT_FSIZE, &narrow);
+    }
+    NoRoomBeyond(const NoRoomBeyond&) = delete;
+    NoRoomBeyond& operator=(const NoRoomBeyond&) = delete;
+    NoRoomBeyond(NoRoomBeyond&&) = delete;
+    NoRoomBeyond& operator=(NoRoomBeyond&&) = delete;
+    ~NoRoomBeyond()
+    {
+        (void)setrlimit(RLIMIT_FSIZE, &before_);
+        (void)std::signal(SIGXFSZ, handler_);
+    }
+
+private:
+    rlimit before_{};
+    void (*handler_)(int);
+};
+
+} // namespace
 
 class DocumentFileTest : public QObject {
     Q_OBJECT
@@ -33,6 +64,18 @@ private slots:
         QVERIFY(writeDocument(path("a.json"), "").ok());
         QCOMPARE(readDocument(path("a.json")).value(), std::string());
         QCOMPARE(QDir(folder_.path()).entryList(QDir::Files), QStringList{"a.json"});
+    }
+    void whatDoesNotFitIsRefusedAndTheOldOneStays()
+    {
+        QVERIFY(writeDocument(path("full.json"), "old").ok());
+        // The small one stands in a buffer until it is put in place.
+        for (const std::size_t size : {std::size_t{1'000}, std::size_t{100'000}}) {
+            const NoRoomBeyond narrow(10);
+            QVERIFY(!writeDocument(path("full.json"), std::string(size, 'x')).ok());
+            QCOMPARE(readDocument(path("full.json")).value(), std::string("old"));
+        }
+        QVERIFY(QFile::remove(folder_.filePath("full.json")));
+        QVERIFY(QDir(folder_.path()).entryList({"full*"}, QDir::Files).isEmpty());
     }
     void whatCannotBeReadIsNamed()
     {
