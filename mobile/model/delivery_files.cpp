@@ -1,6 +1,7 @@
 #include "documents/shop.h"
 #include "documents/signature.h"
 #include "model/delivery_check.h"
+#include "model/free_path.h"
 #include "model/guarded.h"
 #include "model/label_picture.h"
 #include "model/words.h"
@@ -8,8 +9,6 @@
 #include "store/deliveries.h"
 #include "store/shops.h"
 #include "store/signing_key.h"
-
-#include <QDir>
 
 // What comes to the crew lead as a file, and what leaves as one.
 namespace lapwright::field {
@@ -146,8 +145,9 @@ QString DeliveryCheck::writeReceipt(const QString& folder)
             emit failed(tr("Nothing is counted yet."));
             return {};
         }
-        const QString stamp = field::shown(tablet_.now()).left(16).remove(':').replace('T', '-');
-        QString path = QDir(folder).filePath(QString("receipt-%1.json").arg(stamp));
+        const QString stamp = field::shown(tablet_.now()).left(19).remove(':').replace('T', '-');
+        QString path =
+            freePath(folder, "receipt-" + stamp, ".json", [](const std::string&) { return false; });
         const auto text = documents::signDocument(documents::writeReceipt({receipt, {}}),
                                                   store::signingKey(tablet_.database()));
         const auto written =

@@ -2,6 +2,7 @@
 
 #include "documents/compare.h"
 #include "documents/signature.h"
+#include "model/free_path.h"
 #include "model/guarded.h"
 #include "model/words.h"
 #include "parcel/parcel.h"
@@ -9,8 +10,6 @@
 #include "speech/spoken.h"
 #include "storage/document_file.h"
 #include "store/signing_key.h"
-
-#include <QDir>
 
 #include <algorithm>
 #include <utility>
@@ -33,6 +32,15 @@ QString slug(const QString& name)
     while (made.endsWith('-'))
         made.chop(1);
     return made.isEmpty() ? QString("job") : made.left(60);
+}
+
+/// The same revision of the same order, sent before: as a plain document or with photos.
+bool holdsRevision(const std::string& bytes, const pieces::Order& order)
+{
+    const auto parcel = parcel::unpack(bytes);
+    const auto there =
+        parcel.ok() ? documents::readOrder(parcel->order) : Result<documents::OrderDocument>(parcel.errors());
+    return there.ok() && there->value.id == order.id && there->value.revision == order.revision;
 }
 
 } // namespace
@@ -92,12 +100,19 @@ int OrderModel::photosMissing() const
     }));
 }
 
+QString OrderModel::stem() const
+{
+    return QString("%1-r%2").arg(slug(takeOff_.editor().name())).arg(revision_);
+}
+
+QString OrderModel::ending() const
+{
+    return photos() > 0 ? ".order.zip" : ".order.json";
+}
+
 QString OrderModel::fileName() const
 {
-    return QString("%1-r%2.order.%3")
-        .arg(slug(takeOff_.editor().name()))
-        .arg(revision_)
-        .arg(photos() > 0 ? "zip" : "json");
+    return stem() + ending();
 }
 
 void OrderModel::refresh()
@@ -158,8 +173,12 @@ bool OrderModel::send(const QString& folder)
         emit failed(tr("%n findings block this order; resolve them first.", "", blocking_));
         return false;
     }
-    const QString path = QDir(folder).filePath(fileName());
-    const bool kept = guarded(*this, [&] { return writeTo(path); });
+    QString path;
+    const bool kept = guarded(*this, [&] {
+        path = freePath(folder, stem(), ending(),
+                        [this](const std::string& bytes) { return holdsRevision(bytes, takeOff_.order()); });
+        return writeTo(path);
+    });
     if (kept) {
         settings_.setFolder(folder);
         takeOff_.forget();

@@ -149,8 +149,9 @@ public:
     Q_INVOKABLE void refresh();
     /// Why a piece is as it is, a line each, indented by what follows from what.
     Q_INVOKABLE [[nodiscard]] QString why(const QString& mark);
-    /// Writes the order into `folder` under fileName() and keeps it as sent. False, with failed() said, if it
-    /// must not go (something blocks) or could not be written; then nothing is kept as sent.
+    /// Writes the order into `folder` under fileName(), with a number behind it if another order has that
+    /// name, and keeps it as sent. False, with failed() said, if it must not go (something blocks) or could
+    /// not be written; then nothing is kept as sent.
     Q_INVOKABLE bool send(const QString& folder);
 
 signals:
@@ -163,6 +164,9 @@ private:
     [[nodiscard]] Result<std::string> packed(const documents::OrderDocument& order) const;
     bool writeTo(const QString& path);
 
+    /// The two parts of fileName().
+    [[nodiscard]] QString stem() const;
+    [[nodiscard]] QString ending() const;
     TakeOff& takeOff_;
     Settings& settings_;
     PieceList pieces_;

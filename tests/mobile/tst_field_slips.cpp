@@ -1,0 +1,73 @@
+#include "documents/order.h"
+#include "documents/shop.h"
+#include "mobile/field_bench.h"
+#include "source_directory.h"
+#include "storage/document_file.h"
+
+#include <QtTest>
+
+using namespace lapwright;
+using namespace lapwright::field;
+
+namespace {
+
+void openLoad(FieldBench& bench)
+{
+    const QString path = bench.folder.filePath("load.json");
+    QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({inventedLoad(), {}})).ok());
+    QVERIFY(bench.app->delivery()->openFile(path));
+}
+
+std::string jobOf(const QString& orderPath)
+{
+    const auto order = documents::readOrder(*storage::readDocument(orderPath.toStdString()));
+    return order.ok() ? order->value.id : std::string();
+}
+
+} // namespace
+
+/// Guards: what one hurried act must not do to another: two jobs of one name, a filter over what is counted,
+/// a job put away from a list that has moved on, a run made anew under an old number.
+class FieldSlips : public QObject {
+    Q_OBJECT
+
+private slots:
+    void twoJobsOfOneNameAreTwoFiles();
+    void noReceiptIsWrittenOver();
+};
+
+/// Seen: both were written to "alder-r1.order.json", and the first was gone.
+void FieldSlips::twoJobsOfOneNameAreTwoFiles()
+{
+    FieldBench bench;
+    OrderModel& order = *bench.app->order();
+    bench.house();
+    const std::string first = bench.editor().job().id;
+    QVERIFY(order.send(bench.folder.path()));
+    const QString firstPath = order.writtenTo();
+    bench.house();
+    QVERIFY(order.send(bench.folder.path()));
+    QCOMPARE(QFileInfo(order.writtenTo()).fileName(), "alder-r1-2.order.json");
+    QCOMPARE(jobOf(firstPath), first);
+    QVERIFY2(order.send(bench.folder.path()), "the same again goes where it went");
+    QCOMPARE(QFileInfo(order.writtenTo()).fileName(), "alder-r1-2.order.json");
+}
+
+/// Seen: two receipts of one minute were one file.
+void FieldSlips::noReceiptIsWrittenOver()
+{
+    FieldBench bench;
+    openLoad(bench);
+    DeliveryCheck& delivery = *bench.app->delivery();
+    QVERIFY(delivery.countBundle("B1"));
+    const QString first = delivery.writeReceipt(bench.folder.path());
+    const auto text = storage::readDocument(first.toStdString());
+    QVERIFY(delivery.countBundle("B2"));
+    const QString second = delivery.writeReceipt(bench.folder.path());
+    QVERIFY(!second.isEmpty());
+    QVERIFY(first != second);
+    QCOMPARE(*storage::readDocument(first.toStdString()), *text);
+}
+
+QTEST_MAIN(FieldSlips)
+#include "tst_field_slips.moc"
