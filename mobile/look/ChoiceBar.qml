@@ -5,7 +5,7 @@ import Lapwright.Look
 
 // One of a few: all in sight, the chosen one marked by ground, rule and weight. Arrow keys move along it.
 // It shows the `currentIndex` it is given and says which a person chose: whoever owns the choice changes it.
-FocusScope {
+T.Control {
     id: bar
 
     property list<string> choices
@@ -18,6 +18,12 @@ FocusScope {
         if (index < 0 || index >= choices.length || index === currentIndex)
             return;
         chosen(index);
+    }
+
+    /// A field that is being typed in is left first: what is chosen here may change what it shows.
+    function tap(index) {
+        forceActiveFocus(Qt.MouseFocusReason);
+        choose(index);
     }
 
     implicitWidth: row.implicitWidth
@@ -53,7 +59,7 @@ FocusScope {
                 Accessible.role: Accessible.PageTab
                 Accessible.name: text
                 Accessible.selected: current
-                onClicked: bar.choose(index)
+                onClicked: bar.tap(index)
 
                 background: Rectangle {
                     color: choice.current ? Theme.selected : choice.down ? Theme.quietPressed : Theme.panel
@@ -83,6 +89,6 @@ FocusScope {
     }
 
     FocusRing {
-        visible: bar.activeFocus
+        visible: bar.visualFocus
     }
 }

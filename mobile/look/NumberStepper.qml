@@ -1,10 +1,11 @@
 import QtQuick
 import QtQuick.Layouts
+import QtQuick.Templates as T
 import Lapwright.Look
 
 // A count, one more or one less; up and down keys do the same. It shows the `value` it is given and says what a person
 // wants instead: whoever owns the value changes it.
-FocusScope {
+T.Control {
     id: stepper
 
     property string name: ""
@@ -20,6 +21,12 @@ FocusScope {
         if (next === value)
             return;
         changedByPerson(next);
+    }
+
+    /// A field that is being typed in is left first: the count may change what it shows.
+    function tap(steps) {
+        forceActiveFocus(Qt.MouseFocusReason);
+        step(steps);
     }
 
     implicitWidth: row.implicitWidth
@@ -52,7 +59,7 @@ FocusScope {
             Accessible.name: qsTr("One less")
             Layout.fillHeight: true
             Layout.preferredWidth: Theme.target
-            onClicked: stepper.step(-1)
+            onClicked: stepper.tap(-1)
         }
 
         Rectangle {
@@ -84,11 +91,11 @@ FocusScope {
             Accessible.name: qsTr("One more")
             Layout.fillHeight: true
             Layout.preferredWidth: Theme.target
-            onClicked: stepper.step(1)
+            onClicked: stepper.tap(1)
         }
     }
 
     FocusRing {
-        visible: stepper.activeFocus
+        visible: stepper.visualFocus
     }
 }

@@ -78,7 +78,10 @@ Item {
                     label: detail
                     value: words
                     current: chosen
-                    onClicked: screen.trim.kind = key
+                    onClicked: {
+                        kinds.forceActiveFocus(); // a size that is being typed is told first
+                        screen.trim.kind = key;
+                    }
                 }
             }
 
@@ -131,7 +134,10 @@ Item {
                     sign: chosen ? "done" : "trim"
                     signColour: chosen ? Theme.done : Theme.inkMuted
                     current: screen.trim.trim === key
-                    onClicked: screen.trim.trim = key
+                    onClicked: {
+                        trims.forceActiveFocus();
+                        screen.trim.trim = key;
+                    }
                 }
             }
 

@@ -60,6 +60,29 @@ Item {
         }
     }
     Component {
+        id: besideField
+        Column {
+            property alias input: typedField.inputItem
+            property alias stepper: besideStepper
+            property alias bar: besideBar
+            property list<string> told
+
+            LabelledField {
+                id: typedField
+                onLeftField: parent.told.push("field")
+            }
+            NumberStepper {
+                id: besideStepper
+                onChangedByPerson: parent.told.push("stepper")
+            }
+            ChoiceBar {
+                id: besideBar
+                choices: ["One", "Two"]
+                onChosen: parent.told.push("bar")
+            }
+        }
+    }
+    Component {
         id: rail
         NavigationRail {
             width: 200
@@ -194,6 +217,20 @@ Item {
             made.kept = 2;
             compare(made.stepper.value, 2);
             compare(made.bar.currentIndex, 2);
+        }
+
+        // Seen: neither took the focus, the field was not left, and what changed wrote over what was typed.
+        function test_whatIsTypedIsToldBeforeWhatIsTapped() {
+            const made = createTemporaryObject(besideField, stage);
+            waitForRendering(made);
+            made.input.forceActiveFocus();
+            mouseClick(made.stepper, made.stepper.width - 10, 10);
+            made.input.forceActiveFocus();
+            mouseClick(made.bar, made.bar.width - 10, 10);
+            compare(made.told, ["field", "stepper", "field", "bar"]);
+            verify(!made.bar.visualFocus, "no ring for a finger");
+            keyClick(Qt.Key_Tab, Qt.ShiftModifier);
+            verify(made.stepper.visualFocus);
         }
 
         function test_railByKeyAndByFinger() {

@@ -34,6 +34,7 @@ private slots:
     void aRunIsMeasuredAgain();
     void aChainThatMissesNamesTheRun();
     void aWarningStandsWithAReason();
+    void aSizeBeingTypedIsKept();
     void aChangedOrderSaysWhatChanged();
     void aJobComesFromAnotherTablet();
     void twoTabletsCountOneLoad();
@@ -112,6 +113,22 @@ void FieldTrouble::aWarningStandsWithAReason()
         documents::readOrder(*storage::readDocument(hand.app.order()->writtenTo().toStdString()));
     QVERIFY(order.ok());
     QCOMPARE(order->value.job.acknowledgements.at(0).reason, std::string("gutter in the way"));
+}
+
+/// Seen: the row that was tapped took no focus, so the size was not told before another trim's was shown.
+void FieldTrouble::aSizeBeingTypedIsKept()
+{
+    Hand hand;
+    QVERIFY(hasHouse(hand));
+    QVERIFY(hand.tapAll({"Trim*", "Kick"}));
+    QTest::keySequence(hand.window, QKeySequence::SelectAll);
+    hand.typeKeys("3/4");
+    QVERIFY(hand.tap("Fascia cover*"));
+    QCOMPARE(hand.app.trim()->trim(), "fascia-cover");
+    hand.app.trim()->setTrim("eave-drip-edge");
+    const TrimSizes& sizes = *hand.app.trim()->sizes();
+    QCOMPARE(sizes.index(2).data(TrimSizes::LabelRole).toString(), "Kick");
+    QCOMPARE(sizes.index(2).data(TrimSizes::ValueRole).toString(), "3/4\"");
 }
 
 void FieldTrouble::aChangedOrderSaysWhatChanged()
