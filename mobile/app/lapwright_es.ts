@@ -8893,10 +8893,6 @@
         <translation>Este recibo es de una carga que no está en esta tableta. Abra primero su lista de carga.</translation>
     </message>
     <message>
-        <source>This label is of another load: %1</source>
-        <translation>Esta etiqueta es de otra carga: %1</translation>
-    </message>
-    <message>
         <source>Nothing is counted yet.</source>
         <translation>Todavía no se ha contado nada.</translation>
     </message>
@@ -8907,6 +8903,10 @@
     <message>
         <source>Say first whether this load list counts.</source>
         <translation>Diga primero si esta lista de carga vale.</translation>
+    </message>
+    <message>
+        <source>Not on this load: %1</source>
+        <translation>No está en esta carga: %1</translation>
     </message>
 </context>
 <context>

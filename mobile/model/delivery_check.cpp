@@ -298,9 +298,8 @@ bool DeliveryCheck::countBundle(const QString& label)
     return !events.empty() && keep(events);
 }
 
-int DeliveryCheck::rowOf(const QString& code) const
+std::optional<std::size_t> DeliveryCheck::meantBy(const QString& typed) const
 {
-    const QString typed = code.trimmed();
     const auto label = schedule::readLabelText(kept(typed));
     const auto same = [](const std::string& own, const QString& wanted) {
         return !own.empty() && field::shown(own).compare(wanted, Qt::CaseInsensitive) == 0;
@@ -312,11 +311,25 @@ int DeliveryCheck::rowOf(const QString& code) const
         return label->order == bundle.order &&
                (label->mark.empty() ? label->bundle == bundle.label : label->mark == row.piece.mark);
     };
-    int found = -1;
-    for (int row = 0; row < rowCount(); ++row)
-        if (means(at(row)) && (found < 0 || (at(found).left() == 0 && at(row).left() > 0)))
-            found = row;
+    std::optional<std::size_t> found;
+    for (std::size_t i = 0; i < rows_.size(); ++i)
+        if (means(rows_[i]) && (!found || (rows_[*found].left() == 0 && rows_[i].left() > 0)))
+            found = i;
     return found;
+}
+
+int DeliveryCheck::rowOf(const QString& code)
+{
+    const QString typed = code.trimmed();
+    const auto found = typed.isEmpty() ? std::nullopt : meantBy(typed);
+    if (!found) {
+        if (!typed.isEmpty())
+            emit failed(tr("Not on this load: %1").arg(typed.left(80)));
+        return -1;
+    }
+    if (!std::binary_search(shown_.begin(), shown_.end(), *found))
+        setOnlyMissing(false);
+    return static_cast<int>(std::lower_bound(shown_.begin(), shown_.end(), *found) - shown_.begin());
 }
 
 bool DeliveryCheck::undo()

@@ -113,10 +113,11 @@ public:
     /// Everything of a bundle that is not counted yet came.
     Q_INVOKABLE bool countBundle(const QString& label);
     /// The row of a mark, or a bundle's first row, as a label's code (schedule/label_text.h) or a person
-    /// gives it, one that is still to count before others; −1 if it is not on the load.
-    Q_INVOKABLE [[nodiscard]] int rowOf(const QString& code) const;
-    /// The row that the code on a photo of a label means (rowOf); −1, with failed() said, if there is no code
-    /// or it is not of this load.
+    /// gives it, one that is still to count before others; every row is shown if it was not. −1, with
+    /// failed() said, if it is not on the load.
+    Q_INVOKABLE int rowOf(const QString& code);
+    /// The row that the code on a photo of a label means (rowOf); −1, with failed() said, also if there is no
+    /// code.
     Q_INVOKABLE int rowOnPicture(const QString& path);
     /// The same of what the camera sees; −1 and nothing said while it sees no code.
     Q_INVOKABLE int rowSeen(const QImage& seen);
@@ -145,7 +146,7 @@ private:
     void readTrust(const std::string& text);
     /// Whether another list of a load that is here may be shown in its place. False, and said, if not.
     bool standIn(const schedule::Load& load, const std::string& text);
-    int rowOfLabel(const QString& code);
+    [[nodiscard]] std::optional<std::size_t> meantBy(const QString& typed) const; ///< of rows_
     void putDown();
     void showInHand();
     void showPlace(const Row& row);

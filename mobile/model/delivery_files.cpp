@@ -118,21 +118,13 @@ int DeliveryCheck::rowOnPicture(const QString& path)
         emit failed(field::shown(code.errors().front().sentence()));
         return -1;
     }
-    return rowOfLabel(*code);
+    return rowOf(*code);
 }
 
 int DeliveryCheck::rowSeen(const QImage& seen)
 {
     const auto code = labelOn(seen);
-    return code ? rowOfLabel(*code) : -1;
-}
-
-int DeliveryCheck::rowOfLabel(const QString& code)
-{
-    const int row = rowOf(code);
-    if (row < 0)
-        emit failed(tr("This label is of another load: %1").arg(code.left(80)));
-    return row;
+    return code ? rowOf(*code) : -1;
 }
 
 QString DeliveryCheck::writeReceipt(const QString& folder)

@@ -34,6 +34,8 @@ class FieldSlips : public QObject {
 private slots:
     void twoJobsOfOneNameAreTwoFiles();
     void noReceiptIsWrittenOver();
+    void whatIsCountedIsStillOnTheLoad();
+    void whatIsNotOnTheLoadIsSaid();
 };
 
 /// Seen: both were written to "alder-r1.order.json", and the first was gone.
@@ -67,6 +69,32 @@ void FieldSlips::noReceiptIsWrittenOver()
     QVERIFY(!second.isEmpty());
     QVERIFY(first != second);
     QCOMPARE(*storage::readDocument(first.toStdString()), *text);
+}
+
+/// Seen: with what is counted filtered away, its label was said to be of another load.
+void FieldSlips::whatIsCountedIsStillOnTheLoad()
+{
+    FieldBench bench;
+    openLoad(bench);
+    DeliveryCheck& delivery = *bench.app->delivery();
+    QVERIFY(delivery.countBundle("B1"));
+    delivery.setOnlyMissing(true);
+    QCOMPARE(delivery.rowOf("E2.1"), 0);
+    QVERIFY2(delivery.onlyMissing(), "what is found among the missing leaves them alone");
+    QCOMPARE(delivery.rowOf("E1.2"), 1);
+    QVERIFY(!delivery.onlyMissing());
+    QVERIFY(bench.app->message().isEmpty());
+}
+
+/// Seen: a mark that was typed wrong said nothing.
+void FieldSlips::whatIsNotOnTheLoadIsSaid()
+{
+    FieldBench bench;
+    openLoad(bench);
+    QCOMPARE(bench.app->delivery()->rowOf(" "), -1);
+    QVERIFY2(bench.app->message().isEmpty(), "nothing was asked for");
+    QCOMPARE(bench.app->delivery()->rowOf("E9.9"), -1);
+    QVERIFY(bench.app->message().contains("E9.9"));
 }
 
 QTEST_MAIN(FieldSlips)
