@@ -106,7 +106,10 @@ Item {
                             visible: row.weight === CheckList.Warns
                             text: row.reason !== "" ? qsTr("Change the reason") : qsTr("Go on, with a reason")
                             sign: "edit"
-                            onClicked: screen.app.check.take(row.index)
+                            onClicked: {
+                                screen.app.check.take(row.index);
+                                reasonSheet.begin();
+                            }
                         }
 
                         ActionButton {
@@ -132,6 +135,8 @@ Item {
         }
 
         ReasonSheet {
+            id: reasonSheet
+
             visible: screen.app.check.inHand
             statement: screen.app.check.statementInHand
             reason: screen.app.check.reasonInHand

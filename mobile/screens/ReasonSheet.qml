@@ -12,14 +12,17 @@ Rectangle {
     signal given(string text)
     signal closed
 
+    /// For the warning that was just taken in hand: what was typed for another stays with that one.
+    function begin() {
+        field.text = reason;
+        field.inputItem.forceActiveFocus();
+    }
+
     implicitHeight: column.implicitHeight + 2 * Theme.space
     color: Theme.panel
     border.color: Theme.edge
     border.width: Theme.outline
-    onVisibleChanged: if (visible) {
-        field.text = reason;
-        field.inputItem.forceActiveFocus();
-    }
+    Component.onCompleted: field.text = reason
 
     ColumnLayout {
         id: column

@@ -34,6 +34,7 @@ private slots:
     void aRunIsMeasuredAgain();
     void aChainThatMissesNamesTheRun();
     void aWarningStandsWithAReason();
+    void eachWarningHasItsOwnReason();
     void aSizeBeingTypedIsKept();
     void aChangedOrderSaysWhatChanged();
     void aJobComesFromAnotherTablet();
@@ -113,6 +114,33 @@ void FieldTrouble::aWarningStandsWithAReason()
         documents::readOrder(*storage::readDocument(hand.app.order()->writtenTo().toStdString()));
     QVERIFY(order.ok());
     QCOMPARE(order->value.job.acknowledgements.at(0).reason, std::string("gutter in the way"));
+}
+
+/// Seen: what was typed for one warning was still there when the next was taken in hand, and became its
+/// reason.
+void FieldTrouble::eachWarningHasItsOwnReason()
+{
+    Hand hand;
+    QVERIFY(hasHouse(hand));
+    for (const char* run : {"E1, *", "E3, *"})
+        QVERIFY(hand.tapAll({run, "Clear", "4", "0", "Feet", "2", "Inches", "Measured again"}));
+    QVERIFY(hand.tap("Check*"));
+    QVERIFY(hand.tap("Go on, with a reason"));
+    const QString first = hand.app.check()->statementInHand();
+    hand.typeKeys("gutter in the way");
+    std::vector<QQuickItem*> offers = look::visibleItems(*hand.window);
+    const auto isNone = [](const QQuickItem* item) {
+        return look::spokenName(item) != "Go on, with a reason" || !look::isPressable(item);
+    };
+    offers.erase(std::remove_if(offers.begin(), offers.end(), isNone), offers.end());
+    QVERIFY(offers.size() > 1);
+    QTest::mouseClick(hand.window, Qt::LeftButton, {}, Hand::whereItStands(*offers.back()).toPoint());
+    QVERIFY(hand.app.check()->hasInHand());
+    QVERIFY(hand.app.check()->statementInHand() != first);
+    hand.typeKeys("as drawn");
+    QVERIFY(hand.tap("Go on"));
+    QCOMPARE(hand.app.editor()->job().acknowledgements.size(), std::size_t{1});
+    QCOMPARE(hand.app.editor()->job().acknowledgements[0].reason, std::string("as drawn"));
 }
 
 /// Seen: the row that was tapped took no focus, so the size was not told before another trim's was shown.
