@@ -14,6 +14,11 @@ namespace {
 
 constexpr int page = 60;
 
+QString nameOf(const store::JobLine& line)
+{
+    return line.name.empty() ? JobList::tr("Job without a name") : field::shown(line.name);
+}
+
 QString stateWords(store::JobState state)
 {
     switch (state) {
@@ -49,7 +54,7 @@ QVariant JobList::data(const QModelIndex& index, int role) const
         return field::shown(line.id);
     case Qt::DisplayRole:
     case NameRole:
-        return line.name.empty() ? tr("Job without a name") : field::shown(line.name);
+        return nameOf(line);
     case CustomerRole:
         return field::shown(line.customer);
     case AddressRole:
@@ -165,37 +170,32 @@ QString JobList::duplicate(const QString& id)
     });
 }
 
-QString JobList::nameOf(const QString& id) const
-{
-    const auto line = std::find_if(lines_.begin(), lines_.end(),
-                                   [&](const store::JobLine& one) { return one.id == kept(id); });
-    return line == lines_.end() ? id
-                                : data(index(static_cast<int>(line - lines_.begin())), NameRole).toString();
-}
-
 void JobList::archive(const QString& id)
 {
-    move(id, store::Shelf::Archived, "job.archive", tr("%1 archived").arg(nameOf(id)));
+    move(id, store::Shelf::Archived, "job.archive", tr("%1 archived"));
 }
 
 void JobList::remove(const QString& id)
 {
-    move(id, store::Shelf::Deleted, "job.delete", tr("%1 deleted").arg(nameOf(id)));
+    move(id, store::Shelf::Deleted, "job.delete", tr("%1 deleted"));
 }
 
 void JobList::reopen(const QString& id)
 {
-    move(id, store::Shelf::Open, "job.reopen", tr("%1 opened again").arg(nameOf(id)));
+    move(id, store::Shelf::Open, "job.reopen", tr("%1 opened again"));
 }
 
 void JobList::move(const QString& id, store::Shelf to, const char* kind, const QString& words)
 {
     const bool moved = guarded(*this, [&] {
-        store::moveJob(tablet_.database(), kept(id), to, {kind, kept(words), tablet_.now()});
+        const auto line = store::jobLine(tablet_.database(), kept(id));
+        const QString said = words.arg(line ? nameOf(*line) : id);
+        const store::Shelf from =
+            store::moveJob(tablet_.database(), kept(id), to, {kind, kept(said), tablet_.now()});
+        lastMove_ = Move{kept(id), from, said};
     });
     if (!moved)
         return;
-    lastMove_ = Move{kept(id), filter_.shelf, words};
     takeOut(kept(id), to);
     emit undoChanged();
 }

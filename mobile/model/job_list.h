@@ -79,10 +79,10 @@ private:
         store::Shelf from;
         QString words;
     };
+    /// `words` have a place for the job's name.
     void move(const QString& id, store::Shelf to, const char* kind, const QString& words);
     /// The row of a job that moved to another shelf.
     void takeOut(const std::string& id, store::Shelf to);
-    [[nodiscard]] QString nameOf(const QString& id) const;
 
     const Tablet& tablet_;
     store::JobFilter filter_;

@@ -76,7 +76,10 @@ Item {
                 width: Math.max(implicitWidth, parent.parent.width)
                 choices: [qsTr("Open"), qsTr("Measuring"), qsTr("Sent"), qsTr("Changed"), qsTr("Archived"), qsTr("Deleted")]
                 currentIndex: screen.app.jobs.shown
-                onChosen: index => screen.app.jobs.shown = index
+                onChosen: index => {
+                    screen.inHand = ""; // it may not be among what is shown next
+                    screen.app.jobs.shown = index;
+                }
             }
         }
 

@@ -24,6 +24,11 @@ QString wordOf(Shelf shelf)
     return "deleted";
 }
 
+Shelf shelfNamed(const QString& word)
+{
+    return word == "open" ? Shelf::Open : word == "archived" ? Shelf::Archived : Shelf::Deleted;
+}
+
 QString wordOf(JobState state)
 {
     switch (state) {
@@ -216,12 +221,21 @@ void addJob(const Connection& connection, const site::Job& job, const std::strin
     });
 }
 
-void moveJob(const Connection& connection, const std::string& id, Shelf shelf, const Act& act)
+std::optional<Shelf> shelfOf(const Connection& connection, const std::string& id)
 {
-    connection.write([&] {
-        if (connection.run("UPDATE jobs SET shelf = ? WHERE id = ?", {wordOf(shelf), text(id)}) != 1)
+    QSqlQuery query = connection.query("SELECT shelf FROM jobs WHERE id = ?", {text(id)});
+    return query.next() ? std::optional(shelfNamed(query.value(0).toString())) : std::nullopt;
+}
+
+Shelf moveJob(const Connection& connection, const std::string& id, Shelf shelf, const Act& act)
+{
+    return connection.write([&] {
+        const std::optional<Shelf> from = shelfOf(connection, id);
+        if (!from)
             throw StoreFailure("there is no such job");
+        connection.run("UPDATE jobs SET shelf = ? WHERE id = ?", {wordOf(shelf), text(id)});
         addAct(connection, id, act, "do", {});
+        return *from;
     });
 }
 

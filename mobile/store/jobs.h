@@ -54,13 +54,14 @@ struct KeptJob {
 [[nodiscard]] std::vector<JobLine> jobPage(const Connection& connection, const JobFilter& filter,
                                            const std::optional<JobLine>& last, int most);
 [[nodiscard]] std::int64_t countJobs(const Connection& connection, const JobFilter& filter);
+[[nodiscard]] std::optional<Shelf> shelfOf(const Connection& connection, const std::string& id);
 /// The line of one job, on whatever shelf. Nothing if there is no such job.
 [[nodiscard]] std::optional<JobLine> jobLine(const Connection& connection, const std::string& id);
 
 /// Keeps a new job whose canonical text is `document`. Throws StoreFailure if its id is there already.
 void addJob(const Connection& connection, const site::Job& job, const std::string& document, const Act& act);
-/// Puts a job on another shelf; its journal says so.
-void moveJob(const Connection& connection, const std::string& id, Shelf shelf, const Act& act);
+/// Puts a job on another shelf; its journal says so. The shelf it stood on.
+Shelf moveJob(const Connection& connection, const std::string& id, Shelf shelf, const Act& act);
 [[nodiscard]] std::optional<KeptJob> keptJob(const Connection& connection, const std::string& id);
 
 /// Commits one act that turns `kept` into `document`: journal row, document and list line together. What is

@@ -36,6 +36,7 @@ private slots:
     void noReceiptIsWrittenOver();
     void whatIsCountedIsStillOnTheLoad();
     void whatIsNotOnTheLoadIsSaid();
+    void aJobGoesBackWhereItWas();
 };
 
 /// Seen: both were written to "alder-r1.order.json", and the first was gone.
@@ -95,6 +96,22 @@ void FieldSlips::whatIsNotOnTheLoadIsSaid()
     QVERIFY2(bench.app->message().isEmpty(), "nothing was asked for");
     QCOMPARE(bench.app->delivery()->rowOf("E9.9"), -1);
     QVERIFY(bench.app->message().contains("E9.9"));
+}
+
+/// Seen: taken in hand among the open jobs and deleted from under another filter, a job was called by its id
+/// and put back among the archived ones.
+void FieldSlips::aJobGoesBackWhereItWas()
+{
+    FieldBench bench;
+    bench.house();
+    JobList& jobs = *bench.app->jobs();
+    jobs.setShown(JobList::Shown::Archived);
+    jobs.remove(bench.editor().jobId());
+    QCOMPARE(jobs.undoWords(), "Alder deleted");
+    jobs.undo();
+    QCOMPARE(jobs.total(), 0);
+    jobs.setShown(JobList::Shown::Open);
+    QCOMPARE(jobs.total(), 1);
 }
 
 QTEST_MAIN(FieldSlips)

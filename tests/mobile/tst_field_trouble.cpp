@@ -36,6 +36,7 @@ private slots:
     void aWarningStandsWithAReason();
     void eachWarningHasItsOwnReason();
     void aSizeBeingTypedIsKept();
+    void aJobInHandIsPutDownByTheFilter();
     void aChangedOrderSaysWhatChanged();
     void aJobComesFromAnotherTablet();
     void twoTabletsCountOneLoad();
@@ -157,6 +158,16 @@ void FieldTrouble::aSizeBeingTypedIsKept()
     const TrimSizes& sizes = *hand.app.trim()->sizes();
     QCOMPARE(sizes.index(2).data(TrimSizes::LabelRole).toString(), "Kick");
     QCOMPARE(sizes.index(2).data(TrimSizes::ValueRole).toString(), "3/4\"");
+}
+
+void FieldTrouble::aJobInHandIsPutDownByTheFilter()
+{
+    Hand hand;
+    QVERIFY(hasHouse(hand));
+    QVERIFY(hand.tapAll({"Jobs", "More about Alder"}));
+    QVERIFY(hand.find("Delete") != nullptr);
+    QVERIFY(hand.tap("Archived"));
+    QTRY_VERIFY(hand.find("Delete") == nullptr);
 }
 
 void FieldTrouble::aChangedOrderSaysWhatChanged()
