@@ -37,6 +37,7 @@ private slots:
     void whatIsCountedIsStillOnTheLoad();
     void whatIsNotOnTheLoadIsSaid();
     void aJobGoesBackWhereItWas();
+    void aDeletedJobTakenInAgainIsOpen();
 };
 
 /// Seen: both were written to "alder-r1.order.json", and the first was gone.
@@ -112,6 +113,19 @@ void FieldSlips::aJobGoesBackWhereItWas()
     QCOMPARE(jobs.total(), 0);
     jobs.setShown(JobList::Shown::Open);
     QCOMPARE(jobs.total(), 1);
+}
+
+/// Seen: it was opened, and was to be found among the deleted ones only.
+void FieldSlips::aDeletedJobTakenInAgainIsOpen()
+{
+    FieldBench bench;
+    const QString demo = QString::fromStdString(sourceDirectory() + "/demo/larkfield.job.json");
+    QVERIFY(bench.app->openFile(demo));
+    bench.app->jobs()->remove(bench.editor().jobId());
+    QCOMPARE(bench.app->jobs()->total(), 0);
+    QVERIFY(bench.app->openFile(demo));
+    QCOMPARE(bench.app->jobs()->total(), 1);
+    QVERIFY(bench.editor().isOpen());
 }
 
 QTEST_MAIN(FieldSlips)
