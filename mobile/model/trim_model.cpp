@@ -206,11 +206,17 @@ void TrimModel::showKinds()
     kinds_.show(std::move(kinds));
 }
 
+/// A run of another job, or one that is gone, is not in hand any more.
 void TrimModel::showRuns()
 {
+    const site::Job& job = takeOff_.editor().job();
+    std::size_t chain = 0;
+    if (job.id != job_ || firstRun(&chain) == nullptr)
+        run_.clear();
+    job_ = job.id;
     std::vector<Choice> runs;
-    for (const site::Chain& chain : takeOff_.editor().job().chains)
-        for (const site::Run& run : chain.runs)
+    for (const site::Chain& one : job.chains)
+        for (const site::Run& run : one.runs)
             if (run.kind == kind_)
                 runs.push_back({shown(run.id), shown(run.id), {}, run.id == run_});
     runs.insert(runs.begin(), {QString(), tr("All %n", "", static_cast<int>(runs.size())), {}, run_.empty()});

@@ -149,6 +149,7 @@ private:
     const Settings& settings_;
     std::optional<site::RunKind> kind_;
     std::string run_;
+    std::string job_; ///< that run_ is of
     std::string trim_;
     ChoiceList kinds_;
     ChoiceList runs_;

@@ -38,6 +38,7 @@ private slots:
     void whatIsNotOnTheLoadIsSaid();
     void aJobGoesBackWhereItWas();
     void aDeletedJobTakenInAgainIsOpen();
+    void aChosenRunIsOfThisJob();
 };
 
 /// Seen: both were written to "alder-r1.order.json", and the first was gone.
@@ -126,6 +127,23 @@ void FieldSlips::aDeletedJobTakenInAgainIsOpen()
     QVERIFY(bench.app->openFile(demo));
     QCOMPARE(bench.app->jobs()->total(), 1);
     QVERIFY(bench.editor().isOpen());
+}
+
+/// Seen: a run chosen in one job, or removed since, stayed chosen: trim went on one run, or on none.
+void FieldSlips::aChosenRunIsOfThisJob()
+{
+    FieldBench bench;
+    TrimModel& trim = *bench.app->trim();
+    bench.house();
+    trim.setRun("E4");
+    bench.editor().setRun(3);
+    QVERIFY(bench.editor().removeRun());
+    trim.refresh();
+    QCOMPARE(trim.run(), "");
+    trim.setRun("E1");
+    bench.house();
+    trim.refresh();
+    QCOMPARE(trim.run(), "");
 }
 
 QTEST_MAIN(FieldSlips)
