@@ -1,5 +1,4 @@
 #include "model/job_editor.h"
-#include "model/photo_list.h"
 #include "model/words.h"
 #include "site/editing.h"
 
@@ -52,8 +51,10 @@ bool JobEditor::removeChain()
     const site::Chain* chain = currentChain();
     if (chain == nullptr)
         return false;
-    const bool removed = act("chain.remove", tr("%1 removed").arg(shown(chain->name)),
-                             [&](site::Job& job) { job.chains.erase(job.chains.begin() + chain_); });
+    const bool removed = act("chain.remove", tr("%1 removed").arg(shown(chain->name)), [&](site::Job& job) {
+        site::forgetChain(job, *chain);
+        job.chains.erase(job.chains.begin() + chain_);
+    });
     if (removed)
         setRun(-1);
     return removed;
@@ -96,11 +97,8 @@ bool JobEditor::removeRun()
     if (run == nullptr)
         return false;
     const bool removed = act("run.remove", tr("run %1 removed").arg(shown(run->id)), [&](site::Job& job) {
-        const std::string place = photoPlace(run->id);
+        site::forgetRun(job, run->id);
         site::removeRun(job, static_cast<std::size_t>(chain_), static_cast<std::size_t>(run_));
-        job.photos.erase(std::remove_if(job.photos.begin(), job.photos.end(),
-                                        [&](const site::Photo& photo) { return photo.place == place; }),
-                         job.photos.end());
     });
     if (removed)
         setRun(-1);

@@ -77,6 +77,18 @@ void joinEnds(Run& before, Run& after, const Corner& corner)
     join(after.start);
 }
 
+/// Drops photos and reasons by what their place is.
+template <class Goes>
+void dropWhere(Job& job, const Goes& goes)
+{
+    const auto drop = [&goes](auto& from) {
+        from.erase(std::remove_if(from.begin(), from.end(), [&](const auto& one) { return goes(one.place); }),
+                   from.end());
+    };
+    drop(job.photos);
+    drop(job.acknowledgements);
+}
+
 /// An end without a corner is not mitred.
 void free(EndKind& end)
 {
@@ -178,6 +190,23 @@ void removeRun(Job& job, std::size_t chain, std::size_t run)
     if (run > 0 ? run < changed.runs.size() || changed.closed : changed.closed)
         joinEnds(changed.runs[before], changed.runs[(before + 1) % changed.runs.size()],
                  changed.corners[before]);
+}
+
+void forgetRun(Job& job, const std::string& run)
+{
+    // "run E3", "chain A, run E3, eave drip edge", "chain A, corner E3 to E4"
+    dropWhere(job, [&run](const std::string& place) {
+        const std::string parts = ", " + place + ",";
+        const auto hold = [&parts](const std::string& part) { return parts.find(part) != std::string::npos; };
+        return hold(", run " + run + ",") || hold(", corner " + run + " to ") || hold(" to " + run + ",");
+    });
+}
+
+void forgetChain(Job& job, const Chain& chain)
+{
+    for (const Run& run : chain.runs)
+        forgetRun(job, run.id);
+    dropWhere(job, [&chain](const std::string& place) { return place == chainPlace(chain); });
 }
 
 std::optional<RunPlace> runNamed(const Job& job, const std::string& place)

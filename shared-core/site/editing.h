@@ -35,6 +35,12 @@ void setCorner(Job& job, std::size_t chain, std::size_t corner, const Corner& gi
 /// three runs is open. A chain left without runs stays.
 void removeRun(Job& job, std::size_t chain, std::size_t run);
 
+/// Drops the photos and the reasons given whose place names the run, alone or at a corner (checks.h): the
+/// next run of that id is another one.
+void forgetRun(Job& job, const std::string& run);
+/// The same of all runs of a chain, and of the chain itself.
+void forgetChain(Job& job, const Chain& chain);
+
 /// Where the chain's measured run stands in the job.
 struct RunPlace {
     std::size_t chain = 0;

@@ -39,6 +39,8 @@ private slots:
     void aJobGoesBackWhereItWas();
     void aDeletedJobTakenInAgainIsOpen();
     void aChosenRunIsOfThisJob();
+    void whatWasSaidOfARunGoesWithIt();
+    void whatWasSaidOfAChainGoesWithIt();
 };
 
 /// Seen: both were written to "alder-r1.order.json", and the first was gone.
@@ -144,6 +146,44 @@ void FieldSlips::aChosenRunIsOfThisJob()
     bench.house();
     trim.refresh();
     QCOMPARE(trim.run(), "");
+}
+
+/// Seen: the next run of that number had the reasons of the one removed.
+void FieldSlips::whatWasSaidOfARunGoesWithIt()
+{
+    FieldBench bench;
+    bench.house();
+    QVERIFY(bench.editor().act("finding.acknowledge", "said", [](site::Job& job) {
+        for (const char* place : {"chain Eave line, run E4, eave drip edge", "chain Eave line, run E3",
+                                  "chain Eave line, corner E4 to E1", "chain Eave line"})
+            job.acknowledgements.push_back({"trim.lap", place, "as drawn"});
+        job.photos.push_back({std::string(64, 'a'), "chain Eave line, run E4", "trim.lap"});
+    }));
+    bench.editor().setRun(3);
+    QVERIFY(bench.editor().removeRun());
+    const site::Job& job = bench.editor().job();
+    QVERIFY(job.photos.empty());
+    QCOMPARE(job.acknowledgements.size(), std::size_t{2});
+    QCOMPARE(job.acknowledgements[0].place, std::string("chain Eave line, run E3"));
+    QCOMPARE(job.acknowledgements[1].place, std::string("chain Eave line"));
+}
+
+void FieldSlips::whatWasSaidOfAChainGoesWithIt()
+{
+    FieldBench bench;
+    bench.house();
+    const std::string chain = "chain " + bench.editor().job().chains[0].name;
+    QVERIFY(bench.editor().act("finding.acknowledge", "said", [&](site::Job& job) {
+        for (const std::string& place : {chain + ", run E2", chain, std::string("chain Porch")})
+            job.acknowledgements.push_back({"trim.lap", place, "as drawn"});
+        job.photos.push_back({std::string(64, 'a'), "run E1", ""});
+    }));
+    QVERIFY(bench.editor().removeChain());
+    QVERIFY(bench.editor().job().photos.empty());
+    QCOMPARE(bench.editor().job().acknowledgements.size(), std::size_t{1});
+    QCOMPARE(bench.editor().job().acknowledgements[0].place, std::string("chain Porch"));
+    QVERIFY(bench.editor().undo());
+    QCOMPARE(bench.editor().job().photos.size(), std::size_t{1});
 }
 
 QTEST_MAIN(FieldSlips)
