@@ -1475,10 +1475,6 @@
         <translation>Respaldado: %1</translation>
     </message>
     <message>
-        <source>Restored. What was here before lies beside the tablet&apos;s file.</source>
-        <translation>Restaurado. Lo que había antes está junto al archivo de la tableta.</translation>
-    </message>
-    <message>
         <source>Who measures</source>
         <translation>Quién mide</translation>
     </message>
@@ -1577,6 +1573,10 @@
     <message>
         <source>Trust no longer</source>
         <translation>Ya no confiar</translation>
+    </message>
+    <message>
+        <source>Restored. What was here before: %1</source>
+        <translation>Restaurado. Lo que había antes: %1</translation>
     </message>
 </context>
 <context>

@@ -48,11 +48,15 @@ FieldApp::FieldApp(const Tablet& tablet, QObject* parent)
                 .arg(damage.front()));
 }
 
+QString FieldApp::stamp() const
+{
+    return shown(tablet_.now()).left(19).remove(':').replace('T', '-');
+}
+
 QString FieldApp::backUp(const QString& folder)
 {
     try {
-        const QString stamp = shown(tablet_.now()).left(19).remove(':').replace('T', '-');
-        QString path = store::backUp(tablet_.database(), folder, stamp);
+        QString path = store::backUp(tablet_.database(), folder, stamp());
         settings_.setFolder(folder);
         return path;
     } catch (const store::StoreFailure& failure) {
@@ -61,21 +65,23 @@ QString FieldApp::backUp(const QString& folder)
     }
 }
 
-bool FieldApp::restore(const QString& path)
+QString FieldApp::restore(const QString& path)
 {
+    QString before;
     try {
-        store::restore(tablet_.database(), path);
+        before = store::restore(tablet_.database(), path, stamp());
     } catch (const store::StoreFailure& failure) {
         say(tr("Nothing was restored: %1").arg(QString::fromUtf8(failure.what())));
-        return false;
+        return {};
     }
-    return guarded(*this, [&] {
+    guarded(*this, [&] {
         settings_.reload();
         editor_.closeJob();
         jobs_.forgetUndo();
         jobs_.refresh();
         delivery_.reload();
     });
+    return before;
 }
 
 void FieldApp::sayAnew()
@@ -132,13 +138,13 @@ bool FieldApp::takeInJob(documents::JobDocument job)
             if (store::shelfOf(tablet_.database(), job.value.id) != store::Shelf::Open)
                 jobs_.reopen(shown(job.value.id));
             return editor_.openJob(shown(job.value.id));
+        }
         if (here) {
             job.value.id = tablet_.newId();
             job.value.name = kept(tr("%1 (from another tablet)").arg(shown(job.value.name)), longestName);
         }
         store::addJob(tablet_.database(), job.value, documents::writeJob(job, documents::Layout::Canonical),
                       {"job.import", kept(tr("taken in")), tablet_.now()});
-        }
         jobs_.refresh();
         return editor_.openJob(shown(job.value.id));
     });

@@ -73,8 +73,9 @@ public:
     Q_INVOKABLE bool openFile(const QString& path);
     /// Everything on this tablet in one file in `folder`; its path, empty if it could not be written.
     Q_INVOKABLE QString backUp(const QString& folder);
-    /// Everything as the backup has it; what was here is kept beside the database.
-    Q_INVOKABLE bool restore(const QString& path);
+    /// Everything as the backup has it. The path of what was here before (store::restore), empty if nothing
+    /// was restored.
+    Q_INVOKABLE QString restore(const QString& path);
     /// An invented house, walked and closed, to try everything on; it is open then.
     Q_INVOKABLE bool openSample();
 
@@ -91,6 +92,8 @@ signals:
 
 private:
     void say(const QString& message);
+    /// For the name of a file made now.
+    [[nodiscard]] QString stamp() const;
     bool takeInJob(documents::JobDocument job);
     bool takeInOrder(const parcel::Parcel& parcel);
 

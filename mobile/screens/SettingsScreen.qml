@@ -31,7 +31,8 @@ Item {
                 const written = screen.app.backUp(path);
                 screen.told = written !== "" ? qsTr("Backed up: %1").arg(written) : "";
             } else {
-                screen.told = screen.app.restore(path) ? qsTr("Restored. What was here before lies beside the tablet's file.") : "";
+                const before = screen.app.restore(path);
+                screen.told = before !== "" ? qsTr("Restored. What was here before: %1").arg(before) : "";
             }
         }
     }

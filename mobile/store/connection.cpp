@@ -6,6 +6,7 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QScopeGuard>
 #include <QSqlDatabase>
 #include <QSqlError>
 #include <QUuid>
@@ -171,9 +172,13 @@ void Connection::tidy() const
 
 void Connection::copyTo(const QString& path) const
 {
-    if (!storage::makeForOwner(path))
+    const QString scratch = path + ".part";
+    if (!storage::makeForOwner(scratch))
         throw StoreFailure("no copy can be written to " + path.toStdString());
-    run("VACUUM INTO ?", {path});
+    const auto noRest = qScopeGuard([&scratch] { QFile::remove(scratch); });
+    run("VACUUM INTO ?", {scratch});
+    if (!storage::putInPlace(scratch, path))
+        throw StoreFailure("the copy cannot be put at " + path.toStdString());
 }
 
 Connection::Transaction::Transaction(const Connection& connection) : connection_(connection)

@@ -66,7 +66,8 @@ public:
     /// Takes what is committed from the write-ahead log into the file: for a moment when nobody waits. What
     /// is committed is safe before and after. Throws StoreFailure.
     void tidy() const;
-    /// A copy of everything in one file that is whole by itself. Throws StoreFailure.
+    /// A copy of everything in one file that is whole by itself and on the disk, in place of what stood
+    /// there; that stays if there can be no copy. Throws StoreFailure.
     void copyTo(const QString& path) const;
 
     [[nodiscard]] const QString& path() const { return path_; }

@@ -5,6 +5,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QTemporaryDir>
 
 namespace lapwright::store {
@@ -79,6 +80,14 @@ void copyPictures(const PictureFolder& from, const PictureFolder& to)
     }
 }
 
+/// Where a person chose one backup they can choose another: not in the hidden folder of the tablet's own
+/// file.
+QDir folderFor(const QString& backup, const Connection& connection)
+{
+    const QFileInfo chosen(QFileInfo(backup).absolutePath());
+    return chosen.isWritable() ? chosen.filePath() : QFileInfo(connection.path()).absolutePath();
+}
+
 } // namespace
 
 QString backUp(const Connection& connection, const QString& folder, const QString& stamp)
@@ -98,7 +107,7 @@ QString backUp(const Connection& connection, const QString& folder, const QStrin
     return path;
 }
 
-void restore(const Connection& connection, const QString& backup)
+QString restore(const Connection& connection, const QString& backup, const QString& stamp)
 {
     const QTemporaryDir scratch;
     const QString copy = scratch.filePath("backup.db");
@@ -113,9 +122,11 @@ void restore(const Connection& connection, const QString& backup)
         refuseForeign(*opened);
     }
     copyPictures(PictureFolder(backup), PictureFolder(connection.path()));
-    connection.copyTo(connection.path() + ".before-restore");
+    QString before = folderFor(backup, connection).filePath("lapwright-before-restore-" + stamp + ".db");
+    connection.copyTo(before);
     const Attached attached(connection, copy);
     copyAll(connection);
+    return before;
 }
 
 } // namespace lapwright::store

@@ -13,9 +13,10 @@ namespace lapwright::store {
 [[nodiscard]] QString backUp(const Connection& connection, const QString& folder, const QString& stamp);
 
 /// Puts everything back as the backup has it, photos first, the rest in one transaction, after a copy of what
-/// is here was made beside the database ("FILE.before-restore"). Backups of older programs are migrated on
-/// the way; the backup itself is not touched. Throws StoreFailure if it is damaged, no backup, or of a newer
-/// program: then nothing changes.
-void restore(const Connection& connection, const QString& backup);
+/// is here was made: "lapwright-before-restore-STAMP.db" beside the backup, or beside the database where that
+/// folder cannot be written. Its path. The photos of before stay where they are. Backups of older programs
+/// are migrated on the way; the backup itself is not touched. Throws StoreFailure if it is damaged, no
+/// backup, or of a newer program: then nothing changes.
+QString restore(const Connection& connection, const QString& backup, const QString& stamp);
 
 } // namespace lapwright::store

@@ -340,7 +340,7 @@ void FieldEditor::restoringBringsEverythingBack()
     QVERIFY(bench.app->delivery()->openFile(path));
     bench.app->jobs()->refresh();
     bench.app->jobs()->archive(bench.editor().jobId());
-    QVERIFY(bench.app->restore(backup));
+    QVERIFY(!bench.app->restore(backup).isEmpty());
     QCOMPARE(bench.app->settings()->person(), "Robin");
     QVERIFY(!bench.app->settings()->metric());
     QVERIFY(bench.app->delivery()->load().isEmpty());

@@ -103,6 +103,7 @@ private slots:
     void aClockSetBackAYearLosesNothing();
     void aTabletOfVersionOneOpens();
     void aBackupBringsEverythingBack();
+    void aCopyThatFailsLeavesTheOneBefore();
     void aDamagedBackupChangesNothing();
     void whatIsNoBackupChangesNothing();
     void undoSkipsOnlyWhatIsDoneToTheJobItself();
@@ -364,16 +365,31 @@ void JobStore::aBackupBringsEverythingBack()
     site::Job other = invented(2);
     addJob(desk.connection, other, textOf(other), {"job.new", "started", timeOf(9)});
 
-    restore(desk.connection, backup);
+    const QString kept = restore(desk.connection, backup, "2026-11-26");
+    QCOMPARE(kept, desk.folder.filePath("lapwright-before-restore-2026-11-26.db"));
     QCOMPARE(keptJob(desk.connection, desk.job.id)->document, before);
     QCOMPARE(countJobs(desk.connection, {}), 1);
     QCOMPARE(documentFromJournal(desk.connection, desk.job.id), before);
     QVERIFY(desk.connection.damage().isEmpty());
-    for (const QString& copy : {backup, desk.path + ".before-restore"})
+    for (const QString& copy : {backup, kept})
         QCOMPARE(QFileInfo(copy).permissions() & ~(QFile::ReadUser | QFile::WriteUser),
                  QFile::ReadOwner | QFile::WriteOwner);
     QCOMPARE(QDir(desk.folder.path()).entryList({"*.part*"}), QStringList());
-    QCOMPARE(keptJob(*Connection::open(desk.path + ".before-restore"), desk.job.id)->document, after);
+    QCOMPARE(keptJob(*Connection::open(kept), desk.job.id)->document, after);
+    restore(desk.connection, kept, "2026-11-27");
+    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, after);
+    QCOMPARE(QDir(desk.folder.path()).entryList({"lapwright-before-restore-*.db"}).size(), 2);
+}
+
+/// Seen: the copy that stood there was removed before the new one was made.
+void JobStore::aCopyThatFailsLeavesTheOneBefore()
+{
+    Desk desk;
+    const QString copy = desk.folder.filePath("copy.db");
+    desk.connection.copyTo(copy);
+    QVERIFY(QDir(desk.folder.path()).mkpath("copy.db.part/in the way"));
+    QVERIFY_EXCEPTION_THROWN(desk.connection.copyTo(copy), StoreFailure);
+    QCOMPARE(keptJob(*Connection::open(copy), desk.job.id)->document, desk.kept.document);
 }
 
 void JobStore::aDamagedBackupChangesNothing()
@@ -386,8 +402,9 @@ void JobStore::aDamagedBackupChangesNothing()
     file.seek(4096);
     file.write(QByteArray(8192, 'x'));
     file.close();
-    QVERIFY_EXCEPTION_THROWN(restore(desk.connection, backup), StoreFailure);
-    QVERIFY_EXCEPTION_THROWN(restore(desk.connection, desk.folder.filePath("nothing.db")), StoreFailure);
+    QVERIFY_EXCEPTION_THROWN(restore(desk.connection, backup, "2026-11-26"), StoreFailure);
+    QVERIFY_EXCEPTION_THROWN(restore(desk.connection, desk.folder.filePath("nothing.db"), "2026-11-26"),
+                             StoreFailure);
     QCOMPARE(keptJob(desk.connection, desk.job.id)->document, desk.kept.document);
 }
 
@@ -410,9 +427,9 @@ void JobStore::whatIsNoBackupChangesNothing()
             other.run(QString("PRAGMA user_version = ") + version);
         }
         for (const QString& file : {empty, foreign}) {
-            QVERIFY_EXCEPTION_THROWN(restore(desk.connection, file), StoreFailure);
+            QVERIFY_EXCEPTION_THROWN(restore(desk.connection, file, "2026-11-26"), StoreFailure);
             QCOMPARE(keptJob(desk.connection, desk.job.id)->document, desk.kept.document);
-            QVERIFY(!QFile::exists(desk.path + ".before-restore"));
+            QVERIFY(QDir(desk.folder.path()).entryList({"*before-restore*"}).isEmpty());
         }
     }
 }
