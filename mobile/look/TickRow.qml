@@ -64,7 +64,6 @@ T.CheckBox {
             Words {
                 width: parent.width
                 text: control.text
-                font.strikeout: control.checked
             }
 
             Words {
