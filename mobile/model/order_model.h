@@ -24,6 +24,7 @@ class PieceList : public QAbstractListModel {
 public:
     enum Role {
         MarksRole = Qt::UserRole + 1,
+        FirstMarkRole,
         RunRole,
         ProfileRole, ///< "P1", for sections
         TrimRole,
@@ -163,10 +164,10 @@ private:
     void showAccessories(const pieces::Order& order);
     [[nodiscard]] Result<std::string> packed(const documents::OrderDocument& order) const;
     bool writeTo(const QString& path);
-
     /// The two parts of fileName().
     [[nodiscard]] QString stem() const;
     [[nodiscard]] QString ending() const;
+
     TakeOff& takeOff_;
     Settings& settings_;
     PieceList pieces_;

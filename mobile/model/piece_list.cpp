@@ -22,6 +22,8 @@ QVariant PieceList::data(const QModelIndex& index, int role) const
         return line.firstMark == line.lastMark
                    ? field::shown(line.firstMark)
                    : tr("%1 to %2").arg(field::shown(line.firstMark), field::shown(line.lastMark));
+    case FirstMarkRole:
+        return field::shown(line.firstMark);
     case RunRole:
         return field::shown(line.run);
     case ProfileRole:
@@ -45,8 +47,9 @@ QVariant PieceList::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> PieceList::roleNames() const
 {
-    return {{MarksRole, "marks"},   {RunRole, "run"},      {ProfileRole, "profile"}, {TrimRole, "trimName"},
-            {LengthRole, "length"}, {CountRole, "pieces"}, {MassRole, "mass"},       {HandRole, "hand"}};
+    return {{MarksRole, "marks"},     {FirstMarkRole, "firstMark"}, {RunRole, "run"},
+            {ProfileRole, "profile"}, {TrimRole, "trimName"},       {LengthRole, "length"},
+            {CountRole, "pieces"},    {MassRole, "mass"},           {HandRole, "hand"}};
 }
 
 void PieceList::show(const pieces::Order& order, const Style& style)

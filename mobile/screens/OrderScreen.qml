@@ -89,6 +89,7 @@ Item {
 
                 delegate: ListRow {
                     required property string marks
+                    required property string firstMark
                     required property string profile
                     required property string length
                     required property int pieces
@@ -100,7 +101,7 @@ Item {
                     detail: Parts.joined([profile, hand])
                     trailing: qsTr("%1 × %2").arg(pieces).arg(length)
                     trailingDetail: mass
-                    onClicked: screen.whyMark = marks.split(" ")[0]
+                    onClicked: screen.whyMark = firstMark
                 }
             }
 
