@@ -9373,10 +9373,6 @@
         <source>no length</source>
         <translation>sin largo</translation>
     </message>
-    <message>
-        <source> and </source>
-        <translation> y </translation>
-    </message>
     <message numerus="yes">
         <source>%n measures</source>
         <translation>

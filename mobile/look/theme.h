@@ -49,7 +49,6 @@ class Theme : public QObject {
     Q_PROPERTY(QColor danger READ danger NOTIFY changed FINAL)
     Q_PROPERTY(QColor onDanger READ onDanger NOTIFY changed FINAL)
 
-    Q_PROPERTY(int hair READ hair CONSTANT FINAL)
     Q_PROPERTY(int tight READ tight CONSTANT FINAL)
     Q_PROPERTY(int gap READ gap CONSTANT FINAL)
     Q_PROPERTY(int space READ space CONSTANT FINAL)
@@ -122,7 +121,6 @@ public:
     [[nodiscard]] QColor danger() const { return tones_.danger; }
     [[nodiscard]] QColor onDanger() const { return tones_.onDanger; }
 
-    [[nodiscard]] int hair() const { return 2; }
     [[nodiscard]] int tight() const { return 4; }
     [[nodiscard]] int gap() const { return 8; }
     [[nodiscard]] int space() const { return 16; }

@@ -70,7 +70,7 @@ QString CheckList::reasonOf(const rules::Finding& finding) const
 /// Rows stay until somebody looks again; what they come to is not known any more.
 void CheckList::forget()
 {
-    blocking_ = openWarnings_ = informing_ = 0;
+    blocking_ = openWarnings_ = 0;
     emit counted();
 }
 
@@ -84,11 +84,10 @@ void CheckList::refresh()
         findings_.begin(), findings_.end(),
         [](const rules::Finding& left, const rules::Finding& right) { return left.weight > right.weight; });
     endResetModel();
-    blocking_ = openWarnings_ = informing_ = 0;
+    blocking_ = openWarnings_ = 0;
     bool stillThere = false;
     for (const rules::Finding& finding : findings_) {
         blocking_ += finding.weight == rules::Weight::Blocks ? 1 : 0;
-        informing_ += finding.weight == rules::Weight::Informs ? 1 : 0;
         openWarnings_ += finding.weight == rules::Weight::Warns && reasonOf(finding).isEmpty() ? 1 : 0;
         stillThere |= inHand_ && finding.code == inHand_->code && finding.place == inHand_->place;
     }

@@ -19,7 +19,6 @@ class CheckList : public QAbstractListModel {
     Q_PROPERTY(int blocking READ blocking NOTIFY counted FINAL)
     /// Warnings without a reason given.
     Q_PROPERTY(int openWarnings READ openWarnings NOTIFY counted FINAL)
-    Q_PROPERTY(int informing READ informing NOTIFY counted FINAL)
     /// A warning is in hand, to be given a reason; it stays there whatever rows move around it.
     Q_PROPERTY(bool inHand READ hasInHand NOTIFY inHandChanged FINAL)
     Q_PROPERTY(QString statementInHand READ statementInHand NOTIFY inHandChanged FINAL)
@@ -50,7 +49,6 @@ public:
 
     [[nodiscard]] int blocking() const { return blocking_; }
     [[nodiscard]] int openWarnings() const { return openWarnings_; }
-    [[nodiscard]] int informing() const { return informing_; }
     [[nodiscard]] bool hasInHand() const { return inHand_.has_value(); }
     [[nodiscard]] QString statementInHand() const;
     [[nodiscard]] QString reasonInHand() const;
@@ -82,7 +80,6 @@ private:
     std::optional<rules::Finding> inHand_;
     int blocking_ = 0;
     int openWarnings_ = 0;
-    int informing_ = 0;
 };
 
 } // namespace lapwright::field

@@ -54,9 +54,6 @@ QVariant RunList::data(const QModelIndex& index, int role) const
         const auto length = site::effectiveLength(run);
         return length ? shown(write(length->value, style_)) : tr("no length");
     }
-    case SlopeRole:
-        return (run.slope ? slopeWords(*run.slope) : QString()) +
-               (run.otherSlope ? tr(" and ") + slopeWords(*run.otherSlope) : QString());
     case CornerRole:
         return cornerWords(row);
     case SpreadRole: {
@@ -81,9 +78,9 @@ QString RunList::cornerWords(std::size_t run) const
 
 QHash<int, QByteArray> RunList::roleNames() const
 {
-    return {{IdRole, "runId"},         {KindRole, "kind"},     {LengthRole, "lengthWords"},
-            {SlopeRole, "slopeWords"}, {CornerRole, "corner"}, {SpreadRole, "spread"},
-            {EnteredRole, "entered"},  {TrimsRole, "trims"}};
+    return {{IdRole, "runId"},      {KindRole, "kind"},     {LengthRole, "lengthWords"},
+            {CornerRole, "corner"}, {SpreadRole, "spread"}, {EnteredRole, "entered"},
+            {TrimsRole, "trims"}};
 }
 
 void RunList::show(std::shared_ptr<const site::Chain> chain, const Style& style)

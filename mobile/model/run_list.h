@@ -23,7 +23,6 @@ public:
         IdRole = Qt::UserRole + 1,
         KindRole,
         LengthRole,
-        SlopeRole,
         CornerRole, ///< of the corner after the run
         SpreadRole, ///< of repeated measures; empty without
         EnteredRole,
