@@ -130,7 +130,7 @@ void FieldTrouble::eachWarningHasItsOwnReason()
     const QString first = hand.app.check()->statementInHand();
     hand.typeKeys("gutter in the way");
     std::vector<QQuickItem*> offers = look::visibleItems(*hand.window);
-    const auto isNone = [](const QQuickItem* item) {
+    const auto isNone = [](QQuickItem* item) {
         return look::spokenName(item) != "Go on, with a reason" || !look::isPressable(item);
     };
     offers.erase(std::remove_if(offers.begin(), offers.end(), isNone), offers.end());
