@@ -126,6 +126,8 @@ ScreenFrame {
             id: left
 
             property string coil: ""
+            readonly property string shownItem: screen.desk.current
+            readonly property string shownLength: screen.desk.lengthLeft
             readonly property bool changed: text !== screen.desk.lengthLeft
 
             // What is typed stays until it is counted or another item is looked at.
@@ -151,14 +153,8 @@ ScreenFrame {
             onEdited: error = ""
             onAccepted: count()
             Component.onCompleted: showLength()
-
-            Connections {
-                target: screen.desk
-
-                function onCurrentChanged() {
-                    left.showLength();
-                }
-            }
+            onShownItemChanged: showLength()
+            onShownLengthChanged: showLength()
         }
 
         ActionButton {

@@ -305,8 +305,8 @@ void Shop::readShop()
 
 void Shop::countQueues()
 {
-    const qint64 waiting = storage::countWaiting(database_);
-    const auto remakes = static_cast<qint64>(storage::piecesAwaitingRemake(database_).size());
+    const auto waiting = static_cast<int>(storage::countWaiting(database_));
+    const auto remakes = static_cast<int>(storage::piecesAwaitingRemake(database_).size());
     if (waiting == waiting_ && remakes == remakes_)
         return;
     waiting_ = waiting;

@@ -54,8 +54,8 @@ class Shop : public QObject {
     Q_PROPERTY(QString whyNotPlan READ whyNotPlan NOTIFY dutyChanged FINAL)
     Q_PROPERTY(QString whyNotMake READ whyNotMake NOTIFY dutyChanged FINAL)
     /// Orders that wait for a person, and marks that wait to be ordered again, whatever screen is in sight.
-    Q_PROPERTY(qint64 waiting READ waiting NOTIFY queuesChanged FINAL)
-    Q_PROPERTY(qint64 remakes READ remakes NOTIFY queuesChanged FINAL)
+    Q_PROPERTY(int waiting READ waiting NOTIFY queuesChanged FINAL)
+    Q_PROPERTY(int remakes READ remakes NOTIFY queuesChanged FINAL)
     Q_PROPERTY(lapwright::model::Preferences* preferences READ preferences CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::PlanWorker* planner READ planner CONSTANT FINAL)
     Q_PROPERTY(lapwright::model::Papers* papers READ papers CONSTANT FINAL)
@@ -91,8 +91,8 @@ public:
     [[nodiscard]] QString whyNotPlan() const;
     [[nodiscard]] QString whyNotMake() const;
     [[nodiscard]] QString lost() const;
-    [[nodiscard]] qint64 waiting() const { return waiting_; }
-    [[nodiscard]] qint64 remakes() const { return remakes_; }
+    [[nodiscard]] int waiting() const { return waiting_; }
+    [[nodiscard]] int remakes() const { return remakes_; }
     [[nodiscard]] Preferences* preferences() const { return preferences_; }
     [[nodiscard]] PlanWorker* planner() const { return planner_; }
     [[nodiscard]] Papers* papers() const { return papers_; }
@@ -178,8 +178,8 @@ private:
     std::vector<std::string> machines_;
     QString name_;
     std::optional<std::string> stockDocument_; ///< that colours, machines and name were read from
-    qint64 waiting_ = 0;
-    qint64 remakes_ = 0;
+    int waiting_ = 0;
+    int remakes_ = 0;
     QString message_;
     bool trouble_ = false;
     DatabaseWatch* watch_;
