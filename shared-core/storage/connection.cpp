@@ -135,7 +135,11 @@ void Connection::secure()
     const int patience = mayWait_ ? commandsPatience : screensPatience;
     if (backend_ == Backend::Postgres) {
         (void)query(QString("SET lock_timeout = %1").arg(patience), {});
-        for (const char* setting : {"SET synchronous_commit = on", "SET client_min_messages = error"})
+        // As the station gives up a line that says nothing, the server does: a write that it holds open for a
+        // station that is gone holds up all others.
+        for (const char* setting : {"SET synchronous_commit = on", "SET client_min_messages = error",
+                                    "SET tcp_user_timeout = 25000", "SET tcp_keepalives_idle = 10",
+                                    "SET tcp_keepalives_interval = 5", "SET tcp_keepalives_count = 3"})
             (void)query(setting, {});
         return;
     }
