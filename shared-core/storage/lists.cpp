@@ -165,12 +165,29 @@ QString patternFor(const std::string& word)
     return '%' + pattern + '%';
 }
 
-/// Whether the words that a pattern cannot tell from others are in the names of the order.
-bool namesHave(const std::vector<std::string>& words, const OrderSummary& order)
+/// Of a mark of the order `o.id`, one of so many.
+QString isMarked(qsizetype marks)
 {
-    return std::all_of(words.begin(), words.end(), [&order](const std::string& word) {
+    return "EXISTS (SELECT 1 FROM pieces p WHERE p.order_id = o.id AND p.mark IN (" +
+           QStringList(marks, "?").join(", ") + "))";
+}
+
+bool hasMark(const Database& database, const std::string& order, const QStringList& marks)
+{
+    const QVariantList values = QVariantList{text(order)} + QVariantList(marks.begin(), marks.end());
+    return !marks.isEmpty() &&
+           database
+               .query("SELECT 1 FROM current_orders o WHERE o.id = ? AND " + isMarked(marks.size()), values)
+               .next();
+}
+
+/// Whether the words that a pattern cannot tell from others are in the names of the order, or marks of it.
+bool really(const Database& database, const std::vector<std::string>& words, const OrderSummary& order)
+{
+    return std::all_of(words.begin(), words.end(), [&](const std::string& word) {
         return text(order.jobName).contains(text(word), Qt::CaseInsensitive) ||
-               text(order.customer).contains(text(word), Qt::CaseInsensitive);
+               text(order.customer).contains(text(word), Qt::CaseInsensitive) ||
+               hasMark(database, order.id, marksTypedAs(word));
     });
 }
 
@@ -220,12 +237,10 @@ std::vector<OrderRow> findOrders(const Database& database, const std::vector<std
         const QStringList marks = marksTypedAs(word);
         values << patternFor(word) << patternFor(word);
         conditions.append("(LOWER(o.job_name) LIKE ? ESCAPE '!' OR LOWER(o.customer) LIKE ? ESCAPE '!'");
-        if (!isAscii(word)) {
+        if (!isAscii(word))
             beyondAscii.push_back(word);
-        } else if (!marks.isEmpty()) {
-            conditions.back() +=
-                " OR EXISTS (SELECT 1 FROM pieces p WHERE p.order_id = o.id AND p.mark IN (" +
-                QStringList(marks.size(), "?").join(", ") + "))";
+        if (!marks.isEmpty()) {
+            conditions.back() += " OR " + isMarked(marks.size());
             values += QVariantList(marks.begin(), marks.end());
         }
         conditions.back() += ")";
@@ -237,7 +252,7 @@ std::vector<OrderRow> findOrders(const Database& database, const std::vector<std
                        values);
     std::vector<OrderSummary> found;
     while (static_cast<std::int64_t>(found.size()) < most && rows.next())
-        if (OrderSummary order = summaryAt(rows, 0); namesHave(beyondAscii, order))
+        if (OrderSummary order = summaryAt(rows, 0); really(database, beyondAscii, order))
             found.push_back(std::move(order));
     return withCounts(database, std::move(found));
 }

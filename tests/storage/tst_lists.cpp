@@ -146,7 +146,15 @@ private slots:
                         "a 100% Blanca";
         other.customer = "\xC3\x81ngela Ruiz";
         other.pieces.front().mark = "S1a.1";
+        other.pieces.back().mark = "\xC3\x91"
+                                   "1.1";
         (void)receiveOrder(database, other, stamp, false);
+        QCOMPARE(findOrders(database, {other.pieces.back().mark}, 10).size(), 1U);
+        QVERIFY(findOrders(database,
+                           {"\xC3\x93"
+                            "1.1"},
+                           10)
+                    .empty());
         for (const char* mark : {"S1a.1", "s1a.1", "S1A.1"})
             QCOMPARE(findOrders(database, {mark}, 10).size(), 1U);
         for (const char* word : {"\xC3\xA1ngela", "\xC3\x81NGELA",
