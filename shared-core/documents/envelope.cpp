@@ -75,10 +75,15 @@ Result<Json> openDocument(std::string_view text, const Kind& kind, const Limits&
     document = migrated(*std::move(document), number, kind);
     if (!document)
         return document;
-    const Result<Schema>& schema = Schema::embedded(kind.schemaFile);
+    return allowedBy(kind.schemaFile, *std::move(document));
+}
+
+Result<Json> allowedBy(std::string_view schemaFile, Json document)
+{
+    const Result<Schema>& schema = Schema::embedded(schemaFile);
     if (!schema)
         return schema.errors();
-    std::vector<Error> errors = schema->check(*document);
+    std::vector<Error> errors = schema->check(document);
     if (!errors.empty())
         return errors;
     return document;

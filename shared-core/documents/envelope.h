@@ -50,6 +50,9 @@ inline const Kind rates{"lapwright/rates", 1, "rates.schema.json", "0.1.0", {}};
 /// names the program that reads it) or none; what the schema does not allow.
 [[nodiscard]] Result<Json> openDocument(std::string_view text, const Kind& kind, const Limits& limits = {});
 
+/// The document, if that schema ("machine.schema.json") allows it. Errors: what it does not allow.
+[[nodiscard]] Result<Json> allowedBy(std::string_view schemaFile, Json document);
+
 /// The format a text claims to be, without reading further than its size and syntax allow: for a command that
 /// takes any document. Error: not JSON, or no text member "format".
 [[nodiscard]] Result<std::string> formatOf(std::string_view text, const Limits& limits = {});

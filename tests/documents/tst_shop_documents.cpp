@@ -166,6 +166,7 @@ private slots:
         QCOMPARE(refused("length_mm", 2e7), std::string("/length_mm"));
         QCOMPARE(refused("cost", 0), std::string("/cost"));
         QCOMPARE(refused("count", -1), std::string("/count"));
+        QCOMPARE(refused("count", 6'000'000), std::string("/count")); // no plan would take it
         QCOMPARE(refused("longest_crosscut_mm", 1000), std::string("/longest_crosscut_mm"));
         QCOMPARE(refused("key", ""), std::string("/key"));
         QCOMPARE(refused("count", 0), std::string("nothing"));
