@@ -1,7 +1,5 @@
 #include "pieces/checker.h"
 
-#include "pieces/laying.h"
-
 #include <algorithm>
 #include <charconv>
 #include <map>
@@ -195,10 +193,17 @@ private:
             return nullptr;
         letter.remove_prefix(run.id.size());
         letter.remove_prefix(std::min(letter.find_first_not_of('-'), letter.size()));
-        for (std::size_t t = 0; t < run.trims.size(); ++t)
-            if (letter == (run.trims.size() == 1 ? std::string() : trimLetter(t)))
-                return run.trims[t].trim == takeoff.trim ? &run.trims[t] : nullptr;
-        return nullptr;
+        // a is the first, z the 26th, aa the 27th.
+        std::size_t number = letter.empty() && run.trims.size() == 1 ? 1 : 0;
+        for (const char each : letter) {
+            if (each < 'a' || each > 'z' || number > run.trims.size())
+                return nullptr;
+            number = 26 * number + static_cast<std::size_t>(each - 'a') + 1;
+        }
+        if (number < 1 || number > run.trims.size() || (run.trims.size() == 1 && !letter.empty()))
+            return nullptr;
+        const site::TrimChoice& choice = run.trims[number - 1];
+        return choice.trim == takeoff.trim ? &choice : nullptr;
     }
 
     /// Where nothing blocks, every trim of every run has been taken off.

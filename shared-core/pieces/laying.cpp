@@ -3,13 +3,16 @@
 #include "site/run_kind.h"
 
 #include <algorithm>
-#include <optional>
+#include <charconv>
 
 namespace lapwright::pieces {
 
 namespace {
 
 using site::RunKind;
+
+/// Far beyond any order; what comes after it can still be counted.
+constexpr std::int64_t mostOrdinal = 1'000'000'000;
 
 enum class Height { Low, High };
 
@@ -117,6 +120,19 @@ std::string trimLetter(std::size_t index)
 std::string markOf(const std::string& prefix, std::int64_t ordinal)
 {
     return prefix + '.' + std::to_string(ordinal);
+}
+
+std::optional<MarkParts> partsOf(std::string_view mark)
+{
+    const std::size_t point = mark.rfind('.');
+    if (point == std::string_view::npos || point == 0)
+        return std::nullopt;
+    MarkParts parts{mark.substr(0, point), 0};
+    const char* const end = mark.data() + mark.size();
+    const auto [stop, error] = std::from_chars(mark.data() + point + 1, end, parts.ordinal);
+    if (error != std::errc() || stop != end || parts.ordinal < 1 || parts.ordinal > mostOrdinal)
+        return std::nullopt;
+    return parts;
 }
 
 } // namespace lapwright::pieces

@@ -6,7 +6,9 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <string>
+#include <string_view>
 
 /// The order in which the pieces of a run are laid, and the marks that say it.
 namespace lapwright::pieces {
@@ -37,5 +39,13 @@ struct Laying {
 /// A mark: `prefix`, a point, the ordinal in installing order, "E3.2". The part before the last point is the
 /// prefix again, so equal marks have equal prefixes.
 [[nodiscard]] std::string markOf(const std::string& prefix, std::int64_t ordinal);
+
+/// A mark taken apart; `prefix` is part of the text it was read from. Nothing for what markOf() does not
+/// make.
+struct MarkParts {
+    std::string_view prefix;
+    std::int64_t ordinal = 0;
+};
+[[nodiscard]] std::optional<MarkParts> partsOf(std::string_view mark);
 
 } // namespace lapwright::pieces

@@ -67,31 +67,45 @@ RunEnd mitredEnd(const Result<trim::EndCut>& cut, const trim::Installation& inst
     return end;
 }
 
+enum class Mitre { None, AtCorner, AtPeak, OnSite };
+
+/// How the corner at that end is mitred, if it is to be and there is one.
+Mitre mitreOf(const site::Chain& chain, std::size_t run, bool atEnd)
+{
+    const site::Run& own = chain.runs[run];
+    const bool corner = chain.closed || (atEnd ? run + 1 < chain.runs.size() : run > 0);
+    if (!corner || (atEnd ? own.end : own.start) != site::EndKind::Mitre)
+        return Mitre::None;
+    if (trim::mitresAtCorners(own.kind))
+        return Mitre::AtCorner;
+    return peakTurn(own, metRun(chain, run, atEnd)) ? Mitre::AtPeak : Mitre::OnSite;
+}
+
 } // namespace
 
 RunEnd runEndOf(const site::Chain& chain, std::size_t run, const site::RunGeometry& geometry,
                 const trim::Profile& profile, const trim::Installation& installation, bool atEnd)
 {
     const site::Run& own = chain.runs[run];
-    const site::EndKind kind = atEnd ? own.end : own.start;
     const std::optional<Angle> planTurn = atEnd ? geometry.endCornerTurn : geometry.startCornerTurn;
-    if (kind != site::EndKind::Mitre || !planTurn)
-        return endOf(kind, installation, std::nullopt);
-    if (trim::mitresAtCorners(own.kind))
+    switch (planTurn ? mitreOf(chain, run, atEnd) : Mitre::None) {
+    case Mitre::None:
+        break;
+    case Mitre::AtCorner:
         return mitredEnd(trim::mitreCut(profile, *planTurn), installation);
-    const site::Run& met = metRun(chain, run, atEnd);
-    if (const std::optional<Angle> turn = peakTurn(own, met))
-        return mitredEnd(trim::mitreCut(laidOver(profile), *turn), installation);
-    return cutOnSite(installation, met);
+    case Mitre::AtPeak:
+        return mitredEnd(trim::mitreCut(laidOver(profile), *peakTurn(own, metRun(chain, run, atEnd))),
+                         installation);
+    case Mitre::OnSite:
+        return cutOnSite(installation, metRun(chain, run, atEnd));
+    }
+    return endOf(atEnd ? own.end : own.start, installation, std::nullopt);
 }
 
 bool isMitred(const site::Chain& chain, std::size_t run, bool atEnd)
 {
-    const site::Run& own = chain.runs[run];
-    const bool corner = chain.closed || (atEnd ? run + 1 < chain.runs.size() : run > 0);
-    if (!corner || (atEnd ? own.end : own.start) != site::EndKind::Mitre)
-        return false;
-    return trim::mitresAtCorners(own.kind) || peakTurn(own, metRun(chain, run, atEnd));
+    const Mitre mitre = mitreOf(chain, run, atEnd);
+    return mitre == Mitre::AtCorner || mitre == Mitre::AtPeak;
 }
 
 } // namespace lapwright::pieces

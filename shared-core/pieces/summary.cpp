@@ -24,11 +24,8 @@ bool alike(const PieceLine& line, const Piece& piece)
 /// The mark of the last of several alike: "S1.1" with 12 of them ends in "S1.12".
 std::string lastMarkOf(const Piece& piece)
 {
-    const std::size_t point = piece.mark.rfind('.');
-    if (piece.count < 2 || point == std::string::npos)
-        return piece.mark;
-    const std::int64_t ordinal = std::stoll(piece.mark.substr(point + 1));
-    return piece.mark.substr(0, point + 1) + std::to_string(ordinal + piece.count - 1);
+    const auto parts = partsOf(piece.mark);
+    return parts ? markOf(std::string(parts->prefix), parts->ordinal + piece.count - 1) : piece.mark;
 }
 
 } // namespace
@@ -81,7 +78,8 @@ std::map<std::string, std::string> marksByRun(const Order& order)
 {
     std::map<std::string_view, std::int64_t> cutOnSite; // how many, by what their marks begin with
     for (const SiteCut& cut : order.siteCuts)
-        ++cutOnSite[std::string_view(cut.mark).substr(0, cut.mark.rfind('.'))];
+        if (const auto parts = partsOf(cut.mark))
+            ++cutOnSite[parts->prefix];
     std::map<std::string, std::string> marks;
     for (const RunTakeoff& run : order.runs) {
         std::string first = markOf(run.mark, 1), last = first;

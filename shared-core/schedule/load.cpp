@@ -1,9 +1,9 @@
 #include "schedule/load.h"
 
+#include "pieces/laying.h"
+
 #include <algorithm>
-#include <charconv>
 #include <map>
-#include <optional>
 #include <string_view>
 #include <tuple>
 
@@ -72,18 +72,8 @@ private:
 /// Whether `mark` stands behind `before` on its run: E1.10 behind E1.9.
 bool follows(std::string_view before, std::string_view mark)
 {
-    const auto ordinal = [](std::string_view text) -> std::optional<std::int64_t> {
-        const std::size_t point = text.rfind('.');
-        std::int64_t number = 0;
-        if (point == std::string_view::npos)
-            return std::nullopt;
-        const char *from = text.data() + point + 1, *end = text.data() + text.size();
-        return std::from_chars(from, end, number).ptr == end && from != end ? std::optional(number)
-                                                                            : std::nullopt;
-    };
-    const auto one = ordinal(before), other = ordinal(mark);
-    return one && other && *other == *one + 1 &&
-           before.substr(0, before.rfind('.')) == mark.substr(0, mark.rfind('.'));
+    const auto one = pieces::partsOf(before), other = pieces::partsOf(mark);
+    return one && other && one->prefix == other->prefix && other->ordinal == one->ordinal + 1;
 }
 
 } // namespace
