@@ -48,7 +48,7 @@ private:
     void large(Role role, const std::string& name, const std::string& value)
     {
         shapes_.emplace_back(words(Role::Note, name, {left_, row_}, 3.0));
-        const double size = std::min(8.0, 8.0 * (width_ - indent) / textWidth(value, 8.0, true));
+        const double size = fittingSize(value, 8.0, width_ - indent, true);
         shapes_.emplace_back(words(role, value, {left_ + indent, row_}, size, Anchor::Start, true));
         row_ += 10.5;
     }

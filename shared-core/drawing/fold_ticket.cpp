@@ -196,9 +196,9 @@ private:
         };
         cell(0.0, 9.0, Role::Title, std::to_string(index + 1), 5.0, 3.0);
         const std::string setting = length(step.gaugeSetting);
-        const double size = std::min(6.4, 6.4 * 41.0 / textWidth(setting, 6.4, true));
-        cell(10.0, 42.0, Role::Gauge, setting, size, 4.2);
-        pages_.add(words(Role::Note, said(onDisplay(step)), {left + 10.0, row - 0.8}, 2.4));
+        cell(10.0, 42.0, Role::Gauge, setting, fittingSize(setting, 6.4, 41.0, true), 4.2);
+        const std::string display = said(onDisplay(step));
+        pages_.add(words(Role::Note, display, {left + 10.0, row - 0.8}, fittingSize(display, 2.4, 43.0)));
         cell(54.0, 46.0, Role::Label, said(stepAction(step)), 3.6, 5.4);
         cell(54.0, 46.0, Role::AngleMark, said(stepAngle(step)), 3.6, 0.9);
         cell(102.0, 24.0, Role::Label, said(writeFace(step)), 3.2, 5.4);

@@ -126,6 +126,19 @@ bool isHarmful(char32_t character)
            character == 0xFFFF;
 }
 
+std::string cleaned(const std::string& text, bool keepsLines)
+{
+    const auto isPlain = [keepsLines](char byte) {
+        return (byte >= 0x20 && byte < 0x7F) || (keepsLines && byte == '\n');
+    };
+    if (std::all_of(text.begin(), text.end(), isPlain))
+        return text; // as most are: long lists and pictures are made of them
+    std::string clean;
+    for (const char32_t character : codePoints(text))
+        append(clean, (keepsLines && character == U'\n') || !isHarmful(character) ? character : U' ');
+    return clean;
+}
+
 } // namespace
 
 std::u32string codePoints(const std::string& text)
@@ -138,21 +151,12 @@ std::u32string codePoints(const std::string& text)
 
 std::string harmless(const std::string& text)
 {
-    std::string clean;
-    for (const char32_t character : codePoints(text))
-        append(clean, isHarmful(character) ? U' ' : character);
-    return clean;
+    return cleaned(text, false);
 }
 
 std::string harmlessLines(const std::string& lines)
 {
-    const auto isPlain = [](char byte) { return (byte >= 0x20 && byte < 0x7F) || byte == '\n'; };
-    if (std::all_of(lines.begin(), lines.end(), isPlain))
-        return lines; // as most are: long lists are made of them
-    std::string clean;
-    for (const char32_t character : codePoints(lines))
-        append(clean, character != U'\n' && isHarmful(character) ? U' ' : character);
-    return clean;
+    return cleaned(lines, true);
 }
 
 double widthInEm(const std::string& text, bool bold)
@@ -161,6 +165,11 @@ double widthInEm(const std::string& text, bool bold)
     for (const char32_t character : codePoints(text))
         units += advance(character, bold);
     return static_cast<double>(units) / unitsPerEm;
+}
+
+double fittingSize(const std::string& text, double size, double width, bool bold)
+{
+    return std::min(size, width / std::max(widthInEm(text, bold), 1e-9));
 }
 
 double textWidth(const std::string& text, double size, bool bold)

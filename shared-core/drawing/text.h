@@ -28,6 +28,9 @@ inline constexpr double descentInEm = 0.24;
 /// also 9' 4 1/2", so that no line ends in the middle of it.
 [[nodiscard]] std::size_t endOfWord(const std::string& text, std::size_t from);
 
+/// `size`, or as much less as lets the text take no more than `width`.
+[[nodiscard]] double fittingSize(const std::string& text, double size, double width, bool bold = false);
+
 /// Words set into lines no wider than `width`; a longer word stands alone.
 [[nodiscard]] std::vector<std::string> wrapped(const std::string& text, double size, double width);
 /// The text, or as much of it as `width` takes with an ellipsis behind.

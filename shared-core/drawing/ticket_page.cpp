@@ -33,8 +33,7 @@ void TicketPages::head()
     const std::string job = shortened(job_, jobSize, room * 0.4);
     const double titleRoom = room - textWidth(job, jobSize) - titleSize;
     // What does not fit at full size is written smaller before it is cut.
-    const double fits = titleSize * std::min(1.0, titleRoom / textWidth(title_, titleSize, true));
-    const double size = std::max(fits, leastTitleSize);
+    const double size = std::max(fittingSize(title_, titleSize, titleRoom, true), leastTitleSize);
     add(words(Role::Title, shortened(title_, size, titleRoom + 1e-6, true), {left(), margin + 5.0}, size,
               Anchor::Start, true));
     if (!job.empty())

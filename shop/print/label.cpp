@@ -91,7 +91,7 @@ private:
         if (label_.twoPeople) {
             const std::string words = spoken("TWO PEOPLE");
             const double high = 5.4 * unit_;
-            const double type = std::min(3.4 * unit_, (rest.width() - 2.0) / drawing::widthInEm(words, true));
+            const double type = drawing::fittingSize(words, 3.4 * unit_, rest.width() - 2.0, true);
             const Rectangle flag{rest.left, rest.bottom - high, rest.right, rest.bottom};
             shapes_.emplace_back(drawing::box(Role::Label, flag,
                                               drawing::Stroke{0.5, drawing::Dash::Solid, {}}, std::nullopt));

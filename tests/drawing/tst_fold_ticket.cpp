@@ -2,6 +2,7 @@
 // setting, angle, face and movement, what to check and how far off it may be, and the cautions; on whole
 // pages, with no label on a line.
 #include "drawing/fold_ticket.h"
+#include "drawing/text.h"
 #include "drawing/ticket_page.h"
 
 #include "fold/fold_cases.h"
@@ -21,7 +22,7 @@ struct Drawn {
     std::string texts;
 };
 
-Drawn draw(const trim::Profile& profile, const char* folder, const QString& name, const TicketForm& form = {})
+Drawn draw(const trim::Profile& profile, const char* folder, const QString& name, FoldTicket ticket)
 {
     const metal::Metal metal = foldcases::steel();
     const fold::Machine machine = foldcases::machine(folder);
@@ -30,7 +31,6 @@ Drawn draw(const trim::Profile& profile, const char* folder, const QString& name
     Drawn drawn{std::get<fold::FoldPlan>(*outcome), {}, {}};
     const auto pictures =
         fold::FoldPictures::make(profile, flat, metal, metal.sheets.front(), machine, drawn.plan, {});
-    FoldTicket ticket;
     ticket.job = "Alder Lane 12";
     ticket.metal = "Galvanised steel, 26 ga";
     ticket.thickness = metal.sheets.front().thickness;
@@ -40,7 +40,6 @@ Drawn draw(const trim::Profile& profile, const char* folder, const QString& name
     ticket.beamFace = machine->beamFaces[drawn.plan.beamFace].name;
     ticket.pieces = {{"E1", 2, Length::feet(10)}, {"E2", 1, Length::feet(6)}};
     ticket.caution = "Lapwright does not control a machine.";
-    ticket.form = form;
     drawn.pages = foldTicket(profile, flat, drawn.plan, *pictures, ticket);
     int number = 0;
     for (const DisplayList& page : drawn.pages) {
@@ -48,6 +47,13 @@ Drawn draw(const trim::Profile& profile, const char* folder, const QString& name
         drawn.texts += textsOf(page);
     }
     return drawn;
+}
+
+Drawn draw(const trim::Profile& profile, const char* folder, const QString& name, const TicketForm& form = {})
+{
+    FoldTicket ticket;
+    ticket.form = form;
+    return draw(profile, folder, name, ticket);
 }
 
 trim::Profile named(trim::Profile profile, const char* name)
@@ -87,6 +93,26 @@ private slots:
         const std::string title = "Hoja de plegado: esquinero exterior con goter\xC3\xB3n, J7";
         TicketPages pages(title, "Casa Hollin, revision 2", {});
         QVERIFY(textsOf(pages.take({}).front()).find(title) != std::string::npos);
+    }
+
+    void aLongTranslationStaysInItsColumn()
+    {
+        FoldTicket ticket;
+        ticket.style.translation = [](lapwright::Phrase phrase) {
+            if (const std::size_t at = phrase.text.find(" from the "); at != std::string::npos)
+                phrase.text.replace(at, 10, " desde el doblez de un ");
+            return phrase;
+        };
+        const Drawn drawn = draw(coping(), "long-folder-up", "translated", ticket);
+        int seen = 0;
+        for (const DisplayList& page : drawn.pages)
+            for (const Shape& shape : page.shapes)
+                if (const auto* text = std::get_if<Text>(&shape);
+                    text != nullptr && text->text.find("desde el doblez") != std::string::npos) {
+                    QVERIFY(text->at.x + textWidth(text->text, text->size) <= 10.0 + 54.0);
+                    ++seen;
+                }
+        QVERIFY(seen > 0);
     }
 
     void saysEverything()
