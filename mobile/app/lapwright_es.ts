@@ -6224,10 +6224,6 @@
         <translation>sin existencias</translation>
     </message>
     <message>
-        <source>other pieces to cut after planning than before it</source>
-        <translation>otras piezas por cortar después de planear que antes</translation>
-    </message>
-    <message>
         <source>the same ones: plan again</source>
         <translation>las mismas: planee otra vez</translation>
     </message>
@@ -8842,6 +8838,10 @@
     <message>
         <source>made since it was scheduled</source>
         <translation>hechas desde que se programó</translation>
+    </message>
+    <message>
+        <source>other pieces or stock after planning than before it</source>
+        <translation>otras piezas u otras existencias después de planear que antes</translation>
     </message>
 </context>
 <context>

@@ -168,7 +168,8 @@ bool keepStock(const storage::Database& database, const PlanRequest& request)
     return replaced;
 }
 
-/// Plans from the stock that stands. Nothing where another station changed meanwhile what is to be cut.
+/// Plans from the stock that stands. Nothing where another station changed meanwhile what is to be cut, or
+/// what from.
 Result<std::optional<Planned>> planOnce(const storage::Database& database, const PlanRequest& request,
                                         const FoldPrograms& programs, const storage::Stamp& stamp)
 {
@@ -178,6 +179,7 @@ Result<std::optional<Planned>> planOnce(const storage::Database& database, const
     const auto stock = stockFor(database, std::nullopt);
     if (!stock.ok())
         return stock.errors();
+    const auto racks = storage::stockDocument(database);
     const std::vector<schedule::OpenPiece> pieces = openPieces(database);
     Planned planned;
     planned.unfoldable = unfoldable(database, programs);
@@ -192,7 +194,8 @@ Result<std::optional<Planned>> planOnce(const storage::Database& database, const
             plans.push_back(stored(planned.batches.back()));
     }
     const auto stands = [&] {
-        return storage::tickedPatterns(database).empty() && openPieces(database) == pieces;
+        return storage::tickedPatterns(database).empty() && openPieces(database) == pieces &&
+               storage::stockDocument(database) == racks;
     };
     if (!storage::replacePlans(database, plans, stamp, stands))
         return std::optional<Planned>();
@@ -230,7 +233,7 @@ Result<Planned> planAll(const storage::Database& database, const PlanRequest& re
             return **std::move(planned);
         }
     }
-    return Error{"", "other pieces to cut after planning than before it", "the same ones: plan again"};
+    return Error{"", "other pieces or stock after planning than before it", "the same ones: plan again"};
 }
 
 } // namespace lapwright::acts

@@ -4,6 +4,7 @@
 #include "acts/incoming.h"
 #include "acts/making.h"
 #include "acts/planning.h"
+#include "acts/shop_stock.h"
 #include "documents/cut.h"
 #include "documents/shipped_orders.h"
 #include "schedule/batch.h"
@@ -114,6 +115,19 @@ private slots:
         const std::int64_t cut = inState(database(), PieceState::Cut);
         QVERIFY(cut > 0);
         QCOMPARE(waiting(database()), all_ - cut);
+    }
+
+    void stockThatComesMeanwhileIsPlannedFrom()
+    {
+        planWhile([this] {
+            schedule::StockItem late = requestFor(order_.value.job.material).stock->value.items.front();
+            late.stock.key = "late rack";
+            const pieces::Catalogue catalogue = texts::shippedCatalogue();
+            QVERIFY(acts::putOnRacks(database(), {std::nullopt, {late, {}}}, catalogue.metals, stamp).ok());
+        });
+        for (const storage::StoredPlan& plan : storage::waitingPlans(database()))
+            QVERIFY(plan.document.find("late rack") != std::string::npos);
+        QCOMPARE(waiting(database()), all_);
     }
 
     void anOrderThatIsHeldMeanwhileIsNotPlanned()
