@@ -22,6 +22,18 @@ std::vector<PieceInState> select(const Database& database, const QString& countE
     return found;
 }
 
+/// Pieces `p` with how many `w.standing` wait to be made again; behind FROM.
+const QString& awaitingRemake()
+{
+    static const QString from =
+        "(SELECT a.order_id, a.mark, CAST(SUM(CASE WHEN a.state = 'remade' THEN -a.count"
+        " ELSE a.count END) AS BIGINT) AS standing FROM piece_counts a"
+        " WHERE a.state IN ('short', 'damaged', 'wrong', 'remade') AND a.count > 0"
+        " GROUP BY a.order_id, a.mark) w"
+        " JOIN pieces p ON p.order_id = w.order_id AND p.mark = w.mark WHERE w.standing > 0";
+    return from;
+}
+
 /// The error of a station that came too late, with what was done to the mark last.
 std::vector<Error> withLastEvent(const Database& database, const LoggedEvent& event,
                                  std::vector<Error> errors)
@@ -136,14 +148,13 @@ bool holdPiece(const Database& database, const std::string& order, const std::st
 
 std::vector<PieceInState> piecesAwaitingRemake(const Database& database)
 {
-    return select(database, "w.standing",
-                  "(SELECT a.order_id, a.mark, CAST(SUM(CASE WHEN a.state = 'remade' THEN -a.count"
-                  " ELSE a.count END) AS BIGINT) AS standing FROM piece_counts a"
-                  " WHERE a.state IN ('short', 'damaged', 'wrong', 'remade') AND a.count > 0"
-                  " GROUP BY a.order_id, a.mark) w"
-                  " JOIN pieces p ON p.order_id = w.order_id AND p.mark = w.mark"
-                  " WHERE w.standing > 0 ORDER BY p.order_id, p.number",
-                  {});
+    return select(database, "w.standing", awaitingRemake() + " ORDER BY p.order_id, p.number", {});
+}
+
+std::int64_t countAwaitingRemake(const Database& database)
+{
+    Rows rows = database.query("SELECT COUNT(*) FROM " + awaitingRemake());
+    return rows.next() ? rows.number(0) : 0;
 }
 
 Result<std::map<std::pair<std::string, std::string>, schedule::PieceCounts>>

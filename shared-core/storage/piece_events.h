@@ -64,6 +64,8 @@ struct PieceToCut {
 
 /// Pieces found short, damaged or wrong and not yet ordered again.
 [[nodiscard]] std::vector<PieceInState> piecesAwaitingRemake(const Database& database);
+/// How many marks those are of.
+[[nodiscard]] std::int64_t countAwaitingRemake(const Database& database);
 
 /// The counts of every mark as the log tells them, replayed from its beginning up to and with the event
 /// numbered `last`, or all of it. Error if the log tells what cannot be: it never should.

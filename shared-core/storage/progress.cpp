@@ -32,14 +32,17 @@ std::map<std::string, std::int64_t> unfoldedPieces(const Database& database)
     return pieces;
 }
 
-std::int64_t foldedPieces(const Database& database, const std::string& order, const std::string& profile)
+std::set<std::string> foldedProfiles(const Database& database, const std::string& order)
 {
-    Rows rows = database.query("SELECT CAST(COALESCE(SUM(c.count), 0) AS BIGINT) FROM piece_counts c"
+    Rows rows = database.query("SELECT DISTINCT p.profile FROM piece_counts c"
                                " JOIN pieces p ON p.order_id = c.order_id AND p.mark = c.mark"
-                               " WHERE c.order_id = ? AND p.profile = ?"
+                               " WHERE c.order_id = ? AND c.count > 0"
                                " AND c.state NOT IN ('ordered', 'cut', 'remade')",
-                               {text(order), text(profile)});
-    return rows.next() ? rows.number(0) : 0;
+                               {text(order)});
+    std::set<std::string> profiles;
+    while (rows.next())
+        profiles.insert(rows.text(0));
+    return profiles;
 }
 
 } // namespace lapwright::storage

@@ -15,7 +15,7 @@ namespace lapwright::storage {
 struct PlanProgress {
     enum class State {
         Waiting,
-        Cut,      ///< all of it where nothing is ticked, or else what is ticked
+        Cut,      ///< what is ticked of it; the rest is planned another way
         TakenBack ///< another plan stands in its place, or its pieces are held
     } state = State::Waiting;
     std::set<std::size_t> ticked; ///< patterns
@@ -27,8 +27,7 @@ struct PlanProgress {
 /// Pieces that are not folded yet, by "order/profile"; those with none are left out.
 [[nodiscard]] std::map<std::string, std::int64_t> unfoldedPieces(const Database& database);
 
-/// Pieces of one profile of an order that are folded, or further.
-[[nodiscard]] std::int64_t foldedPieces(const Database& database, const std::string& order,
-                                        const std::string& profile);
+/// The profiles of an order that pieces are folded of, or further.
+[[nodiscard]] std::set<std::string> foldedProfiles(const Database& database, const std::string& order);
 
 } // namespace lapwright::storage

@@ -170,19 +170,27 @@ bool markPartCut(const Database& database, const StoredPlan& part, const Stamp& 
     return true;
 }
 
+void tickPatterns(const Database& database, const std::string& plan, const std::set<std::size_t>& patterns,
+                  const Stamp& stamp)
+{
+    for (const std::size_t pattern : patterns)
+        database.run("INSERT INTO cut_ticks (plan_id, pattern, at, station, person)"
+                     " VALUES (?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
+                     {text(plan), static_cast<qint64>(pattern), text(stamp.at), text(stamp.station),
+                      text(stamp.person)});
+}
+
 bool tickPattern(const Database& database, const std::string& plan, std::size_t pattern, bool cut,
                  const Stamp& stamp)
 {
-    const QVariantList tick = {text(plan), static_cast<qint64>(pattern)};
     return database.write([&] {
         if (!database.query("SELECT 1 FROM plans WHERE id = ? AND state = 'planned'", {text(plan)}).next())
             return false;
         if (cut)
-            database.run("INSERT INTO cut_ticks (plan_id, pattern, at, station, person)"
-                         " VALUES (?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
-                         tick + QVariantList{text(stamp.at), text(stamp.station), text(stamp.person)});
+            tickPatterns(database, plan, {pattern}, stamp);
         else
-            database.run("DELETE FROM cut_ticks WHERE plan_id = ? AND pattern = ?", tick);
+            database.run("DELETE FROM cut_ticks WHERE plan_id = ? AND pattern = ?",
+                         {text(plan), static_cast<qint64>(pattern)});
         return true;
     });
 }

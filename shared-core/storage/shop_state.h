@@ -73,6 +73,9 @@ bool replacePlans(const Database& database, const std::vector<StoredPlan>& plans
 /// so first is kept. False if the plan does not wait to be cut.
 [[nodiscard]] bool tickPattern(const Database& database, const std::string& plan, std::size_t pattern,
                                bool cut, const Stamp& stamp);
+/// The same of patterns that are being cut. Call inside Database::write().
+void tickPatterns(const Database& database, const std::string& plan, const std::set<std::size_t>& patterns,
+                  const Stamp& stamp);
 /// The patterns that are ticked, of every plan that waits, and who ticked each; nobody where that was before
 /// schema 5.
 [[nodiscard]] std::map<std::string, std::map<std::size_t, Stamp>> tickedPatterns(const Database& database);

@@ -79,6 +79,7 @@ void cutPortion(const storage::Database& database, const storage::StoredPlan& st
          schedule::consume(stock.value, {stored.material, cut.problem.stocks, portion.plan}))
         logStockChange(database, change, stored.id, stamp);
     storage::saveStockDocument(database, documents::writeStock(stock));
+    storage::tickPatterns(database, stored.id, part.patterns, stamp);
     const bool whole = !part.spoilt && part.patterns.size() == cut.plan.patterns.size();
     if (!mark(database, stored.id, portion, whole, stamp))
         throw NotCut{

@@ -1,5 +1,7 @@
 // Guards: stock counted by hand is logged and what plans take is shown; pieces are held, tasks pinned,
 // reference data changed and checked; a viewer does nothing and is told why.
+#include "acts/making.h"
+#include "acts/schedule_progress.h"
 #include "acts/scheduling.h"
 #include "shop_bench.h"
 #include "storage/lists.h"
@@ -275,6 +277,32 @@ private slots:
         }
         QCOMPARE(desk->late()->count(), 0);
         QCOMPARE(storage::scheduleDocument(shop->database()), kept);
+    }
+
+    void whatIsCutAtOnceAfterATickIsMadeToo()
+    {
+        const QTemporaryDir folder;
+        const auto shop = openWithStock(folder);
+        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*shop);
+        shop->schedule()->setActive(true);
+        model::CuttingDesk* cutting = shop->cutting();
+        cutting->setActive(true);
+        QVERIFY(cutting->sheets()->count() > 1);
+        cutting->tick();
+        QVERIFY(acts::cutWaitingPlans(shop->database(), shop->stamp()).ok());
+        shop->noteChange();
+        const auto record = acts::standingSchedule(shop->database());
+        QVERIFY(record.ok() && record->has_value());
+        const acts::ScheduleProgress progress = acts::progressOf(shop->database(), **record);
+        int cuts = 0;
+        for (const schedule::RecordedTask& task : (*record)->tasks)
+            if (task.cut) {
+                QVERIFY2(acts::isOver(progress, task.key), task.key.c_str());
+                QVERIFY(progress.at(task.key).state == acts::TaskProgress::State::Made);
+                ++cuts;
+            }
+        QVERIFY(cuts > 1);
     }
 
     void aPlanThatIsMadeIsSeenByBothDesksAndStopsAtOnce()
