@@ -73,11 +73,6 @@ void keep(ShopStock& stock, const site::Material& material, const cutting::NewRe
     }
 }
 
-Error noSuch(const std::string& key)
-{
-    return {"stock", "no " + key, "a sheet, coil or remnant of the stock"};
-}
-
 bool isCoil(const StockItem& item)
 {
     return item.stock.kind == StockKind::Coil;
@@ -129,6 +124,11 @@ std::vector<StockChange> between(const StockItem& now, const StockItem& item)
 
 } // namespace
 
+Error noSuchItem(const std::string& key)
+{
+    return {"stock", "no " + key, "a sheet, coil or remnant of the stock"};
+}
+
 std::string_view name(StockChange::Kind kind)
 {
     constexpr std::array<std::string_view, 5> names = {"taken", "kept", "corrected", "given", "gone"};
@@ -162,7 +162,7 @@ Result<StockChange> correct(ShopStock& stock, const std::string& key, std::optio
 {
     const auto item = find(stock, key);
     if (item == stock.items.end())
-        return noSuch(key);
+        return noSuchItem(key);
     const bool coil = isCoil(*item);
     if (coil ? !length || count : !count || length)
         return Error{key, coil ? "no length, or a count" : "no count, or a length",
@@ -194,7 +194,7 @@ Result<std::vector<StockChange>> put(ShopStock& stock, const std::optional<Stock
     }
     const auto now = find(stock, before->stock.key);
     if (now == stock.items.end())
-        return noSuch(before->stock.key);
+        return noSuchItem(before->stock.key);
     auto wanted = merged(*before, *now, item);
     if (!wanted.ok())
         return wanted.errors();
@@ -205,7 +205,7 @@ Result<StockChange> remove(ShopStock& stock, const std::string& key)
 {
     const auto item = find(stock, key);
     if (item == stock.items.end())
-        return noSuch(key);
+        return noSuchItem(key);
     StockChange gone = allOf(*item, StockChange::Kind::Gone);
     stock.items.erase(item);
     return gone;

@@ -32,6 +32,9 @@ struct StockChange {
     friend bool operator==(const StockChange&, const StockChange&) = default;
 };
 
+/// That nothing on the racks is called so.
+[[nodiscard]] Error noSuchItem(const std::string& key);
+
 /// "taken", "kept", "corrected", "given", "gone": the words of the database.
 [[nodiscard]] std::string_view name(StockChange::Kind kind);
 

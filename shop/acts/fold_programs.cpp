@@ -65,7 +65,7 @@ Result<std::vector<FoldProgram>> FoldPrograms::onAll(const pieces::Order& order,
     const std::optional<Length> longest = longestOf(order, profile);
     if (!longest)
         return std::vector<FoldProgram>();
-    const auto stuff = stuffOf(ordered.material, catalogue_);
+    const auto stuff = stuffOf(ordered.material, catalogue_.metals);
     if (!stuff.ok())
         return stuff.errorsWithin(place);
     const auto flat = trim::flatPattern(ordered.profile, stuff->metal, stuff->sheet);

@@ -1,6 +1,7 @@
 #include "acts/shop_stock.h"
 
 #include "acts/standing_document.h"
+#include "acts/stuff.h"
 #include "acts/words.h"
 #include "documents/cut.h"
 #include "documents/shop.h"
@@ -18,25 +19,26 @@ using ItemDocument = documents::Document<schedule::StockItem>;
 
 constexpr const char* items = "items"; ///< of a stock document
 
-/// What that plan will take.
-Result<std::map<std::string, schedule::Reserved>> reservedBy(const storage::StoredPlan& stored)
+using ReservedByKey = std::map<std::string, schedule::Reserved>;
+
+/// Adds what that plan will take. Error: a plan that does not hold.
+Result<bool> reserve(ReservedByKey& reserved, const storage::StoredPlan& stored)
 {
     const auto plan = documents::readCutPlan(stored.document);
     if (!plan.ok())
         return plan.errorsWithin("plan " + stored.id);
-    std::map<std::string, schedule::Reserved> reserved;
     schedule::reserve(reserved, {stored.material, plan->value.problem.stocks, plan->value.plan});
-    return reserved;
+    return true;
 }
 
 /// Why only the amount of it may change: a plan that waits cuts from it. Empty: none does.
 std::vector<Error> heldByPlan(const storage::Database& database, const std::string& key)
 {
     for (const storage::StoredPlan& stored : storage::waitingPlans(database)) {
-        const auto reserved = reservedBy(stored);
-        if (!reserved.ok())
-            return reserved.errors();
-        if (reserved->count(key) > 0)
+        ReservedByKey reserved;
+        if (const auto read = reserve(reserved, stored); !read.ok())
+            return read.errors();
+        if (reserved.count(key) > 0)
             return {{key, "in the plan that waits for " + describe(stored.material),
                      "an item that no plan waits for: cut that plan first, or plan again without it"}};
     }
@@ -67,22 +69,6 @@ bool isDescribedAnew(const std::vector<schedule::StockChange>& changes)
     });
 }
 
-std::string namesOf(const std::map<std::string, metal::Metal>& metals)
-{
-    std::string names;
-    for (const auto& [id, metal] : metals)
-        names += (names.empty() ? "" : ", ") + id;
-    return names;
-}
-
-std::string gaugesOf(const metal::Metal& metal)
-{
-    std::string gauges;
-    for (const metal::Sheet& sheet : metal.sheets)
-        gauges += (gauges.empty() ? "" : ", ") + sheet.gauge;
-    return gauges;
-}
-
 } // namespace
 
 Result<std::optional<StockDocument>> standingStock(const storage::Database& database)
@@ -95,16 +81,10 @@ Result<std::vector<StockRow>> listStock(const storage::Database& database)
     const auto stock = standingStock(database);
     if (!stock.ok())
         return stock.errors();
-    std::map<std::string, schedule::Reserved> reserved;
-    for (const storage::StoredPlan& stored : storage::waitingPlans(database)) {
-        const auto one = reservedBy(stored);
-        if (!one.ok())
-            return one.errors();
-        for (const auto& [key, taken] : *one) {
-            reserved[key].count += taken.count;
-            reserved[key].length += taken.length;
-        }
-    }
+    ReservedByKey reserved;
+    for (const storage::StoredPlan& stored : storage::waitingPlans(database))
+        if (const auto read = reserve(reserved, stored); !read.ok())
+            return read.errors();
     std::vector<StockRow> rows;
     if (stock->has_value())
         for (const schedule::StockItem& item : (*stock)->value.items)
@@ -130,17 +110,6 @@ Result<schedule::StockChange> correctStock(const storage::Database& database, co
     });
 }
 
-std::vector<Error> unknownIn(const site::Material& material,
-                             const std::map<std::string, metal::Metal>& metals)
-{
-    const auto metal = metals.find(material.metal);
-    if (metal == metals.end())
-        return {{"/material/metal", material.metal, namesOf(metals)}};
-    if (metal::findSheet(metal->second, material.gauge) == nullptr)
-        return {{"/material/gauge", material.gauge, gaugesOf(metal->second)}};
-    return {};
-}
-
 Result<std::optional<ItemDocument>> stockItem(const storage::Database& database, const std::string& key)
 {
     const auto stock = standingStock(database);
@@ -160,8 +129,8 @@ Result<std::vector<schedule::StockChange>> putOnRacks(const storage::Database& d
     using Changes = std::vector<schedule::StockChange>;
     const std::optional<schedule::StockItem>& before = described.before;
     const ItemDocument& item = described.item;
-    if (auto unknown = unknownIn(item.value.material, metals); !unknown.empty())
-        return unknown;
+    if (auto known = stuffOf(item.value.material, metals); !known.ok())
+        return known.errors();
     return database.write([&]() -> Result<Changes> {
         auto standing = standingStock(database);
         if (!standing.ok())

@@ -41,11 +41,6 @@ struct Count {
 [[nodiscard]] Result<schedule::StockChange> correctStock(const storage::Database& database,
                                                          const Count& counted, const storage::Stamp& stamp);
 
-/// What the shop does not know of this material, with what it knows instead; a JSON pointer into the item as
-/// place.
-[[nodiscard]] std::vector<Error> unknownIn(const site::Material& material,
-                                           const std::map<std::string, metal::Metal>& metals);
-
 /// One item as a person describes it, and what it was when that person began; nothing: it is new.
 struct Described {
     std::optional<schedule::StockItem> before;
@@ -58,7 +53,7 @@ struct Described {
 stockItem(const storage::Database& database, const std::string& key);
 
 /// Puts it on the racks or in place of what it was, kept and logged in one transaction; the first item begins
-/// the stock. Errors: those of unknownIn() and schedule::put(); anything but another amount while a plan
+/// the stock. Errors: those of stuffOf() and schedule::put(); anything but another amount while a plan
 /// waits that cuts from it.
 [[nodiscard]] Result<std::vector<schedule::StockChange>>
 putOnRacks(const storage::Database& database, const Described& described,

@@ -2,12 +2,12 @@
 
 namespace lapwright::acts {
 
-Result<Stuff> stuffOf(const site::Material& material, const pieces::Catalogue& catalogue)
+Result<Stuff> stuffOf(const site::Material& material, const std::map<std::string, metal::Metal>& metals)
 {
-    const auto metal = catalogue.metals.find(material.metal);
-    if (metal == catalogue.metals.end()) {
+    const auto metal = metals.find(material.metal);
+    if (metal == metals.end()) {
         std::string known;
-        for (const auto& [id, each] : catalogue.metals)
+        for (const auto& [id, each] : metals)
             known += (known.empty() ? "" : ", ") + id;
         return Error{"/material/metal", material.metal, "one of " + known};
     }

@@ -2,8 +2,10 @@
 
 #include "measure/result.h"
 #include "metal/metal.h"
-#include "pieces/takeoff.h"
 #include "site/job.h"
+
+#include <map>
+#include <string>
 
 namespace lapwright::acts {
 
@@ -13,8 +15,9 @@ struct Stuff {
     metal::Sheet sheet;
 };
 
-/// The metal and sheet that `material` names. Error if there is no such metal, or it is not sold in that
-/// gauge; the gauges it is sold in are named.
-[[nodiscard]] Result<Stuff> stuffOf(const site::Material& material, const pieces::Catalogue& catalogue);
+/// The metal and sheet that `material` names. Error, placed as in an object that has a "material", if there
+/// is no such metal, or it is not sold in that gauge; what there is instead is named.
+[[nodiscard]] Result<Stuff> stuffOf(const site::Material& material,
+                                    const std::map<std::string, metal::Metal>& metals);
 
 } // namespace lapwright::acts

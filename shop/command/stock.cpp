@@ -84,6 +84,22 @@ void add(Results& results, const schedule::StockChange& change)
                                            {"length_mm", inMillimetres(change.length)}});
 }
 
+/// What is asked for beside what it does not go with, or without the item it is for; empty: all goes
+/// together.
+std::string contradiction(const QCommandLineParser& options)
+{
+    const QStringList changes = {"put", "remove", "count", "length"};
+    QStringList asked;
+    for (const QString& change : changes)
+        if (options.isSet(change))
+            asked << "--" + change;
+    if (asked.size() > 1)
+        return asked.join(" and ").toStdString() + ": expected one of them";
+    if (!asked.isEmpty() && asked.front() != "--put" && options.positionalArguments().isEmpty())
+        return asked.front().toStdString() + ": found no KEY, expected the item that it is for";
+    return {};
+}
+
 Exit put(const QCommandLineParser& options, const storage::Database& database)
 {
     auto item = readFrom(text(options, "put"), documents::readStockItem);
@@ -93,12 +109,16 @@ Exit put(const QCommandLineParser& options, const storage::Database& database)
         tell(catalogue.errors());
         return Exit::BadInput;
     }
-    const std::string key =
-        options.positionalArguments().isEmpty() ? item->value.stock.key : argument(options);
+    const bool isNamed = !options.positionalArguments().isEmpty();
+    const std::string key = isNamed ? argument(options) : item->value.stock.key;
     const auto standing = acts::stockItem(database, key);
     if (!standing.ok()) {
         tell(standing.errors());
         return Exit::CouldNot;
+    }
+    if (isNamed && !standing->has_value()) {
+        tell({schedule::noSuchItem(key)});
+        return Exit::BadInput;
     }
     acts::Described described{std::nullopt, *std::move(item)};
     if (standing->has_value())
@@ -164,7 +184,8 @@ Subcommand stockCommand()
         "list the stock with what waiting plans reserve, or change one item",
         "Without KEY every sheet, coil and remnant with what is left and what plans that wait to be cut will take. "
         "With KEY what a person counted there: --count of sheets or of a remnant, --length of a coil. --put puts an "
-        "item on the racks, in place of KEY or of the one of its own key if there is such; --remove takes KEY off. "
+        "item on the racks, in place of KEY, or without KEY of the one of its own key if there is such; --remove takes "
+        "KEY off. "
         "An item that a waiting plan cuts from keeps all but its amount. Each change is logged.",
         {databaseOption(),
          {"put", "An item as an entry of a stock document describes it.", "ITEM"},
@@ -178,6 +199,10 @@ Subcommand stockCommand()
         0,
         1,
         [](const QCommandLineParser& options) {
+            if (const std::string why = contradiction(options); !why.empty()) {
+                tell(why);
+                return Exit::BadInput;
+            }
             return inShop(options, [&](const storage::Database& database) {
                 if (options.isSet("put"))
                     return put(options, database);

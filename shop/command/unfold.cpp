@@ -9,7 +9,7 @@ Result<Unfolded> unfold(const std::string& path, const pieces::Catalogue& catalo
     const auto profile = readFrom(path, documents::readProfile);
     if (!profile.ok())
         return profile.errors();
-    const auto stuff = acts::stuffOf(profile->value.material, catalogue);
+    const auto stuff = acts::stuffOf(profile->value.material, catalogue.metals);
     if (!stuff.ok())
         return stuff.errorsWithin(nameOf(path));
     auto flat = trim::flatPattern(profile->value.profile, stuff->metal, stuff->sheet);

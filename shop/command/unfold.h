@@ -2,6 +2,7 @@
 
 #include "acts/stuff.h"
 #include "documents/profile.h"
+#include "pieces/takeoff.h"
 #include "trim/girth.h"
 
 #include <string>

@@ -95,6 +95,12 @@ class Shop(Program):
         self.assertIn("coil 18: gone", self.shop("stock", "coil 18", "--remove").stdout)
         self.assertEqual(rows(), before)
         self.shop("stock", "coil 18", "--remove", status=2)
+        self.assertIn("stock: found no coil 71", self.shop("stock", "coil 71", "--put", item(), status=2).stderr)
+        for asked, says in [(["--remove"], "--remove: found no KEY"), (["--count", "3"], "--count: found no KEY"),
+                            (["coil 17", "--remove", "--count", "3"], "--remove and --count: expected one of them"),
+                            (["--put", item(), "--length", "9 ft"], "--put and --length: expected one of them")]:
+            self.assertIn(says, self.shop("stock", *asked, status=2).stderr)
+        self.assertEqual(rows(), before)
         self.assertIn("all agree", self.shop("check").stdout)
 
     def test_stock_is_reserved_then_consumed_and_can_be_counted(self):
