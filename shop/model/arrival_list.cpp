@@ -52,7 +52,7 @@ Row orderRow(const storage::OrderRow& found)
 {
     const storage::OrderSummary& order = found.order;
     Row row;
-    row.id = shown(order.id);
+    row.id = exact(order.id);
     row.title = shown(order.jobName);
     row.detail = shown(order.customer) +
                  (order.revision > 1 ? Arrivals::tr(", revision %1").arg(order.revision) : QString());

@@ -32,7 +32,7 @@ const QString waitingPrefix = QStringLiteral("waiting/");
 
 QString rowOf(const std::string& hash)
 {
-    return waitingPrefix + shown(hash);
+    return waitingPrefix + exact(hash);
 }
 
 rules::Findings reasonsOf(const storage::WaitingOrder& order)
@@ -106,7 +106,7 @@ void Arrivals::showOrders()
         listed.emplace(rows[at].id, at);
     // What left long ago is only looked for when somebody searches; what is listed may be found by a mark.
     for (const storage::OrderRow& order : searched(shop().database(), orders_.search())) {
-        const auto [at, isNew] = listed.emplace(shown(order.order.id), rows.size());
+        const auto [at, isNew] = listed.emplace(exact(order.order.id), rows.size());
         if (isNew)
             rows.append(orderRow(order));
         rows[at->second].also = orders_.search();
@@ -225,7 +225,7 @@ void Arrivals::take(const QString& path, Source source, QStringList& said, bool&
     said.append(tr("%1: %2").arg(name, model::said(acts::inWords(arrived->arrival->outcome))));
     if (source == Source::Person)
         current_ = arrived->arrival->outcome == storage::Arrival::Outcome::Waits ? rowOf(arrived->hash)
-                                                                                 : shown(arrived->order);
+                                                                                 : exact(arrived->order);
 }
 
 void Arrivals::acceptCurrent()
@@ -241,7 +241,7 @@ void Arrivals::acceptCurrent()
         if (!arrived.ok())
             return shop().tellTrouble(arrived.errors());
         if (arrived->arrival && arrived->arrival->outcome == storage::Arrival::Outcome::Taken) {
-            current_ = shown(order.order);
+            current_ = exact(order.order);
             return shop().tell(
                 tr("%1, revision %2: taken in").arg(shown(arrived->job)).arg(arrived->revision));
         }
@@ -263,7 +263,7 @@ void Arrivals::dismissCurrent()
         const QString name = tr("%1, revision %2").arg(preview_->title()).arg(order.revision);
         if (!storage::dismissWaiting(shop().database(), order.hash, shop().stamp()))
             return shop().tellTrouble(tr("%1 does not wait any more").arg(name));
-        current_ = shown(order.order);
+        current_ = exact(order.order);
         shop().tell(
             tr("%1 is not taken. It is kept, and waits again if a person takes it in again").arg(name));
     });
@@ -320,10 +320,11 @@ void Arrivals::lookIntoFolder()
     folderTrouble_.clear();
     QStringList paths;
     for (const std::string& path : *ready)
-        paths.append(shown(path));
+        paths.append(exact(path));
     // What the database would not take is given again: taking an order twice is harmless.
     if (!paths.isEmpty() && !takeAll(paths, Source::Folder))
-        drops_ = {};
+        for (const std::string& path : *ready)
+            drops_.giveAgain(path);
 }
 
 } // namespace lapwright::model

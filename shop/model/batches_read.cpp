@@ -32,7 +32,7 @@ Row rowOf(const storage::PieceToCut& one, const Style& style)
 
 QString batchId(const site::Material& material)
 {
-    return shown(material.metal + "/" + material.gauge + "/" + material.colour);
+    return exact(material.metal + "/" + material.gauge + "/" + material.colour);
 }
 
 site::Material materialOf(const storage::PieceToCut& piece)
@@ -43,7 +43,7 @@ site::Material materialOf(const storage::PieceToCut& piece)
 
 QString idOf(const storage::PieceToCut& piece)
 {
-    return shown(schedule::blankKey(piece.piece.order, piece.piece.piece.mark));
+    return exact(schedule::blankKey(piece.piece.order, piece.piece.piece.mark));
 }
 
 bool isHeld(const storage::PieceToCut& piece)

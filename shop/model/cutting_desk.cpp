@@ -81,7 +81,7 @@ void CuttingDesk::readPlans()
             continue;
         }
         for (std::size_t pattern = 0; pattern < plan->cut.plan.patterns.size(); ++pattern)
-            order_.push_back({shown(stored.id) + u'#' + QString::number(pattern), plans_.size(), pattern});
+            order_.push_back({exact(stored.id) + u'#' + QString::number(pattern), plans_.size(), pattern});
         plan->names = namesOf(plan->cut.problem, jobs);
         plans_.push_back(*std::move(plan));
     }

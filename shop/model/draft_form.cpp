@@ -1,7 +1,6 @@
 #include "draft_form.h"
 
 #include "form_words.h"
-#include "measure/reading.h"
 #include "row_changes.h"
 #include "text.h"
 
@@ -46,7 +45,7 @@ QString inWords(const Error& error)
 QString pointerOf(const Error& error)
 {
     const auto missing = missingMember(error);
-    return shown(missing ? error.place + '/' + *missing : error.place);
+    return exact(missing ? error.place + '/' + *missing : error.place);
 }
 
 /// The field of that pointer; nullptr if there is none.
@@ -61,7 +60,7 @@ const FormField* fieldAt(const std::vector<FormField>& fields, const QString& po
 /// Whether a pointer leads to that part or item or into it, or to one behind it that takes its number.
 bool movesWith(const QString& pointer, const FormField& heading)
 {
-    const QString part = shown(heading.pointer);
+    const QString part = exact(heading.pointer);
     if (pointer == part || pointer.startsWith(part + u'/'))
         return true;
     const QString list = part.section(u'/', 0, -2) + u'/';
@@ -138,7 +137,7 @@ QHash<int, QByteArray> DraftForm::roleNames() const
 
 QString DraftForm::valueOf(const FormField& field) const
 {
-    if (const auto typed = unread_.find(shown(field.pointer)); typed != unread_.end())
+    if (const auto typed = unread_.find(exact(field.pointer)); typed != unread_.end())
         return typed->entered;
     if (!field.length || style_.unit == LengthUnit::Millimetres)
         return shown(field.text);
@@ -150,7 +149,7 @@ QString DraftForm::valueOf(const FormField& field) const
 
 QString DraftForm::troubleOf(const FormField& field) const
 {
-    const QString pointer = shown(field.pointer);
+    const QString pointer = exact(field.pointer);
     const auto typed = unread_.find(pointer);
     return typed != unread_.end() ? typed->why : wrong_.value(pointer);
 }
@@ -275,9 +274,7 @@ Result<std::string> DraftForm::filled(const FormField& field, const QString& ent
     const bool empty = entered.trimmed().isEmpty();
     if (field.kind != FormField::Kind::Length || (empty && !field.required))
         return documents::filledIn(document_, field, entered.toStdString());
-    const LengthUnit plain =
-        style_.unit == LengthUnit::Millimetres ? LengthUnit::Millimetres : LengthUnit::Inches;
-    const auto length = readLength(entered.toStdString(), {plain, false}).result(field.pointer);
+    const auto length = typedLength(entered, style_, field.pointer);
     if (!length.ok())
         return length.errors();
     return documents::filledIn(document_, field, *length);
@@ -285,7 +282,7 @@ Result<std::string> DraftForm::filled(const FormField& field, const QString& ent
 
 QString DraftForm::unread() const
 {
-    const auto isUnread = [this](const FormField& field) { return unread_.contains(shown(field.pointer)); };
+    const auto isUnread = [this](const FormField& field) { return unread_.contains(exact(field.pointer)); };
     const auto found = std::find_if(fields_.begin(), fields_.end(), isUnread);
     return found == fields_.end() ? QString() : tr("%1: %2").arg(formWord(found->name), troubleOf(*found));
 }
@@ -296,15 +293,15 @@ void DraftForm::fill(int row, const QString& entered)
         return;
     const FormField field = fields_[static_cast<std::size_t>(row)];
     const auto document = filled(field, entered);
-    const bool wasUnread = unread_.remove(shown(field.pointer)) > 0;
+    const bool wasUnread = unread_.remove(exact(field.pointer)) > 0;
     if (!document.ok())
-        unread_[shown(field.pointer)] = {entered, inWords(document.errors().front())};
+        unread_[exact(field.pointer)] = {entered, inWords(document.errors().front())};
     if (wasUnread || !document.ok()) {
         showAgain(row, row);
         emit unreadChanged();
     }
     if (document.ok())
-        emit written(QString::fromStdString(*document));
+        emit written(exact(*document));
 }
 
 void DraftForm::add(int row)
@@ -313,7 +310,7 @@ void DraftForm::add(int row)
         return;
     const auto document = documents::withMore(schemaFile_, document_, fields_[static_cast<std::size_t>(row)]);
     if (document.ok())
-        emit written(QString::fromStdString(*document));
+        emit written(exact(*document));
 }
 
 void DraftForm::takeOut(int row)
@@ -325,7 +322,7 @@ void DraftForm::takeOut(int row)
     if (!document.ok())
         return;
     forget([&](const QString& pointer) { return movesWith(pointer, heading); });
-    emit written(QString::fromStdString(*document));
+    emit written(exact(*document));
 }
 
 } // namespace lapwright::model

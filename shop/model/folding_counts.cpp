@@ -87,7 +87,7 @@ void FoldingDesk::foldAgain()
         if (!again.ok())
             return shop().tellTrouble(again.errors());
         current_ = last.lot;
-        currentMark_ = shown(last.marks.begin()->first);
+        currentMark_ = exact(last.marks.begin()->first);
         shop().tell(last.marks.size() == 1 ? tr("%1 is to be folded again").arg(currentMark_)
                                            : tr("The whole lot is to be folded again"));
     });

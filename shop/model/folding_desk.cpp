@@ -120,7 +120,8 @@ void FoldingDesk::showLot()
         if (lotId(piece.order, piece.piece.profile) != current_)
             continue;
         Row row;
-        row.id = row.title = shown(piece.piece.mark);
+        row.id = exact(piece.piece.mark);
+        row.title = shown(piece.piece.mark);
         row.detail = shown(write(piece.piece.length, shop().style()));
         row.trailing = tr("%1 to fold").arg(piece.count);
         rows.append(row);

@@ -29,7 +29,7 @@ constexpr std::int64_t mostShown = 200;
 Row rowOf(const storage::PieceInState& piece, const Shop& shop)
 {
     Row row;
-    row.id = shown(schedule::blankKey(piece.order, piece.piece.mark));
+    row.id = exact(schedule::blankKey(piece.order, piece.piece.mark));
     row.title = shown(piece.piece.mark);
     row.detail = shop.describe(site::Material{piece.piece.metal, piece.piece.gauge, piece.piece.colour});
     row.trailing = counted(piece.count, "piece");
@@ -63,7 +63,7 @@ void Loads::reload()
     QList<Row> loads, ready, remakes;
     for (const storage::LoadRow& load : storage::listLoads(shop().database(), {{}, mostShown}).rows) {
         Row row;
-        row.id = shown(load.id);
+        row.id = exact(load.id);
         row.title = load.truck.empty() ? tr("Load") : shown(load.truck);
         row.detail = timeWords(load.madeAt);
         row.trailing = counted(load.bundles, "bundle");
@@ -110,7 +110,7 @@ void Loads::showBundles()
             for (const schedule::MarkRange& range : schedule::markRanges(bundle))
                 marks.append(inWords(range));
             Row row;
-            row.id = shown(schedule::blankKey(bundle.order, bundle.label));
+            row.id = exact(schedule::blankKey(bundle.order, bundle.label));
             row.title = tr("%1   %2").arg(shown(bundle.label), shown(bundle.job));
             row.detail = marks.join(QStringLiteral(", "));
             for (const schedule::LoadedPiece& piece : bundle.pieces)
@@ -138,7 +138,7 @@ void Loads::makeLoad(const QString& truck)
         const auto load = acts::makeLoad(shop().database(), truck.trimmed().toStdString(), shop().stamp());
         if (!load)
             return shop().tellTrouble(tr("Nothing is folded and waiting to be loaded"));
-        current_ = shown(load->id);
+        current_ = exact(load->id);
         shop().tell(
             tr("%1 on the load").arg(counted(static_cast<std::int64_t>(load->bundles.size()), "bundle")));
     });

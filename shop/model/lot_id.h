@@ -11,7 +11,7 @@ namespace lapwright::model {
 
 [[nodiscard]] inline QString lotId(const std::string& order, const std::string& profile)
 {
-    return shown(order + "/" + profile);
+    return exact(order + "/" + profile);
 }
 
 [[nodiscard]] inline std::string orderOf(const QString& lot)

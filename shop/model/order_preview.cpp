@@ -85,7 +85,7 @@ void OrderPreview::show(std::shared_ptr<const lapwright::pieces::Order> order, c
     QList<Row> profiles, pieces;
     for (std::size_t at = 0; at < order_->profiles.size(); ++at) {
         const pieces::OrderedProfile& profile = order_->profiles[at];
-        Row row{shown(profile.id),
+        Row row{exact(profile.id),
                 shown(profile.id + "  ") + said(profile.profile.name),
                 shop_.describe(profile.material),
                 counted(piecesFrom(*order_, at), "piece"),
@@ -98,7 +98,7 @@ void OrderPreview::show(std::shared_ptr<const lapwright::pieces::Order> order, c
     for (const pieces::Piece& piece : order_->pieces) {
         const pieces::OrderedProfile& profile = order_->profiles[piece.profile];
         Row row;
-        row.id = shown(piece.mark);
+        row.id = exact(piece.mark);
         row.title = shown(piece.mark);
         row.detail =
             said(profile.profile.name) +
@@ -149,7 +149,7 @@ void OrderPreview::drawProfile()
 {
     profile_ = look::Picture();
     for (const pieces::OrderedProfile& profile : order_->profiles) {
-        if (shown(profile.id) != currentProfile_)
+        if (exact(profile.id) != currentProfile_)
             continue;
         drawing::ProfilePicture picture;
         picture.thickness = profile.thickness;

@@ -130,7 +130,7 @@ void Papers::printMark(const QString& order, const QString& mark, const QUrl& fo
         const pieces::Order kept = acts::keptOrder(shop_.database(), order.toStdString());
         const print::Printing now = printing();
         std::vector<print::Label> labels = print::pieceLabels(kept, now, shop_.style());
-        std::erase_if(labels, [&](const print::Label& label) { return shown(label.mark) != mark; });
+        std::erase_if(labels, [&](const print::Label& label) { return exact(label.mark) != mark; });
         if (labels.empty())
             return shop_.tellTrouble(tr("%1 is not in its order any more").arg(mark));
         write(folder, {labelsOf("piece-label", "Piece label", labels, now.paper)});
@@ -187,7 +187,7 @@ void Papers::printRemnant(const QString& key, const QUrl& folder)
             return shop_.tellTrouble(stock.errors());
         std::vector<print::KeptRemnant> remnants;
         for (const acts::StockRow& row : *stock)
-            if (shown(row.item.stock.key) == key && row.item.stock.kind == cutting::StockKind::Remnant)
+            if (exact(row.item.stock.key) == key && row.item.stock.kind == cutting::StockKind::Remnant)
                 remnants.push_back(
                     {row.item.stock.key, row.item.stock.width, row.item.stock.length, row.item.material});
         if (remnants.empty())
@@ -234,7 +234,7 @@ void Papers::printBundle(const QString& load, const QString& bundle, const QUrl&
         std::vector<print::Label> labels = print::bundleLabels(made, orders, now, shop_.style());
         // They stand in the order of the bundles.
         for (std::size_t at = made.bundles.size(); at-- > 0;)
-            if (shown(schedule::blankKey(made.bundles[at].order, made.bundles[at].label)) != bundle)
+            if (exact(schedule::blankKey(made.bundles[at].order, made.bundles[at].label)) != bundle)
                 labels.erase(labels.begin() + static_cast<std::ptrdiff_t>(at));
         if (labels.empty())
             return shop_.tellTrouble(tr("This bundle is not on this load"));

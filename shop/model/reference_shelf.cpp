@@ -76,7 +76,7 @@ void ReferenceShelf::listMachines()
     QList<Row> rows;
     for (const fold::Machine& machine : known_) {
         Row row;
-        row.id = shown(machine->id);
+        row.id = exact(machine->id);
         row.title = saidWhole(machine->name);
         row.detail = (machine->downFolding ? tr("folds up and down, %1") : tr("folds up, %1"))
                          .arg(shown(write(machine->bendingLength, shop().style())));
@@ -90,7 +90,7 @@ void ReferenceShelf::listTrims()
     QList<Row> rows;
     for (const auto& [id, trim] : shop().catalogue().trims) {
         Row row;
-        row.id = shown(id);
+        row.id = exact(id);
         row.title = saidWhole(trim.name);
         row.detail = counted(static_cast<std::int64_t>(trim.legs.size()), "leg");
         rows.append(row);
@@ -103,7 +103,7 @@ void ReferenceShelf::listRuleSets()
     QList<Row> rows;
     for (const auto& [id, set] : shop().catalogue().ruleSets) {
         Row row;
-        row.id = shown(id);
+        row.id = exact(id);
         row.title = saidWhole(set.name);
         row.detail = shown(set.edition) + QStringLiteral(", ") +
                      counted(static_cast<std::int64_t>(set.clauses.size()), "clause");
@@ -121,7 +121,7 @@ void ReferenceShelf::listFloor()
     if (floor.ok())
         for (const schedule::FloorMachine& machine : floor->value.machines) {
             Row row;
-            row.id = shown(machine.id);
+            row.id = exact(machine.id);
             row.title = saidWhole(machine.name);
             row.detail = said(acts::hoursInWords(machine.hours.value_or(floor->value.hours)));
             row.also = said(acts::ratesInWords(floor->value, machine));
@@ -176,7 +176,7 @@ void ReferenceShelf::show()
     if (kind_ == Kind::Rules)
         showRules();
     for (const fold::Machine& machine : known_)
-        if (kind_ == Kind::Machine && shown(machine->id) == current()) {
+        if (kind_ == Kind::Machine && exact(machine->id) == current()) {
             note_ = saidWhole(machine->note);
             drawing::MachinePicture picture;
             picture.style = shop().style();
@@ -240,7 +240,7 @@ void ReferenceShelf::edit()
 
 void ReferenceShelf::begin(const QString& title, const std::string& text)
 {
-    draft_->begin(referenceDraft(kind_, title, shop()), QString::fromStdString(text));
+    draft_->begin(referenceDraft(kind_, title, shop()), exact(text));
 }
 
 void ReferenceShelf::importFile(const QUrl& file)

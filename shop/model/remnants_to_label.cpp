@@ -31,7 +31,8 @@ QList<Row> RemnantsToLabel::rows(const Shop& shop) const
     QList<Row> rows;
     for (const print::KeptRemnant& remnant : all()) {
         Row row;
-        row.id = row.title = shown(remnant.label);
+        row.id = exact(remnant.label);
+        row.title = shown(remnant.label);
         row.detail = shop.describe(remnant.material);
         row.trailing = CuttingDesk::tr("%1 × %2").arg(shown(write(remnant.width, style)),
                                                       shown(write(remnant.length, style)));

@@ -28,7 +28,7 @@ bool hasAll(const QStringList& words, const Row& row)
 /// Lines of an order are named by it, or by it and a mark.
 bool isOn(const schedule::LabelText& label, const Row& row)
 {
-    const QString order = shown(label.order), what = shown(label.mark.empty() ? label.bundle : label.mark);
+    const QString order = exact(label.order), what = shown(label.mark.empty() ? label.bundle : label.mark);
     return row.id == order || (row.id.startsWith(order) && textOf(row).contains(what));
 }
 

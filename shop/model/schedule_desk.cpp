@@ -18,7 +18,7 @@ const schedule::RecordedTask* find(const std::optional<schedule::ScheduleRecord>
         return nullptr;
     const auto found =
         std::find_if(record->tasks.begin(), record->tasks.end(),
-                     [&](const schedule::RecordedTask& task) { return shown(task.key) == key; });
+                     [&](const schedule::RecordedTask& task) { return exact(task.key) == key; });
     return found == record->tasks.end() ? nullptr : &*found;
 }
 
@@ -70,12 +70,17 @@ QString clockWords(schedule::Moment moment, const std::optional<schedule::Date>&
 
 ScheduleDesk::ScheduleDesk(Shop& shop) : Desk(shop) {}
 
+bool ScheduleDesk::isLate(const schedule::RecordedTask& task) const
+{
+    return !task.late.empty() && !acts::isOver(progress_, task.key);
+}
+
 Row ScheduleDesk::rowOf(const schedule::RecordedTask& task, const std::optional<schedule::Date>& day) const
 {
     const auto progress = progress_.find(task.key);
-    const bool late = !task.late.empty() && !acts::isOver(progress_, task.key);
+    const bool late = isLate(task);
     Row row;
-    row.id = shown(task.key);
+    row.id = exact(task.key);
     row.title = said(task.name);
     row.detail = late ? said(task.late) : machineName(*record_, task.machine);
     row.trailing = clockWords(task.start, day);
@@ -95,18 +100,24 @@ void ScheduleDesk::reload()
         return shop().tellTrouble(standing.errors());
     record_ = *std::move(standing);
     progress_ = record_ ? acts::progressOf(shop().database(), *record_) : acts::ScheduleProgress();
+    shown_ = {};
+    shown_.style = shop().style();
     QList<Row> rows;
     if (record_) {
+        for (const schedule::RecordedTask& task : record_->tasks)
+            if (const auto of = progress_.find(task.key); of != progress_.end())
+                shown_.progress[task.key] = {acts::inWords(of->second, task),
+                                             of->second.state == acts::TaskProgress::State::Made,
+                                             acts::isOver(progress_, task.key)};
         for (const schedule::Date& day : drawing::daysOf(*record_)) {
             std::int64_t count = 0;
             bool late = false;
             for (const schedule::RecordedTask& task : record_->tasks) {
                 count += worksOn(task, day) ? 1 : 0;
-                late =
-                    late || (worksOn(task, day) && !task.late.empty() && !acts::isOver(progress_, task.key));
+                late = late || (worksOn(task, day) && isLate(task));
             }
             Row row;
-            row.id = shown(schedule::write(day));
+            row.id = exact(schedule::write(day));
             row.title = said(schedule::inWords(day));
             row.detail = counted(count, "task");
             row.sign = late ? QStringLiteral("warns") : QStringLiteral("schedule");
@@ -125,7 +136,7 @@ void ScheduleDesk::showLateTasks()
     QList<Row> rows;
     if (record_)
         for (const schedule::RecordedTask& task : record_->tasks) {
-            if (task.late.empty() || acts::isOver(progress_, task.key))
+            if (!isLate(task))
                 continue;
             Row row = rowOf(task, std::nullopt);
             row.trailingDetail =
@@ -191,14 +202,7 @@ void ScheduleDesk::showDay()
     QList<Row> rows;
     const auto day = schedule::readDate(currentDay_.toStdString());
     if (record_ && day.ok()) {
-        shown_ = {};
         shown_.day = *day;
-        shown_.style = shop().style();
-        for (const schedule::RecordedTask& task : record_->tasks)
-            if (const auto of = progress_.find(task.key); of != progress_.end())
-                shown_.progress[task.key] = {acts::inWords(of->second, task),
-                                             of->second.state == acts::TaskProgress::State::Made,
-                                             acts::isOver(progress_, task.key)};
         for (const schedule::RecordedTask& task : record_->tasks)
             if (worksOn(task, *day))
                 rows.append(rowOf(task, *day));
@@ -299,7 +303,7 @@ void ScheduleDesk::takeUp(QPointF at)
     if (!spot || !spot->task)
         return;
     const schedule::RecordedTask& task = record_->tasks[*spot->task];
-    setCurrentTask(shown(task.key));
+    setCurrentTask(exact(task.key));
     grip_ = spot->moment - task.start;
 }
 

@@ -96,6 +96,7 @@ private:
         bool operator==(const Move&) const = default;
     };
 
+    [[nodiscard]] bool isLate(const schedule::RecordedTask& task) const;
     /// `day`: the row stands under this day.
     [[nodiscard]] Row rowOf(const schedule::RecordedTask& task,
                             const std::optional<schedule::Date>& day) const;

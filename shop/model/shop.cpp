@@ -306,7 +306,7 @@ void Shop::readShop()
 void Shop::countQueues()
 {
     const auto waiting = static_cast<int>(storage::countWaiting(database_));
-    const auto remakes = static_cast<int>(storage::piecesAwaitingRemake(database_).size());
+    const auto remakes = static_cast<int>(storage::countAwaitingRemake(database_));
     if (waiting == waiting_ && remakes == remakes_)
         return;
     waiting_ = waiting;

@@ -1,7 +1,6 @@
 #include "stock_desk.h"
 
 #include "documents/shop.h"
-#include "measure/reading.h"
 #include "shop.h"
 #include "stock_draft.h"
 #include "storage/document_file.h"
@@ -54,7 +53,8 @@ void StockDesk::reload()
     QList<Row> rows;
     for (const acts::StockRow& one : stock_) {
         Row row;
-        row.id = row.title = shown(one.item.stock.key);
+        row.id = exact(one.item.stock.key);
+        row.title = shown(one.item.stock.key);
         row.detail = shop().describe(one.item.material);
         row.trailing = tr("%1 × %2").arg(shown(write(one.item.stock.width, style)),
                                          shown(write(one.item.stock.length, style)));
@@ -81,9 +81,14 @@ void StockDesk::setCurrent(const QString& key)
 const acts::StockRow* StockDesk::item(const QString& key) const
 {
     const auto found = std::find_if(stock_.begin(), stock_.end(), [&](const acts::StockRow& row) {
-        return shown(row.item.stock.key) == key;
+        return exact(row.item.stock.key) == key;
     });
     return found == stock_.end() ? nullptr : &*found;
+}
+
+QString StockDesk::title() const
+{
+    return shown(current_.toStdString());
 }
 
 int StockDesk::count() const
@@ -124,34 +129,32 @@ void StockDesk::setCount(int count)
     const acts::StockRow* at = item();
     if (count >= 0 && at != nullptr && at->item.stock.kind == cutting::StockKind::Sheet)
         correct({current_.toStdString(), count, {}, {}},
-                tr("%1: %2 counted").arg(current_, counted(count, "sheet")));
+                tr("%1: %2 counted").arg(title(), counted(count, "sheet")));
 }
 
 void StockDesk::removeRemnant()
 {
     if (isRemnant())
-        correct({current_.toStdString(), 0, {}, {}}, tr("Remnant %1 is off the shelf").arg(current_));
+        correct({current_.toStdString(), 0, {}, {}}, tr("Remnant %1 is off the shelf").arg(title()));
 }
 
 QString StockDesk::setLengthLeft(const QString& entered)
 {
     const Style style = shop().style();
-    const LengthUnit plain =
-        style.unit == LengthUnit::Millimetres ? LengthUnit::Millimetres : LengthUnit::Inches;
-    const auto length = readLength(entered.toStdString(), {plain, false}).result("");
+    const auto length = typedLength(entered, style, "");
     if (!length.ok())
         return shown(length.errors());
     correct({current_.toStdString(), {}, *length, {}},
-            tr("%1: %2 left on the coil").arg(current_, shown(write(*length, style))));
+            tr("%1: %2 left on the coil").arg(title(), shown(write(*length, style))));
     return {};
 }
 
 void StockDesk::begin(const QString& title, const std::optional<schedule::StockItem>& before,
                       const std::string& text)
 {
-    const auto isTaken = [this](const std::string& key) { return item(shown(key)) != nullptr; };
-    const auto kept = [this](const std::string& key) { current_ = shown(key); };
-    draft_->begin(stockSubject(shop(), {title, before, isTaken, kept}), QString::fromStdString(text));
+    const auto isTaken = [this](const std::string& key) { return item(exact(key)) != nullptr; };
+    const auto kept = [this](const std::string& key) { current_ = exact(key); };
+    draft_->begin(stockSubject(shop(), {title, before, isTaken, kept}), exact(text));
 }
 
 void StockDesk::addItem()
@@ -172,7 +175,7 @@ void StockDesk::changeItem()
         if (!standing.ok())
             return shop().tellTrouble(standing.errors());
         if (standing->has_value())
-            begin(current_, (*standing)->value, documents::writeStockItem(**standing));
+            begin(title(), (*standing)->value, documents::writeStockItem(**standing));
     });
 }
 
@@ -184,7 +187,7 @@ void StockDesk::takeOff()
         const auto gone = acts::takeOffRacks(shop().database(), current_.toStdString(), shop().stamp());
         if (!gone.ok())
             return shop().tellTrouble(gone.errors());
-        shop().tell(tr("%1 is off the racks").arg(current_));
+        shop().tell(tr("%1 is off the racks").arg(title()));
     });
 }
 

@@ -41,7 +41,7 @@ public:
     [[nodiscard]] RowsModel* items() { return &items_; }
     [[nodiscard]] QString current() const { return current_; }
     void setCurrent(const QString& key);
-    [[nodiscard]] QString title() const { return current_; }
+    [[nodiscard]] QString title() const;
     [[nodiscard]] int count() const;
     [[nodiscard]] QString reserved() const;
     [[nodiscard]] bool isRemnant() const;

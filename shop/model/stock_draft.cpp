@@ -22,7 +22,9 @@ std::vector<Error> faultsOf(const std::string& text, const Metals& metals, const
     const auto item = documents::readStockItem(text);
     if (!item.ok())
         return item.errors();
-    auto faults = acts::unknownIn(item->value.material, metals);
+    std::vector<Error> faults;
+    if (const auto known = acts::stuffOf(item->value.material, metals); !known.ok())
+        faults = known.errors();
     const std::string& key = item->value.stock.key;
     if (draft.isTaken(key) && (!draft.before || draft.before->stock.key != key))
         faults.push_back({"/key", key + " again", "a name that nothing else on the racks has"});

@@ -2,7 +2,9 @@
 
 #include "acts/words.h"
 #include "drawing/text.h"
+#include "measure/reading.h"
 #include "measure/result.h"
+#include "measure/writing.h"
 #include "speech/days.h"
 #include "speech/spoken.h"
 
@@ -21,6 +23,12 @@ namespace lapwright::model {
 [[nodiscard]] inline QString shown(std::string_view text)
 {
     return QString::fromStdString(drawing::harmlessLines(std::string(text)));
+}
+
+/// What something is known by, as it is: to be found again, not to be read.
+[[nodiscard]] inline QString exact(std::string_view text)
+{
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
 /// What the program says itself, in the language that is spoken.
@@ -43,6 +51,15 @@ namespace lapwright::model {
     for (const Error& error : errors)
         lines.append(said(error.sentence()));
     return lines.join(u'\n');
+}
+
+/// The length that a person typed; without a unit in that of their style. Error at `place`: no length.
+[[nodiscard]] inline Result<Length> typedLength(const QString& entered, const Style& style,
+                                                const std::string& place)
+{
+    const LengthUnit plain =
+        style.unit == LengthUnit::Millimetres ? LengthUnit::Millimetres : LengthUnit::Inches;
+    return readLength(entered.toStdString(), {plain, false}).result(place);
 }
 
 /// "1 piece", "3 pieces".

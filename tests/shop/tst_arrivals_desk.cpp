@@ -120,6 +120,19 @@ private slots:
         QCOMPARE(shop->database().dataVersion(), version + 1);
     }
 
+    void aFileIsTakenWhateverItIsCalled()
+    {
+        const QTemporaryDir folder, inbox;
+        const auto shop = open(folder);
+        shop->arrivals()->setActive(true);
+        // A mark that shows nothing, as names copied from elsewhere may hold.
+        const QString name = QString("hollin") + QChar(0x200C) + ".order.json";
+        QVERIFY(QFile::copy(orderOf("hollin", folder).toLocalFile(), inbox.filePath(name)));
+        shop->preferences()->setWatchedFolder(inbox.path());
+        QTRY_COMPARE_WITH_TIMEOUT(shop->arrivals()->orders()->count(), 1, longest);
+        QVERIFY2(!shop->trouble(), qPrintable(shop->message()));
+    }
+
     void aWatchedFolderThatIsNotThereIsSaid()
     {
         const QTemporaryDir folder, inbox;

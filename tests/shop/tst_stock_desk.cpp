@@ -259,6 +259,22 @@ private slots:
         QCOMPARE(at.log().front().length, Length::inches(412 * 12 + 6));
     }
 
+    void aNameThatHoldsWhatShowsNothingIsFound()
+    {
+        const QTemporaryDir folder;
+        const AtStock at(openWithStock(folder));
+        const std::string key = "rack\xE2\x80\x8E 5"; // U+200E
+        std::string stock = storage::stockDocument(at.shop->database()).value();
+        stock.replace(stock.find("B-48"), 4, key);
+        at.shop->database().write([&] { storage::saveStockDocument(at.shop->database(), stock); });
+        at.shop->noteChange();
+        QVERIFY(at.choose([&](const StockDesk& desk) { return desk.current().toStdString() == key; }));
+        QVERIFY(!at.desk->title().contains(QChar(0x200E)));
+        at.desk->setCount(3);
+        QVERIFY2(!at.shop->trouble(), qPrintable(at.shop->message()));
+        QCOMPARE(at.desk->count(), 3);
+    }
+
     void aViewerChangesNothing()
     {
         const QTemporaryDir folder;
