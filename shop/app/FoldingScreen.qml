@@ -16,19 +16,22 @@ ScreenFrame {
     detail: Theme.spoken([desk.material, desk.machine], " · ")
 
     Keys.onPressed: event => {
-        if (event.key === Qt.Key_Right || event.key === Qt.Key_PageDown || event.key === Qt.Key_Space) {
-            // A key or pedal that is held down counts no second piece.
-            if (!event.isAutoRepeat)
-                screen.desk.next();
-        } else if (event.key === Qt.Key_Left || event.key === Qt.Key_PageUp)
-            screen.desk.back();
-        else if (event.key === Qt.Key_M)
-            screen.desk.move();
-        else if (event.key === Qt.Key_Q)
-            screen.queueShown = !screen.queueShown;
-        else
+        const goesBack = event.key === Qt.Key_Left || event.key === Qt.Key_PageUp;
+        const goesOn = event.key === Qt.Key_Right || event.key === Qt.Key_PageDown || event.key === Qt.Key_Space;
+        if (!goesBack && !goesOn && event.key !== Qt.Key_M && event.key !== Qt.Key_Q)
             return;
         event.accepted = true;
+        // A key or pedal that is held down goes on going back; it counts no second piece.
+        if (goesBack)
+            screen.desk.back();
+        else if (event.isAutoRepeat)
+            return;
+        else if (goesOn)
+            screen.desk.next();
+        else if (event.key === Qt.Key_M)
+            screen.desk.move();
+        else
+            screen.queueShown = !screen.queueShown;
     }
 
     actions: [
