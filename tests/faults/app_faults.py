@@ -1,4 +1,4 @@
-"""Runs an app's day while something goes wrong with its disk; what the tests of both apps share."""
+"""Runs a program's day while something goes wrong with its disk; what the tests of the command and both apps share."""
 import json
 import os
 import pathlib
@@ -35,8 +35,8 @@ class AppFaults(unittest.TestCase):
         if fault:
             environment |= {"LD_PRELOAD": str(self.FAULTS), "LAPWRIGHT_FAULTS": f"{fault}:{self.folder}",
                             "ASAN_OPTIONS": "verify_asan_link_order=0:detect_leaks=0"}
-        return subprocess.run([self.PROGRAM, *map(str, arguments)], env=environment, capture_output=True, text=True,
-                              timeout=600)
+        return subprocess.run([self.PROGRAM, *map(str, arguments)], cwd=self.folder, env=environment, capture_output=True,
+                              text=True, timeout=600)
 
     def done(self, *arguments, fault=None):
         """What the program says of work that goes well."""
@@ -46,6 +46,10 @@ class AppFaults(unittest.TestCase):
 
     def writes_of(self, *arguments):
         return int(self.done(*arguments, fault="count:0").stderr.rsplit("faults: ", 1)[1].split()[0])
+
+    def kept(self, name):
+        """A copy of the folder."""
+        return shutil.copytree(self.folder, self.scratch / name)
 
     def put_back(self, kept=None):
         """The folder as it was kept, or empty."""
@@ -60,15 +64,19 @@ class AppFaults(unittest.TestCase):
         self.assertEqual(connection.execute("PRAGMA integrity_check").fetchone(), ("ok",), what)
         connection.close()
 
-    def documents_are_whole(self):
+    def documents_are_whole(self, what):
         for path in self.folder.glob("*.json"):
-            json.loads(path.read_text())
+            try:
+                json.loads(path.read_text())
+            except ValueError as error:
+                self.fail(f"{what}: {path.name} is half written: {error}")
 
-    def disturb(self, kind, number, work, what):
-        """What the program said of work whose write of that number goes wrong."""
+    def disturb(self, kind, number, work, what, refusals=(3,)):
+        """How work ended whose write of that number went wrong; `refusals` are the codes with which the program may end
+        where its disk fails."""
         disturbed = self.run_program(*work, fault=f"{kind}:{number}")
-        self.assertIn(disturbed.returncode, (0, 3) if kind in ("full", "error") else (0, -9),
+        self.assertIn(disturbed.returncode, (0, *refusals) if kind in ("full", "error") else (0, -9),
                       what + "\n" + disturbed.stdout + disturbed.stderr)
         if disturbed.returncode == 3:
             self.assertNotEqual(disturbed.stderr.strip(), "", what + ": nothing was said")
-        return disturbed.stdout
+        return disturbed

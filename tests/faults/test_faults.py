@@ -3,19 +3,17 @@ acknowledged is lost and no document is half written: the shop is sound afterwar
 an undisturbed day ends. So it does on a read-only medium and with the clock set back a year; and it waits where another
 program holds the database. LAPWRIGHT_LONG=1 tries every write; otherwise some of each act. All data is invented."""
 import json
-import os
 import pathlib
 import shutil
 import sqlite3
 import subprocess
 import sys
-import tempfile
 import time
 import unittest
 
-PROGRAM, FAULTS = (pathlib.Path(sys.argv.pop(1)).resolve() for _ in range(2))
+from app_faults import A_YEAR, KINDS, AppFaults, sampled
+
 CASES = pathlib.Path(__file__).parent.parent / "command" / "cases"
-MOST = 10**9 if os.environ.get("LAPWRIGHT_LONG") else 2
 ACTS = {
     "receive": ["receive", "order.json"],
     "plan": ["plan", "--stock", "stock.json", "--time", "1"],
@@ -27,33 +25,22 @@ ACTS = {
 }
 
 
-class Faults(unittest.TestCase):
-    def setUp(self):
-        folder = tempfile.TemporaryDirectory()
-        self.addCleanup(folder.cleanup)
-        self.folder = pathlib.Path(folder.name) / "day"
-        self.folder.mkdir()
+def work_of(act):
+    return [*ACTS[act], "--db", "shop.db"]
 
-    def run_program(self, *arguments, fault=None):
-        environment = dict(os.environ)
-        if fault:
-            environment |= {"LD_PRELOAD": str(FAULTS), "LAPWRIGHT_FAULTS": f"{fault}:{self.folder}",
-                            "ASAN_OPTIONS": "verify_asan_link_order=0:detect_leaks=0"}
-        return subprocess.run([PROGRAM, *arguments], cwd=self.folder, env=environment, capture_output=True, text=True,
-                              timeout=120)
+
+class Faults(AppFaults):
+    PROGRAM, FAULTS = (pathlib.Path(sys.argv.pop(1)).resolve() for _ in range(2))
 
     def begin_the_day(self):
         shutil.copy(CASES / "shop.stock.json", self.folder / "stock.json")
-        self.assertEqual(self.run_program("takeoff", str(CASES / "alder.job.json"), "-o", "order.json").returncode, 0)
+        self.done("takeoff", CASES / "alder.job.json", "-o", "order.json")
 
     def planned(self):
         self.begin_the_day()
         for act in ("receive", "plan"):
-            self.assertEqual(self.do(act).returncode, 0)
+            self.done(*work_of(act))
         return self.state()
-
-    def do(self, act, fault=None):
-        return self.run_program(*ACTS[act], "--db", "shop.db", fault=fault)
 
     def state(self):
         if not (self.folder / "shop.db").exists():
@@ -85,40 +72,27 @@ class Faults(unittest.TestCase):
             return  # ended before the first table was there
         self.assertEqual(checked.returncode, 0, what + "\n" + checked.stdout + checked.stderr)
 
-    def whole(self, what):
-        for document in self.folder.glob("*.json"):
-            try:
-                json.loads(document.read_text())
-            except ValueError as error:
-                self.fail(f"{what}: {document.name} is half written: {error}")
-
-    def disturb(self, act, before, after):
-        """The folder as it stood before the act, the act disturbed, and done again."""
-        calls = int(self.do(act, fault="count:0").stderr.rsplit("faults: ", 1)[1].split()[0])
+    def disturb_act(self, act, before, after):
+        """The folder as it stood before the act, the act disturbed, and done again; how often."""
+        self.put_back(before)
+        calls = self.writes_of(*work_of(act))
         self.assertGreater(calls, 0)
-        numbers = sorted({1 + calls * part // MOST for part in range(MOST)}) if calls > MOST else range(1, calls + 1)
         tried = 0
-        for kind in ("kill", "torn", "full", "error"):
-            for number in numbers:
+        for kind in KINDS:
+            for number in sampled(calls, 2, 0):
                 self.put_back(before)
                 what = f"{act}, {kind} at write {number} of {calls}"
-                disturbed = self.do(act, fault=f"{kind}:{number}")
-                self.assertIn(disturbed.returncode, (0, 2, 3) if kind in ("full", "error") else (0, -9),
-                              what + "\n" + disturbed.stdout + disturbed.stderr)
-                self.whole(what)
+                disturbed = self.disturb(kind, number, work_of(act), what, refusals=(2, 3))
+                self.documents_are_whole(what)
                 self.sound(what)
                 if disturbed.returncode == 0:
                     self.assertEqual(self.state(), after, what + ": what was acknowledged is lost")
-                again = self.do(act)
+                again = self.run_program(*work_of(act))
                 self.assertEqual(again.returncode, 0, what + ", again\n" + again.stdout + again.stderr)
                 self.sound(what + ", again")
                 self.assertEqual(self.state(), after, what)
                 tried += 1
         return tried
-
-    def put_back(self, kept):
-        shutil.rmtree(self.folder)
-        shutil.copytree(kept, self.folder)
 
     def test_every_act_of_a_day(self):
         self.begin_the_day()
@@ -126,44 +100,38 @@ class Faults(unittest.TestCase):
         for act in ACTS:
             if act == "receipt":
                 self.write_receipt()
-            before = self.folder.parent / f"before-{act}"
-            shutil.copytree(self.folder, before)
-            self.assertEqual(self.do(act).returncode, 0)
-            after = self.state()
-            done = self.folder.parent / f"after-{act}"
-            shutil.copytree(self.folder, done)
-            self.put_back(before)
-            tried += self.disturb(act, before, after)
+            before = self.kept("before-" + act)
+            self.done(*work_of(act))
+            done = self.kept("done-" + act)
+            tried += self.disturb_act(act, before, self.state())
             self.put_back(done)
         print(f"{tried} faults in {len(ACTS)} acts")
 
     def test_a_document_is_written_whole_or_not_at_all(self):
-        job, order = str(CASES / "alder.job.json"), self.folder / "order.json"
-        counted = self.run_program("takeoff", job, "-o", "order.json", fault="count:0")
-        calls = int(counted.stderr.rsplit("faults: ", 1)[1].split()[0])
+        takeoff, order = ["takeoff", CASES / "alder.job.json", "-o", "order.json"], self.folder / "order.json"
+        calls = self.writes_of(*takeoff)
         whole = order.read_text()
-        for kind in ("kill", "torn", "full", "error"):
+        for kind in KINDS:
             for number in range(1, calls + 1):
                 order.unlink(missing_ok=True)
-                disturbed = self.run_program("takeoff", job, "-o", "order.json", fault=f"{kind}:{number}")
+                disturbed = self.run_program(*takeoff, fault=f"{kind}:{number}")
                 if disturbed.returncode == 0 or order.exists():
                     self.assertEqual(order.read_text(), whole, f"{kind} at write {number}")
 
     def test_a_read_only_medium(self):
         before = self.planned()
-        refused = self.do("cut", fault="read:0")
+        refused = self.run_program(*work_of("cut"), fault="read:0")
         self.assertEqual((refused.returncode, refused.stdout), (3, ""))
         self.assertIn("shop.db", refused.stderr)
         self.assertEqual(self.state(), before)
-        self.assertEqual(self.do("cut").returncode, 0)
+        self.done(*work_of("cut"))
         self.sound("read-only, again")
 
     def test_a_clock_set_back_a_year(self):
         self.planned()
-        self.assertEqual(self.do("cut").returncode, 0)
-        back = f"clock:{365 * 24 * 3600}"
+        self.done(*work_of("cut"))
         for act in ("fold", "load"):
-            self.assertEqual(self.do(act, fault=back).returncode, 0)
+            self.done(*work_of(act), fault=f"clock:{A_YEAR}")
         connection = sqlite3.connect(self.folder / "shop.db")
         cut, folded = (connection.execute("SELECT MAX(at), SUM(count) FROM piece_events WHERE state = ?", (state,)).fetchone()
                        for state in ("cut", "folded"))
@@ -176,7 +144,7 @@ class Faults(unittest.TestCase):
         self.planned()
         other = sqlite3.connect(self.folder / "shop.db", isolation_level=None)
         other.execute("BEGIN IMMEDIATE")
-        waits = subprocess.Popen([PROGRAM, *ACTS["cut"], "--db", "shop.db"], cwd=self.folder, stdout=subprocess.DEVNULL)
+        waits = subprocess.Popen([self.PROGRAM, *work_of("cut")], cwd=self.folder, stdout=subprocess.DEVNULL)
         time.sleep(1)
         self.assertIsNone(waits.poll(), "it did not wait")
         other.execute("ROLLBACK")

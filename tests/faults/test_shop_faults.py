@@ -51,11 +51,6 @@ class ShopFaults(AppFaults):
     def acts(self, *acts):
         return [self.folder, self.orders, *acts]
 
-    def kept(self, name):
-        copy = self.scratch / name
-        shutil.copytree(self.folder, copy)
-        return copy
-
     def query(self, question):
         connection = sqlite3.connect(self.folder / "shop.db")
         try:
@@ -72,7 +67,7 @@ class ShopFaults(AppFaults):
             act, count = line.split()
             if act in there:
                 self.assertGreaterEqual(there[act], int(count), f"{what}: {act} is lost; {there}")
-        self.documents_are_whole()
+        self.documents_are_whole(what)
         if "copied" in told:
             self.copy_is_whole(self.folder / "copy.db", what)
 
@@ -90,7 +85,7 @@ class ShopFaults(AppFaults):
             for number in sampled(calls, 1, (position + ACTS.index(act)) % len(KINDS) / len(KINDS)):
                 self.put_back(before)
                 what = f"{act}, {kind} at write {number} of {calls}"
-                told = self.disturb(kind, number, self.acts(act), what)
+                told = self.disturb(kind, number, self.acts(act), what).stdout
                 if told:  # it was opened
                     self.nothing_is_lost(told, what)
                 again = self.done(*self.acts(act)).stdout

@@ -17,7 +17,7 @@ class TabletFaults(AppFaults):
     PROGRAM, FAULTS = (pathlib.Path(sys.argv.pop(1)).resolve() for _ in range(2))
 
     def files_are_whole(self, what):
-        self.documents_are_whole()
+        self.documents_are_whole(what)
         for path in self.folder.glob("*.zip"):
             self.assertIsNone(zipfile.ZipFile(path).testzip(), what)
         for path in self.folder.glob("lapwright-backup-*.db"):
@@ -50,7 +50,7 @@ class TabletFaults(AppFaults):
             for number in sampled(calls, 4, position / len(KINDS)):
                 self.put_back()
                 what = f"{kind} at write {number} of {calls}"
-                self.holds(self.disturb(kind, number, work, what), what)
+                self.holds(self.disturb(kind, number, work, what).stdout, what)
                 tried += 1
         print(f"{tried} faults in a day of {calls} writes")
 
