@@ -1,6 +1,7 @@
 #include "drawing/gantt.h"
 
 #include "drawing/gantt_marks.h"
+#include "drawing/gantt_scale.h"
 #include "drawing/marks.h"
 #include "drawing/text.h"
 #include "measure/rounding.h"
@@ -17,10 +18,7 @@ using schedule::Duration;
 using schedule::Interval;
 using schedule::Moment;
 
-constexpr double margin = 8.0;
-constexpr double headHeight = 22.0;
-constexpr double nameRoom = 36.0;
-constexpr double rowHeight = 15.0;
+constexpr double margin = GanttScale::margin;
 constexpr double barHeight = 7.0;
 constexpr double listRow = 3.9;
 constexpr double listSize = 2.6;
@@ -30,11 +28,10 @@ class DayPainter {
 public:
     DayPainter(const schedule::ScheduleRecord& schedule, const GanttPicture& picture)
         : schedule_(schedule), picture_(picture), width_(inMillimetres(picture.width)),
-          dayBegins_(schedule::momentOf(picture.day, Duration())), dayEnds_(dayBegins_ + Duration::days(1))
+          scale_(schedule, picture.day, picture.width)
     {
-        chooseHours();
         for (std::size_t index = 0; index < schedule.tasks.size(); ++index)
-            if (schedule.tasks[index].end > dayBegins_ && schedule.tasks[index].setupFrom < dayEnds_)
+            if (scale_.shows(schedule.tasks[index]))
                 shown_.push_back(index);
     }
 
@@ -44,7 +41,7 @@ public:
         axis();
         for (std::size_t row = 0; row < schedule_.machines.size(); ++row)
             drawMachine(row);
-        double bottom = legend(rowTop(schedule_.machines.size()));
+        double bottom = legend(scale_.rowTop(schedule_.machines.size()));
         bottom = list(bottom);
         DisplayList page;
         page.width = picture_.width;
@@ -55,23 +52,6 @@ public:
         return page;
     }
 
-    [[nodiscard]] std::optional<GanttSpot> spotAt(Point at) const
-    {
-        const double down = at.y - rowTop(0), along = at.x - margin - nameRoom;
-        const auto seconds = static_cast<std::int64_t>(std::floor(along / perSecond_));
-        const auto row = static_cast<std::int64_t>(std::floor(down / rowHeight));
-        if (row < 0 || row >= static_cast<std::int64_t>(schedule_.machines.size()) || seconds < 0 ||
-            seconds >= hours_ * 3'600)
-            return std::nullopt;
-        GanttSpot spot{static_cast<std::size_t>(row), from_ + Duration::seconds(seconds), std::nullopt};
-        for (const std::size_t task : shown_)
-            if (schedule_.tasks[task].machine == schedule_.machines[spot.machine].id &&
-                schedule_.tasks[task].start <= spot.moment && spot.moment < schedule_.tasks[task].end)
-                spot.task = task;
-        spot.moment = schedule::nearestMinute(spot.moment);
-        return spot;
-    }
-
 private:
     /// In the reader's language.
     [[nodiscard]] std::string said(const std::string& english) const
@@ -79,36 +59,6 @@ private:
         return translated(english, picture_.style);
     }
 
-    /// From the first machine that opens to the last that closes that day, to whole hours.
-    void chooseHours()
-    {
-        Moment from = dayEnds_, to = dayBegins_;
-        for (const schedule::RecordedMachine& machine : schedule_.machines)
-            for (const Interval& worked : machine.worked)
-                if (worked.to > dayBegins_ && worked.from < dayEnds_) {
-                    from = std::min(from, std::max(worked.from, dayBegins_));
-                    to = std::max(to, std::min(worked.to, dayEnds_));
-                }
-        if (from >= to) {
-            from = dayBegins_;
-            to = dayEnds_;
-        }
-        const std::int64_t first = (from - dayBegins_).inSeconds() / 3'600;
-        const std::int64_t last = ((to - dayBegins_).inSeconds() + 3'599) / 3'600;
-        from_ = dayBegins_ + Duration::hours(first);
-        hours_ = std::max<std::int64_t>(1, last - first);
-        perSecond_ = (width_ - 2.0 * margin - nameRoom) / static_cast<double>(hours_ * 3'600);
-    }
-
-    [[nodiscard]] double x(Moment moment) const
-    {
-        const Duration along = std::clamp(moment - from_, Duration(), Duration::hours(hours_));
-        return margin + nameRoom + static_cast<double>(along.inSeconds()) * perSecond_;
-    }
-    [[nodiscard]] static double rowTop(std::size_t row)
-    {
-        return margin + headHeight + static_cast<double>(row) * rowHeight;
-    }
     [[nodiscard]] std::size_t numberOf(std::size_t task) const
     {
         return static_cast<std::size_t>(std::find(shown_.begin(), shown_.end(), task) - shown_.begin()) + 1;
@@ -132,33 +82,44 @@ private:
             words(Role::Label, shortened(said(facts), 3.2, room), {margin, margin + 10.4}, 3.2));
     }
 
-    /// Nothing where nobody said.
-    [[nodiscard]] GanttProgress progressOf(const schedule::RecordedTask& task) const
+    /// Null where nobody said.
+    [[nodiscard]] const GanttProgress* progressOf(const schedule::RecordedTask& task) const
     {
         const auto found = picture_.progress.find(task.key);
-        return found == picture_.progress.end() ? GanttProgress() : found->second;
+        return found == picture_.progress.end() ? nullptr : &found->second;
+    }
+    [[nodiscard]] bool isOver(const schedule::RecordedTask& task) const
+    {
+        const GanttProgress* progress = progressOf(task);
+        return progress != nullptr && progress->over;
     }
     /// What is over is not late any more.
     [[nodiscard]] bool isLate(const schedule::RecordedTask& task) const
     {
-        return !task.late.empty() && !progressOf(task).over;
+        return !task.late.empty() && !isOver(task);
+    }
+    /// ", 3 of 8 made"; empty where nobody said.
+    [[nodiscard]] std::string howFar(const schedule::RecordedTask& task) const
+    {
+        const GanttProgress* progress = progressOf(task);
+        return progress == nullptr || progress->words.empty() ? "" : ", " + said(progress->words);
     }
 
     /// Every hour, or as many of them as have room for their names.
     void axis()
     {
-        const double perHour = perSecond_ * 3'600.0;
-        const auto step = static_cast<std::int64_t>(std::ceil((textWidth("00:00", 2.6) + 2.0) / perHour));
-        const double at = margin + headHeight - 2.0;
-        shapes_.emplace_back(line(Role::Note, {x(from_), at}, {x(from_ + Duration::hours(hours_)), at}, 0.2));
-        for (std::int64_t hour = 0; hour <= hours_; ++hour) {
-            const Moment moment = from_ + Duration::hours(hour);
+        const auto step =
+            static_cast<std::int64_t>(std::ceil((textWidth("00:00", 2.6) + 2.0) / scale_.perHour()));
+        const double y = scale_.rowTop(0) - 2.0;
+        shapes_.emplace_back(line(Role::Note, {scale_.x(scale_.from()), y}, {scale_.x(scale_.to()), y}, 0.2));
+        for (std::int64_t hour = 0; hour <= scale_.hours(); ++hour) {
+            const Moment moment = scale_.from() + Duration::hours(hour);
+            const double x = scale_.x(moment);
             const bool named = hour % step == 0;
-            shapes_.emplace_back(
-                line(Role::Note, {x(moment), at - (named ? 1.4 : 0.7)}, {x(moment), at}, 0.2));
+            shapes_.emplace_back(line(Role::Note, {x, y - (named ? 1.4 : 0.7)}, {x, y}, 0.2));
             if (named)
-                shapes_.emplace_back(words(Role::Note, schedule::writeTimeOfDay(moment - dayBegins_),
-                                           {std::min(x(moment), width_ - margin - 4.0), at - 2.2}, 2.6,
+                shapes_.emplace_back(words(Role::Note, schedule::writeTimeOfDay(moment - scale_.dayBegins()),
+                                           {std::min(x, width_ - margin - 4.0), y - 2.2}, 2.6,
                                            Anchor::Middle));
         }
     }
@@ -166,8 +127,9 @@ private:
     void drawMachine(std::size_t row)
     {
         const schedule::RecordedMachine& machine = schedule_.machines[row];
-        const double top = rowTop(row) + 1.0;
-        shapes_.emplace_back(words(Role::Label, shortened(said(machine.name), 3.2, nameRoom - 3.0, true),
+        const double top = scale_.rowTop(row) + 1.0;
+        shapes_.emplace_back(words(Role::Label,
+                                   shortened(said(machine.name), 3.2, GanttScale::nameRoom - 3.0, true),
                                    {margin, top + 3.4}, 3.2, Anchor::Start, true));
         shapes_.emplace_back(words(Role::Note,
                                    said(machine.stage == schedule::Stage::Cut ? "cutting" : "folding"),
@@ -177,65 +139,62 @@ private:
         for (const std::size_t task : shown_)
             if (schedule_.tasks[task].machine == machine.id)
                 drawTask(task, machine, top);
-        shapes_.emplace_back(box(Role::Machine,
-                                 {x(from_), top, x(from_ + Duration::hours(hours_)), top + barHeight},
+        shapes_.emplace_back(box(Role::Machine, barOf({scale_.from(), scale_.to()}, top),
                                  Stroke{0.2, Dash::Solid, {}}, std::nullopt));
+    }
+
+    [[nodiscard]] Rectangle barOf(const Interval& time, double top) const
+    {
+        return {scale_.x(time.from), top, scale_.x(time.to), top + barHeight};
     }
 
     void drawClosed(const schedule::RecordedMachine& machine, double top)
     {
         const auto closed = [&](Moment from, Moment to) {
-            if (x(to) - x(from) > 0.05)
-                shapes_.emplace_back(box(Role::Waste, {x(from), top, x(to), top + barHeight}, std::nullopt,
-                                         Fill{true, std::nullopt, Hatch::Rising}));
+            const Rectangle place = barOf({from, to}, top);
+            if (place.width() > 0.05)
+                shapes_.emplace_back(
+                    box(Role::Waste, place, std::nullopt, Fill{true, std::nullopt, Hatch::Rising}));
         };
-        Moment open = dayBegins_;
-        for (const Interval& worked : machine.worked) {
-            if (worked.to <= dayBegins_ || worked.from >= dayEnds_)
-                continue;
-            closed(open, worked.from);
-            open = worked.to;
+        Moment open = scale_.dayBegins();
+        for (const Interval& part : scale_.workedParts(machine, open, scale_.dayEnds())) {
+            closed(open, part.from);
+            open = part.to;
         }
-        closed(open, dayEnds_);
-    }
-
-    /// The parts of [from, to) that the machine works this day.
-    [[nodiscard]] std::vector<Interval> workedParts(const schedule::RecordedMachine& machine, Moment from,
-                                                    Moment to) const
-    {
-        std::vector<Interval> parts;
-        for (const Interval& worked : machine.worked) {
-            const Moment first = std::max({from, worked.from, dayBegins_});
-            const Moment last = std::min({to, worked.to, dayEnds_});
-            if (first < last)
-                parts.push_back({first, last});
-        }
-        return parts;
+        closed(open, scale_.dayEnds());
     }
 
     void drawTask(std::size_t index, const schedule::RecordedMachine& machine, double top)
     {
         const schedule::RecordedTask& task = schedule_.tasks[index];
-        const bool late = isLate(task);
-        const GanttProgress progress = progressOf(task);
-        for (const Interval& part : workedParts(machine, task.setupFrom, task.start))
-            shapes_.emplace_back(box(Role::Machine, {x(part.from), top, x(part.to), top + barHeight},
-                                     Stroke{0.2, Dash::Solid, {}}, Fill{true, std::nullopt, Hatch::Crossed}));
-        const std::vector<Interval> parts = workedParts(machine, task.start, task.end);
+        for (const Interval& part : scale_.workedParts(machine, task.setupFrom, task.start))
+            shapes_.emplace_back(box(Role::Machine, barOf(part, top), Stroke{0.2, Dash::Solid, {}},
+                                     Fill{true, std::nullopt, Hatch::Crossed}));
+        const std::vector<Interval> parts = scale_.workedParts(machine, task.start, task.end);
         Rectangle widest{};
         for (const Interval& part : parts) {
-            const Rectangle place{x(part.from), top, x(part.to), top + barHeight};
-            drawPart(place, late, progress.over);
+            const Rectangle place = barOf(part, top);
+            drawPart(place, isLate(task), isOver(task));
             if (place.width() > widest.width())
                 widest = place;
         }
-        if (late && task.end <= dayEnds_ && !parts.empty())
-            shapes_.emplace_back(lateFlag({x(task.end), top}));
-        if (progress.made && task.end <= dayEnds_ && !parts.empty())
-            shapes_.emplace_back(madeTick({x(task.end), top}));
-        if (task.pinned && task.start >= dayBegins_ && !parts.empty())
-            shapes_.emplace_back(pinHead({x(parts.front().from), top - 0.9}));
+        if (!parts.empty())
+            drawMarks(task, parts.front().from, top);
         writeNumber(index, widest);
+    }
+
+    /// Above its bar, that begins at `begins` this day.
+    void drawMarks(const schedule::RecordedTask& task, Moment begins, double top)
+    {
+        const Point end{scale_.x(task.end), top};
+        const bool endsToday = task.end <= scale_.dayEnds();
+        if (isLate(task) && endsToday)
+            shapes_.emplace_back(lateFlag(end));
+        if (const GanttProgress* progress = progressOf(task);
+            progress != nullptr && progress->made && endsToday)
+            shapes_.emplace_back(madeTick(end));
+        if (task.pinned && task.start >= scale_.dayBegins())
+            shapes_.emplace_back(pinHead({scale_.x(begins), top - 0.9}));
     }
 
     void drawPart(const Rectangle& place, bool late, bool over)
@@ -310,8 +269,9 @@ private:
     {
         const auto time = [&](Moment exact) {
             const Moment moment = schedule::nearestMinute(exact);
-            return moment < dayBegins_ || moment > dayEnds_ ? said(schedule::inWords(moment))
-                                                            : schedule::writeTimeOfDay(moment - dayBegins_);
+            return moment < scale_.dayBegins() || moment > scale_.dayEnds()
+                       ? said(schedule::inWords(moment))
+                       : schedule::writeTimeOfDay(moment - scale_.dayBegins());
         };
         return time(task.start) + "\xE2\x80\x93" + time(task.end);
     }
@@ -324,8 +284,7 @@ private:
                            std::to_string(task.units);
         if (!task.order)
             text += " " + said(task.units == 1 ? "sheet" : "sheets");
-        if (const GanttProgress progress = progressOf(task); !progress.words.empty())
-            text += ", " + said(progress.words);
+        text += howFar(task);
         if (task.due)
             text += ", " + said("due " + schedule::inWords(*task.due));
         lines.push_back({Role::Label, text, late, std::to_string(numberOf(index))});
@@ -374,7 +333,7 @@ private:
         for (const std::size_t index : shown_) {
             const schedule::RecordedTask& task = schedule_.tasks[index];
             text += timesOf(task) + " " + said("on") + " " + task.machine + ": " + said(task.name) +
-                    (progressOf(task).words.empty() ? "" : ", " + said(progressOf(task).words)) +
+                    howFar(task) +
                     (isLate(task) ? ", " + said("late because") + " " + said(task.late) + ". " : ". ");
         }
         return text.empty() ? said("Nothing is scheduled.") : text;
@@ -383,9 +342,7 @@ private:
     const schedule::ScheduleRecord& schedule_;
     const GanttPicture& picture_;
     double width_;
-    Moment dayBegins_, dayEnds_, from_;
-    std::int64_t hours_ = 1;
-    double perSecond_ = 1.0;
+    GanttScale scale_;
     double numbersEnd_ = 0.0; ///< right end of the last number below the bars of the row
     std::vector<std::size_t> shown_;
     std::vector<Shape> shapes_;
@@ -416,7 +373,18 @@ DisplayList gantt(const schedule::ScheduleRecord& schedule, const GanttPicture& 
 std::optional<GanttSpot> ganttSpot(const schedule::ScheduleRecord& schedule, const GanttPicture& picture,
                                    Point at)
 {
-    return DayPainter(schedule, picture).spotAt(at);
+    const GanttScale scale(schedule, picture.day, picture.width);
+    const auto row = scale.rowAt(at.y);
+    const auto moment = scale.momentAt(at.x);
+    if (!row || !moment)
+        return std::nullopt;
+    GanttSpot spot{*row, schedule::nearestMinute(*moment), std::nullopt};
+    for (std::size_t index = 0; index < schedule.tasks.size(); ++index) {
+        const schedule::RecordedTask& task = schedule.tasks[index];
+        if (task.machine == schedule.machines[*row].id && task.start <= *moment && *moment < task.end)
+            spot.task = index;
+    }
+    return spot;
 }
 
 } // namespace lapwright::drawing
