@@ -1,10 +1,5 @@
-#include "documents/order.h"
-#include "documents/shop.h"
-#include "documents/signature.h"
 #include "mobile/field_bench.h"
-#include "schedule/label_text.h"
 #include "source_directory.h"
-#include "storage/document_file.h"
 
 #include <QtTest>
 
@@ -27,16 +22,10 @@ private slots:
     void namesTurnNoWordsAround();
     void measuredAgain();
     void aTapedCorner();
-    void whatIsSentIsSignedByThisTablet();
-    void aReasonTravelsWithTheOrder();
-    void revisionsSayWhatChanged();
-    void whatBlocksIsNotSent();
     void trimForAllRunsAndOne();
     void aLapIsSetByHand();
     void aJobFileTwiceIsOneJob();
     void deletingIsTakenBack();
-    void countingALoadIn();
-    void twoTabletsCountOnce();
 };
 
 void FieldModels::keysMakeALength()
@@ -202,83 +191,6 @@ void FieldModels::aTapedCorner()
     QVERIFY(std::holds_alternative<site::TapedTriangle>(bench.editor().job().chains[0].corners[0]));
 }
 
-void FieldModels::aReasonTravelsWithTheOrder()
-{
-    FieldBench bench;
-    bench.house();
-    bench.editor().setRun(0);
-    bench.editor().entry()->length()->setText("40' 2\"");
-    QVERIFY(bench.editor().repeatMeasure()); // spreads over half an inch: a warning
-    CheckList& check = *bench.app->check();
-    check.refresh();
-    int row = 0;
-    while (row < check.rowCount() && check.index(row).data(CheckList::WeightRole).toInt() != 1)
-        ++row;
-    QVERIFY2(row < check.rowCount(), "a warning to acknowledge");
-    const int open = check.openWarnings();
-    check.take(row);
-    QVERIFY(check.acknowledge("gutter in the way"));
-    QCOMPARE(check.openWarnings(), open - 1);
-    bench.app->order()->refresh();
-    QVERIFY(bench.app->order()->send(bench.folder.path()));
-    const auto order =
-        documents::readOrder(*storage::readDocument(bench.app->order()->writtenTo().toStdString()));
-    QVERIFY(order.ok());
-    QCOMPARE(order->value.job.acknowledgements.front().reason, std::string("gutter in the way"));
-}
-
-void FieldModels::whatIsSentIsSignedByThisTablet()
-{
-    FieldBench bench;
-    bench.house();
-    QVERIFY(bench.app->order()->send(bench.folder.path()));
-    const QString code = bench.app->settings()->pairingCode();
-    const auto signature =
-        documents::checkSignature(*storage::readDocument(bench.app->order()->writtenTo().toStdString()));
-    QVERIFY(signature.ok() && signature->key && signature->holds);
-    QCOMPARE(QString::fromStdString(documents::pairingCode(*signature->key)), code);
-    bench.restart();
-    QCOMPARE(bench.app->settings()->pairingCode(), code);
-    FieldBench other;
-    QVERIFY(other.app->settings()->pairingCode() != code);
-    QVERIFY(!other.app->restore(bench.app->backUp(bench.folder.path())).isEmpty());
-    QCOMPARE(other.app->settings()->pairingCode(), code);
-}
-
-void FieldModels::revisionsSayWhatChanged()
-{
-    FieldBench bench;
-    bench.house();
-    OrderModel& order = *bench.app->order();
-    QVERIFY(order.send(bench.folder.path()));
-    QCOMPARE(order.revision(), 1);
-    QVERIFY(order.isSent());
-    const QString first = order.writtenTo();
-    QVERIFY2(order.send(bench.folder.path()), "the same again is the same revision");
-    QCOMPARE(order.revision(), 1);
-    bench.app->form()->setColour("Copper");
-    order.refresh();
-    QVERIFY(!order.isSent());
-    QCOMPARE(order.revision(), 2);
-    QVERIFY(order.changes()->count() >= 1);
-    QVERIFY(order.send(bench.folder.path()));
-    const auto before = documents::readOrder(*storage::readDocument(first.toStdString()));
-    const auto now = documents::readOrder(*storage::readDocument(order.writtenTo().toStdString()));
-    QCOMPARE(now->value.previousHash, documents::revisionHash(*before));
-}
-
-void FieldModels::whatBlocksIsNotSent()
-{
-    FieldBench bench;
-    bench.house();
-    bench.editor().setRun(2);
-    QVERIFY(bench.add("500'")); // longer than any run may be
-    OrderModel& order = *bench.app->order();
-    QVERIFY(!order.send(bench.folder.path()));
-    QVERIFY(!bench.app->message().isEmpty());
-    QVERIFY(!order.isSent());
-}
-
 void FieldModels::trimForAllRunsAndOne()
 {
     FieldBench bench;
@@ -361,61 +273,6 @@ void FieldModels::deletingIsTakenBack()
     QCOMPARE(jobs.total(), 1);
     QVERIFY(!jobs.duplicate(id).isEmpty());
     QCOMPARE(jobs.total(), 2);
-}
-
-void FieldModels::countingALoadIn()
-{
-    FieldBench bench;
-    const QString path = bench.folder.filePath("load.json");
-    QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({inventedLoad(), {}})).ok());
-    DeliveryCheck& delivery = *bench.app->delivery();
-    QVERIFY(delivery.openFile(path));
-    QCOMPARE(delivery.expected(), 7);
-    QCOMPARE(delivery.rowOf(" e1.2 "), 1);
-    QCOMPARE(delivery.rowOf("b2"), 2);
-    QCOMPARE(delivery.rowOf("E9.9"), -1);
-    const auto label = schedule::labelText({inventedLoad().bundles[0].order, 1, "E2.1", "", 2});
-    QCOMPARE(delivery.rowOf(QString::fromStdString(*label)), 2);
-    const auto stranger = schedule::labelText({"00000000-0000-4000-8000-00000000eeee", 1, "E2.1", "", 2});
-    QCOMPARE(delivery.rowOf(QString::fromStdString(*stranger)), -1);
-    QVERIFY2(!delivery.count(DeliveryCheck::Found::Received, 1, ""), "nothing is in hand");
-    delivery.take(0);
-    QVERIFY(delivery.count(DeliveryCheck::Found::Received, 3, ""));
-    QVERIFY(delivery.count(DeliveryCheck::Found::Damaged, 1, "bent"));
-    QVERIFY2(!delivery.count(DeliveryCheck::Found::Received, 1, ""), "all four are counted");
-    QVERIFY(delivery.countBundle("B2"));
-    QCOMPARE(delivery.missing(), 1);
-    QVERIFY(delivery.undo());
-    QCOMPARE(delivery.missing(), 3);
-    bench.restart();
-    bench.app->delivery()->refresh();
-    QCOMPARE(bench.app->delivery()->missing(), 3);
-    const QString receipt = bench.app->delivery()->writeReceipt(bench.folder.path());
-    const auto read = documents::readReceipt(*storage::readDocument(receipt.toStdString()));
-    QVERIFY(read.ok());
-    QVERIFY(documents::checkSignature(*storage::readDocument(receipt.toStdString()))->holds);
-    QCOMPARE(read->value.events.size(), std::size_t{2});
-    QCOMPARE(read->value.events[1].note, std::string("bent"));
-    QVERIFY2(!bench.app->delivery()->undo(), "what a receipt carried away stays");
-}
-
-void FieldModels::twoTabletsCountOnce()
-{
-    FieldBench bench;
-    const QString path = bench.folder.filePath("load.json");
-    QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({inventedLoad(), {}})).ok());
-    DeliveryCheck& delivery = *bench.app->delivery();
-    QVERIFY(delivery.openFile(path));
-    const schedule::Receipt other{
-        "00000000-0000-4000-8000-00000000cccc",
-        inventedLoad().id,
-        {{"00000000-0000-4000-8000-00000000dddd", inventedLoad().bundles[0].order, "E1.1",
-          schedule::PieceState::Received, 2, "2026-11-25T09:00:00Z", "other", ""}}};
-    const QString receipt = bench.folder.filePath("receipt.json");
-    QVERIFY(storage::writeDocument(receipt.toStdString(), documents::writeReceipt({other, {}})).ok());
-    QVERIFY(bench.app->openFile(receipt));
-    QVERIFY(bench.app->openFile(receipt));
-    QCOMPARE(delivery.received(), 2);
 }
 
 QTEST_MAIN(FieldModels)
