@@ -5,6 +5,7 @@
 #include "documents/job.h"
 #include "documents/order.h"
 #include "documents/shop.h"
+#include "draft_form.h"
 #include "shop.h"
 #include "source_directory.h"
 #include "storage/catalogue.h"
@@ -81,6 +82,27 @@ inline QQuickWindow* windowOf(Shop& shop, QQmlApplicationEngine& engine)
     return QTest::qWaitForWindowActive(window) && QTest::qWaitFor(isReady, longest) ? window : nullptr;
 }
 
+/// A shop at its window, which fails the test with whatever QML warns of.
+struct AtWindow {
+    explicit AtWindow(std::unique_ptr<Shop> opened) : shop(std::move(opened))
+    {
+        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
+        window = windowOf(*shop, engine);
+    }
+
+    /// To the screen of that digit.
+    void go(Qt::Key place) const
+    {
+        window->requestActivate();
+        QVERIFY(QTest::qWaitForWindowActive(window));
+        QTest::keyClick(window, place, Qt::ControlModifier);
+    }
+
+    std::unique_ptr<Shop> shop;
+    QQmlApplicationEngine engine;
+    QQuickWindow* window = nullptr; ///< null if it does not load
+};
+
 /// The control of that name, or of that object name, below `item`; nullptr if there is none.
 inline QQuickItem* named(QQuickItem* item, const QString& name)
 {
@@ -90,6 +112,15 @@ inline QQuickItem* named(QQuickItem* item, const QString& name)
         if (QQuickItem* found = named(child, name))
             return found;
     return nullptr;
+}
+
+/// The first field or heading of that name; -1 if there is none.
+inline int rowOf(const model::DraftForm& form, const QString& label)
+{
+    for (int row = 0; row < form.count(); ++row)
+        if (form.data(form.index(row), model::DraftForm::LabelRole) == label)
+            return row;
+    return -1;
 }
 
 inline void plan(Shop& shop)

@@ -314,46 +314,40 @@ private slots:
 
     void whatWaitsOpensAtItsReasons()
     {
-        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
         const QTemporaryDir folder;
-        const auto shop = open(folder);
-        QQmlApplicationEngine engine;
-        QQuickWindow* window = windowOf(*shop, engine);
-        QVERIFY(window != nullptr);
+        const AtWindow at(open(folder));
+        QVERIFY(at.window != nullptr);
         const std::string id = acts::newUuid();
-        shop->arrivals()->takeFiles({orderOf("hollin", folder, id)});
-        const QString here = shop->arrivals()->current();
-        QQuickItem* sheet = named(window->contentItem(), "What to look at");
+        at.shop->arrivals()->takeFiles({orderOf("hollin", folder, id)});
+        const QString here = at.shop->arrivals()->current();
+        QQuickItem* sheet = named(at.window->contentItem(), "What to look at");
         QVERIFY(sheet != nullptr);
         QCOMPARE(sheet->property("currentIndex").toInt(), 0);
         QVERIFY(QMetaObject::invokeMethod(sheet, "choose", Q_ARG(QVariant, 2)));
-        shop->arrivals()->takeFiles({orderOf("hollin", folder, id, "other")});
-        QVERIFY(shop->arrivals()->currentWaits());
+        at.shop->arrivals()->takeFiles({orderOf("hollin", folder, id, "other")});
+        QVERIFY(at.shop->arrivals()->currentWaits());
         QCOMPARE(sheet->property("currentIndex").toInt(), 3);
-        shop->arrivals()->setCurrent(here);
+        at.shop->arrivals()->setCurrent(here);
         QCOMPARE(sheet->property("currentIndex").toInt(), 0);
     }
 
     void aSearchEndsWithItsScreen()
     {
-        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
         const QTemporaryDir folder;
-        const auto shop = openWithStock(folder);
-        QQmlApplicationEngine engine;
-        QQuickWindow* window = windowOf(*shop, engine);
-        QVERIFY(window != nullptr);
-        const model::RowsModel* stock = shop->stock()->items();
-        QTest::keyClick(window, Qt::Key_8, Qt::ControlModifier);
-        QTest::keyClick(window, Qt::Key_F, Qt::ControlModifier);
+        const AtWindow at(openWithStock(folder));
+        QVERIFY(at.window != nullptr);
+        const model::RowsModel* stock = at.shop->stock()->items();
+        at.go(Qt::Key_8);
+        QTest::keyClick(at.window, Qt::Key_F, Qt::ControlModifier);
         for (const Qt::Key letter : {Qt::Key_B, Qt::Key_Z})
-            QTest::keyClick(window, letter);
+            QTest::keyClick(at.window, letter);
         QVERIFY(stock->count() > 0 && stock->count() < stock->total());
-        QTest::keyClick(window, Qt::Key_Escape);
+        QTest::keyClick(at.window, Qt::Key_Escape);
         QCOMPARE(stock->count(), stock->total());
-        QTest::keyClick(window, Qt::Key_B);
+        QTest::keyClick(at.window, Qt::Key_B);
         QVERIFY(stock->count() < stock->total());
-        QTest::keyClick(window, Qt::Key_9, Qt::ControlModifier);
-        QTest::keyClick(window, Qt::Key_8, Qt::ControlModifier);
+        at.go(Qt::Key_9);
+        at.go(Qt::Key_8);
         QCOMPARE(stock->count(), stock->total());
     }
 };

@@ -32,14 +32,7 @@ struct Open {
         shop->reference()->setCurrent(id);
         shop->reference()->edit();
     }
-    /// The first field or heading of that name; -1 if there is none.
-    [[nodiscard]] int row(const QString& label) const
-    {
-        for (int at = 0; at < form->count(); ++at)
-            if (is(at, DraftForm::LabelRole) == label)
-                return at;
-        return -1;
-    }
+    [[nodiscard]] int row(const QString& label) const { return rowOf(*form, label); }
     [[nodiscard]] QString is(int row, DraftForm::Role role) const
     {
         return form->data(form->index(row), role).toString();
@@ -255,24 +248,21 @@ private slots:
 
     void theFieldsShowOnTheScreen()
     {
-        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
         const QTemporaryDir folder, library;
-        const auto shop = open(folder, "station", {library.path().toStdString()});
-        QQmlApplicationEngine engine;
-        QQuickWindow* window = windowOf(*shop, engine);
-        QVERIFY(window != nullptr);
-        QTest::keyClick(window, Qt::Key_9, Qt::ControlModifier);
+        const AtWindow at(open(folder, "station", {library.path().toStdString()}));
+        QVERIFY(at.window != nullptr);
+        at.go(Qt::Key_9);
         for (const auto kind : {model::ReferenceShelf::Kind::Machine, model::ReferenceShelf::Kind::Trim,
                                 model::ReferenceShelf::Kind::Rules, model::ReferenceShelf::Kind::Floor,
                                 model::ReferenceShelf::Kind::Rates}) {
-            shop->reference()->setKind(static_cast<int>(kind));
-            shop->reference()->edit();
-            QVERIFY(shop->reference()->draft()->open());
-            QTRY_VERIFY(named(window->contentItem(), "fields") != nullptr);
-            const QQuickItem* fields = named(window->contentItem(), "fields");
+            at.shop->reference()->setKind(static_cast<int>(kind));
+            at.shop->reference()->edit();
+            QVERIFY(at.shop->reference()->draft()->open());
+            QTRY_VERIFY(named(at.window->contentItem(), "fields") != nullptr);
+            const QQuickItem* fields = named(at.window->contentItem(), "fields");
             QTRY_VERIFY(shownIn(fields) > 1);
-            window->grabWindow();
-            shop->reference()->draft()->leave();
+            at.window->grabWindow();
+            at.shop->reference()->draft()->leave();
             QTest::qWait(1); // the fields leave the screen
         }
     }

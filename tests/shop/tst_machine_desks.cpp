@@ -79,39 +79,34 @@ private slots:
 
     void aKeyThatIsHeldTicksOneSheet()
     {
-        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
         const QTemporaryDir folder;
-        const auto shop = openWithStock(folder);
+        auto shop = openWithStock(folder);
         shop->arrivals()->takeFiles({orderOf("larkfield", folder)});
         plan(*shop);
-        QQmlApplicationEngine engine;
-        QQuickWindow* window = windowOf(*shop, engine);
-        QVERIFY(window != nullptr);
-        QTest::keyClick(window, Qt::Key_3, Qt::ControlModifier);
-        QVERIFY(shop->cutting()->sheets()->count() > 4);
-        hold(window, Qt::Key_Space, " ");
-        QCOMPARE(ticks(*shop), std::size_t{1});
-        QQuickItem* button = showing(window->contentItem(), "This is cut");
+        const AtWindow at(std::move(shop));
+        QVERIFY(at.window != nullptr);
+        at.go(Qt::Key_3);
+        QVERIFY(at.shop->cutting()->sheets()->count() > 4);
+        hold(at.window, Qt::Key_Space, " ");
+        QCOMPARE(ticks(*at.shop), std::size_t{1});
+        QQuickItem* button = showing(at.window->contentItem(), "This is cut");
         QVERIFY(button != nullptr);
         button->forceActiveFocus(Qt::TabFocusReason);
-        hold(window, Qt::Key_Return, "\r");
-        QCOMPARE(ticks(*shop), std::size_t{2});
-        hold(window, Qt::Key_Space, " ");
-        QCOMPARE(ticks(*shop), std::size_t{3});
+        hold(at.window, Qt::Key_Return, "\r");
+        QCOMPARE(ticks(*at.shop), std::size_t{2});
+        hold(at.window, Qt::Key_Space, " ");
+        QCOMPARE(ticks(*at.shop), std::size_t{3});
     }
 
     void aPedalThatIsHeldGoesOneStep()
     {
-        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
         const QTemporaryDir folder;
-        const auto shop = openWithCut(folder);
-        QQmlApplicationEngine engine;
-        QQuickWindow* window = windowOf(*shop, engine);
-        QVERIFY(window != nullptr);
-        QTest::keyClick(window, Qt::Key_4, Qt::ControlModifier);
-        QVERIFY(shop->folding()->stepCount() > 2);
-        hold(window, Qt::Key_PageDown, {});
-        QCOMPARE(shop->folding()->stepIndex(), 1);
+        const AtWindow at(openWithCut(folder));
+        QVERIFY(at.window != nullptr);
+        at.go(Qt::Key_4);
+        QVERIFY(at.shop->folding()->stepCount() > 2);
+        hold(at.window, Qt::Key_PageDown, {});
+        QCOMPARE(at.shop->folding()->stepIndex(), 1);
     }
 
     void aLotThatCannotBeFoldedIsNotCountedAsFolded()

@@ -79,34 +79,31 @@ private slots:
 
     void theDayThroughTheWindow()
     {
-        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
         const QTemporaryDir folder;
-        const auto shop = openWithStock(folder);
-        QQmlApplicationEngine engine;
-        QQuickWindow* window = windowOf(*shop, engine);
-        QVERIFY(window != nullptr);
-        shop->arrivals()->takeFiles({orderOf("hollin", folder)});
-        plan(*shop);
+        const AtWindow at(openWithStock(folder));
+        QVERIFY(at.window != nullptr);
+        at.shop->arrivals()->takeFiles({orderOf("hollin", folder)});
+        plan(*at.shop);
         // Ctrl+3 is Cutting, space ticks a sheet; Ctrl+4 is Folding, space goes from step to step and piece
         // to piece.
-        QTest::keyClick(window, Qt::Key_3, Qt::ControlModifier);
-        QCOMPARE(window->property("place").toInt(), 2);
+        at.go(Qt::Key_3);
+        QCOMPARE(at.window->property("place").toInt(), 2);
         // Return ticks too, from the list as well.
-        QQuickItem* sheets = named(window->contentItem(), "Sheets to cut");
+        QQuickItem* sheets = named(at.window->contentItem(), "Sheets to cut");
         QVERIFY(sheets != nullptr);
         sheets->forceActiveFocus();
-        const QString first = shop->cutting()->current();
-        QTest::keyClick(window, Qt::Key_Return);
-        QVERIFY(shop->cutting()->current() != first);
-        for (int press = 0; shop->cutting()->sheets()->count() > 0 && press < 200; ++press)
-            QTest::keyClick(window, Qt::Key_Space);
-        QCOMPARE(shop->cutting()->sheets()->count(), 0);
-        QTest::keyClick(window, Qt::Key_4, Qt::ControlModifier);
-        const int steps = shop->folding()->stepCount();
-        const QString before = shop->folding()->currentMark() + shop->folding()->counter();
+        const QString first = at.shop->cutting()->current();
+        QTest::keyClick(at.window, Qt::Key_Return);
+        QVERIFY(at.shop->cutting()->current() != first);
+        for (int press = 0; at.shop->cutting()->sheets()->count() > 0 && press < 200; ++press)
+            QTest::keyClick(at.window, Qt::Key_Space);
+        QCOMPARE(at.shop->cutting()->sheets()->count(), 0);
+        at.go(Qt::Key_4);
+        const int steps = at.shop->folding()->stepCount();
+        const QString before = at.shop->folding()->currentMark() + at.shop->folding()->counter();
         for (int press = 0; press < steps; ++press)
-            QTest::keyClick(window, Qt::Key_Space);
-        QVERIFY(shop->folding()->currentMark() + shop->folding()->counter() != before);
+            QTest::keyClick(at.window, Qt::Key_Space);
+        QVERIFY(at.shop->folding()->currentMark() + at.shop->folding()->counter() != before);
     }
 };
 

@@ -29,10 +29,7 @@ struct AtStock {
     [[nodiscard]] QModelIndex field(const QString& label) const
     {
         const DraftForm* form = desk->draft()->form();
-        for (int row = 0; row < form->count(); ++row)
-            if (form->data(form->index(row), DraftForm::LabelRole) == label)
-                return form->index(row);
-        return {};
+        return form->index(rowOf(*form, label));
     }
     [[nodiscard]] QString is(const QString& label, DraftForm::Role role = DraftForm::ValueRole) const
     {
@@ -291,19 +288,16 @@ private slots:
 
     void theFieldsShowOnTheScreen()
     {
-        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
         const QTemporaryDir folder;
-        const auto shop = openWithStock(folder);
-        QQmlApplicationEngine engine;
-        QQuickWindow* window = windowOf(*shop, engine);
-        QVERIFY(window != nullptr);
-        QTest::keyClick(window, Qt::Key_8, Qt::ControlModifier);
-        QTRY_VERIFY(shop->stock()->active());
-        shop->stock()->changeItem();
-        QVERIFY(shop->stock()->draft()->open());
-        QTRY_VERIFY(named(window->contentItem(), "fields") != nullptr);
-        window->grabWindow();
-        shop->stock()->draft()->leave();
+        const AtWindow at(openWithStock(folder));
+        QVERIFY(at.window != nullptr);
+        at.go(Qt::Key_8);
+        QTRY_VERIFY(at.shop->stock()->active());
+        at.shop->stock()->changeItem();
+        QVERIFY(at.shop->stock()->draft()->open());
+        QTRY_VERIFY(named(at.window->contentItem(), "fields") != nullptr);
+        at.window->grabWindow();
+        at.shop->stock()->draft()->leave();
         QTest::qWait(1); // the fields leave the screen
     }
 };

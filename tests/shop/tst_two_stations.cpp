@@ -9,20 +9,14 @@ using namespace lapwright::tests;
 
 namespace {
 
-/// A station at its window.
-struct Station {
+/// A station of that name at its window.
+struct Station : AtWindow {
     Station(const QString& address, const QTemporaryDir& folder, const QString& name)
-        : shop(*Shop::open(address, folder.filePath(name + ".ini"), {})), window(windowOf(*shop, engine))
+        : AtWindow(*Shop::open(address, folder.filePath(name + ".ini"), {}))
     {
         shop->preferences()->setStation(name);
     }
 
-    void go(Qt::Key place) const
-    {
-        window->requestActivate();
-        QVERIFY(QTest::qWaitForWindowActive(window));
-        QTest::keyClick(window, place, Qt::ControlModifier);
-    }
     /// Presses space until nothing of `rows` is left.
     void pressThrough(const model::RowsModel* rows) const
     {
@@ -30,10 +24,6 @@ struct Station {
             QTest::keyClick(window, Qt::Key_Space);
         QCOMPARE(rows->count(), 0);
     }
-
-    std::unique_ptr<Shop> shop;
-    QQmlApplicationEngine engine;
-    QQuickWindow* window;
 };
 
 } // namespace
@@ -44,7 +34,6 @@ class TwoStationsTest : public OnBothDatabases {
 private slots:
     void aDayAtTwoWindows()
     {
-        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
         const QTemporaryDir folder;
         const QString address = QString::fromStdString(freshAddress());
         const Station office(address, folder, "office"), machine(address, folder, "machine");
@@ -93,7 +82,6 @@ private slots:
     {
         if (!onServer())
             return;
-        QTest::failOnWarning(QRegularExpression(QStringLiteral("qrc:")));
         const QTemporaryDir folder;
         const QString address = QString::fromStdString(freshAddress());
         const QString name = address.section('/', -1).section('?', 0, 0);
