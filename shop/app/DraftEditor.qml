@@ -4,8 +4,7 @@ import QtQuick.Templates as T
 import Lapwright.Look
 import Lapwright.ShopModel
 
-// A document of the reference data as a person changes it: as fields or as its text, what it draws, and what is
-// wrong with it.
+// A document as a person changes it: as fields or as its text, what it draws, and what is wrong with it.
 RowLayout {
     id: editor
 

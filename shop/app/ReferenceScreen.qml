@@ -3,16 +3,15 @@ import QtQuick.Layouts
 import Lapwright.Look
 import Lapwright.ShopModel
 
-ScreenFrame {
+DraftScreen {
     id: screen
 
     readonly property ReferenceShelf desk: shop.reference
-    readonly property Draft draft: desk.draft
-    readonly property RowsModel list: [desk.machines, desk.trims, desk.ruleSets, desk.floor, desk.rates][desk.kind]
 
+    draft: desk.draft
+    list: [desk.machines, desk.trims, desk.ruleSets, desk.floor, desk.rates][desk.kind]
     title: qsTr("Reference")
     detail: draft.open ? qsTr("Changing %1").arg(draft.title) : qsTr("Machines, trim, rules, the floor and its hours, and what the shop asks")
-    searched: draft.open ? null : list
     searchHint: qsTr("Name")
 
     actions: [
@@ -42,20 +41,6 @@ ScreenFrame {
             text: screen.desk.current === "" ? qsTr("Give the rates") : qsTr("Change")
             sign: "edit"
             onAct: screen.desk.edit()
-        },
-        ActionButton {
-            visible: screen.draft.open
-            text: qsTr("Leave as it was")
-            sign: "undo"
-            onClicked: screen.draft.leave()
-        },
-        ActionButton {
-            visible: screen.draft.open
-            enabled: screen.draft.trouble === ""
-            text: qsTr("Keep it")
-            sign: "done"
-            kind: ActionButton.Primary
-            onClicked: screen.draft.keep()
         }
     ]
 
@@ -72,17 +57,6 @@ ScreenFrame {
         title: qsTr("Where to write it")
         saves: true
         onPicked: files => screen.desk.exportFile(files[0])
-    }
-
-    Loader {
-        visible: screen.draft.open
-        active: screen.draft.open
-        Layout.fillWidth: true
-        Layout.fillHeight: true
-
-        sourceComponent: DraftEditor {
-            draft: screen.draft
-        }
     }
 
     RowsList {

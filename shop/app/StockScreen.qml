@@ -3,15 +3,15 @@ import QtQuick.Layouts
 import Lapwright.Look
 import Lapwright.ShopModel
 
-ScreenFrame {
+DraftScreen {
     id: screen
 
     readonly property StockDesk desk: shop.stock
-    readonly property Draft draft: desk.draft
 
+    draft: desk.draft
+    list: desk.items
     title: qsTr("Stock")
     detail: draft.open ? qsTr("One item of the stock") : qsTr("%1 on the racks").arg(shop.counted(desk.items.total, "item"))
-    searched: draft.open ? null : desk.items
     searchHint: qsTr("Label, metal or colour")
 
     actions: [
@@ -34,20 +34,6 @@ ScreenFrame {
             text: qsTr("New item")
             sign: "add"
             onAct: screen.desk.addItem()
-        },
-        ActionButton {
-            visible: screen.draft.open
-            text: qsTr("Leave as it was")
-            sign: "undo"
-            onClicked: screen.draft.leave()
-        },
-        ActionButton {
-            visible: screen.draft.open
-            enabled: screen.draft.trouble === ""
-            text: qsTr("Keep it")
-            sign: "done"
-            kind: ActionButton.Primary
-            onClicked: screen.draft.keep()
         }
     ]
 
@@ -73,21 +59,10 @@ ScreenFrame {
         onPicked: folder => screen.shop.papers.printRemnant(screen.desk.current, folder)
     }
 
-    Loader {
-        visible: screen.draft.open
-        active: screen.draft.open
-        Layout.fillWidth: true
-        Layout.fillHeight: true
-
-        sourceComponent: DraftEditor {
-            draft: screen.draft
-        }
-    }
-
     RowsList {
         visible: !screen.draft.open
         name: qsTr("Stock")
-        model: screen.desk.items
+        model: screen.list
         current: screen.desk.current
         focus: true
         emptySign: "stock"

@@ -291,6 +291,17 @@
     </message>
 </context>
 <context>
+    <name>DraftScreen</name>
+    <message>
+        <source>Leave as it was</source>
+        <translation>Dejarlo como estaba</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Guardarlo</translation>
+    </message>
+</context>
+<context>
     <name>FileAsker</name>
     <message>
         <source>Lapwright documents (*.json *.zip)</source>
@@ -1279,14 +1290,6 @@
         <translation>Cambiar</translation>
     </message>
     <message>
-        <source>Leave as it was</source>
-        <translation>Dejarlo como estaba</translation>
-    </message>
-    <message>
-        <source>Keep it</source>
-        <translation>Guardarlo</translation>
-    </message>
-    <message>
         <source>Document to import</source>
         <translation>Documento que se importa</translation>
     </message>
@@ -1660,14 +1663,6 @@
     <message>
         <source>New item</source>
         <translation>Artículo nuevo</translation>
-    </message>
-    <message>
-        <source>Leave as it was</source>
-        <translation>Dejarlo como estaba</translation>
-    </message>
-    <message>
-        <source>Keep it</source>
-        <translation>Guardarlo</translation>
     </message>
     <message>
         <source>Put the first item on the racks, or read a stock document from a file.</source>

@@ -114,6 +114,17 @@ inline QQuickItem* named(QQuickItem* item, const QString& name)
     return nullptr;
 }
 
+/// The button below `item` that shows these words; nullptr if there is none.
+inline QQuickItem* showing(QQuickItem* item, const QString& words)
+{
+    if (item->isVisible() && item->property("text").toString() == words && item->property("kind").isValid())
+        return item;
+    for (QQuickItem* child : item->childItems())
+        if (QQuickItem* found = showing(child, words))
+            return found;
+    return nullptr;
+}
+
 /// The first field or heading of that name; -1 if there is none.
 inline int rowOf(const model::DraftForm& form, const QString& label)
 {

@@ -28,17 +28,6 @@ void hold(QQuickWindow* window, Qt::Key key, const QString& text)
     tell(QEvent::KeyRelease, false);
 }
 
-/// The control below `item` that shows these words; nullptr if there is none.
-QQuickItem* showing(QQuickItem* item, const QString& words)
-{
-    if (item->isVisible() && item->property("text").toString() == words && item->property("kind").isValid())
-        return item;
-    for (QQuickItem* child : item->childItems())
-        if (QQuickItem* found = showing(child, words))
-            return found;
-    return nullptr;
-}
-
 std::size_t ticks(const Shop& shop)
 {
     std::size_t count = 0;

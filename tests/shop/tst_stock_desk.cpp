@@ -297,8 +297,11 @@ private slots:
         QVERIFY(at.shop->stock()->draft()->open());
         QTRY_VERIFY(named(at.window->contentItem(), "fields") != nullptr);
         at.window->grabWindow();
+        QQuickItem* screen = at.window->contentItem();
+        QVERIFY(showing(screen, "Keep it") != nullptr && showing(screen, "New item") == nullptr);
         at.shop->stock()->draft()->leave();
         QTest::qWait(1); // the fields leave the screen
+        QVERIFY(showing(screen, "Keep it") == nullptr && showing(screen, "New item") != nullptr);
     }
 };
 
