@@ -18,25 +18,19 @@ namespace {
 
 using Kind = ReferenceShelf::Kind;
 
-/// One that is read by `read` and drawn by `draw`.
+/// One that is read by `read` and drawn by `draw`, in the shop's style.
 template <class Read, class Draw>
-DraftSubject drawn(const documents::Kind& kind, const Read& read, const Draw& draw)
+DraftSubject drawn(Shop& shop, const documents::Kind& kind, const Read& read, const Draw& draw)
 {
     DraftSubject subject;
     subject.schemaFile = kind.schemaFile;
-    subject.draw = [read, draw](const std::string& text) -> Result<drawing::DisplayList> {
+    subject.draw = [&shop, read, draw](const std::string& text) -> Result<drawing::DisplayList> {
         const auto document = read(text);
         if (!document.ok())
             return document.errors();
-        return draw(document->value);
+        return draw(document->value, shop.style());
     };
     return subject;
-}
-
-template <class Draw>
-auto inStyleOf(Shop& shop, const Draw& draw)
-{
-    return [&shop, draw](const auto& value) { return draw(value, shop.style()); };
 }
 
 drawing::DisplayList machinePicture(const fold::MachineDescription& description, const Style& style)
@@ -52,11 +46,9 @@ drawing::DisplayList trimPicture(const trim::Template& trim, const Style& style)
     return drawExample(trim, style).value_or(drawing::DisplayList());
 }
 
-template <class Value>
-drawing::DisplayList noPicture(const Value& /*value*/)
-{
-    return {};
-}
+constexpr auto noPicture = [](const auto& /*value*/, const Style& /*style*/) {
+    return drawing::DisplayList();
+};
 
 auto keptInLibrary(storage::LibraryKind library, Shop& shop)
 {
@@ -86,20 +78,20 @@ DraftSubject subjectOf(Kind kind, Shop& shop)
     using namespace documents;
     switch (kind) {
     case Kind::Machine:
-        return drawn(kinds::machine, readMachine, inStyleOf(shop, machinePicture));
+        return drawn(shop, kinds::machine, readMachine, machinePicture);
     case Kind::Trim:
-        return drawn(kinds::trim, readTrim, inStyleOf(shop, trimPicture));
+        return drawn(shop, kinds::trim, readTrim, trimPicture);
     case Kind::Rules:
-        return drawn(kinds::rules, readRules, noPicture<rules::RuleSet>);
+        return drawn(shop, kinds::rules, readRules, noPicture);
     case Kind::Floor: {
-        DraftSubject floor = drawn(kinds::floor, readFloor, noPicture<schedule::Floor>);
+        DraftSubject floor = drawn(shop, kinds::floor, readFloor, noPicture);
         floor.save = keptInDatabase(shop, readFloor, writeFloor, storage::saveFloorDocument);
         return floor;
     }
     case Kind::Rates:
         break;
     }
-    DraftSubject rates = drawn(kinds::rates, readRates, noPicture<schedule::CostRates>);
+    DraftSubject rates = drawn(shop, kinds::rates, readRates, noPicture);
     rates.save = keptInDatabase(shop, readRates, writeRates, storage::saveRatesDocument);
     return rates;
 }
