@@ -52,8 +52,7 @@ bool JobEditor::removeChain()
     if (chain == nullptr)
         return false;
     const bool removed = act("chain.remove", tr("%1 removed").arg(shown(chain->name)), [&](site::Job& job) {
-        site::forgetChain(job, *chain);
-        job.chains.erase(job.chains.begin() + chain_);
+        site::removeChain(job, static_cast<std::size_t>(chain_));
     });
     if (removed)
         setRun(-1);
@@ -97,7 +96,6 @@ bool JobEditor::removeRun()
     if (run == nullptr)
         return false;
     const bool removed = act("run.remove", tr("run %1 removed").arg(shown(run->id)), [&](site::Job& job) {
-        site::forgetRun(job, run->id);
         site::removeRun(job, static_cast<std::size_t>(chain_), static_cast<std::size_t>(run_));
     });
     if (removed)

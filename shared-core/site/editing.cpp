@@ -77,6 +77,31 @@ void joinEnds(Run& before, Run& after, const Corner& corner)
     join(after.start);
 }
 
+/// The place is of that name, or goes on after it: "…, run E3, eave drip edge".
+bool isAt(const std::string& place, const std::string& name)
+{
+    return place.compare(0, name.size(), name) == 0 &&
+           (place.size() == name.size() || place[name.size()] == ',');
+}
+
+bool isOfRun(const std::string& place, const Chain& chain, std::size_t run)
+{
+    const std::string& id = chain.runs[run].id;
+    return isAt(place, runPlace(chain, run)) || isAt(place, "run " + id) || isAt(place, id);
+}
+
+/// Also of one that the run no longer has: an opened chain keeps what was said of its closing corner.
+bool isOfItsCorner(const std::string& place, const Chain& chain, std::size_t run)
+{
+    const std::string corner = chainPlace(chain) + ", corner ";
+    if (place.compare(0, corner.size(), corner) != 0)
+        return false;
+    const std::string& id = chain.runs[run].id;
+    return std::any_of(chain.runs.begin(), chain.runs.end(), [&](const Run& other) {
+        return isAt(place, corner + id + " to " + other.id) || isAt(place, corner + other.id + " to " + id);
+    });
+}
+
 /// Drops photos and reasons by what their place is.
 template <class Goes>
 void dropWhere(Job& job, const Goes& goes)
@@ -87,6 +112,13 @@ void dropWhere(Job& job, const Goes& goes)
     };
     drop(job.photos);
     drop(job.acknowledgements);
+}
+
+void forgetRun(Job& job, const Chain& chain, std::size_t run)
+{
+    dropWhere(job, [&](const std::string& place) {
+        return isOfRun(place, chain, run) || isOfItsCorner(place, chain, run);
+    });
 }
 
 /// An end without a corner is not mitred.
@@ -171,6 +203,7 @@ void setCorner(Job& job, std::size_t chain, std::size_t corner, const Corner& gi
 
 void removeRun(Job& job, std::size_t chain, std::size_t run)
 {
+    forgetRun(job, job.chains[chain], run);
     if (job.chains[chain].closed && job.chains[chain].runs.size() <= 3)
         openChain(job, chain);
     Chain& changed = job.chains[chain];
@@ -192,41 +225,27 @@ void removeRun(Job& job, std::size_t chain, std::size_t run)
                  changed.corners[before]);
 }
 
-void forgetRun(Job& job, const std::string& run)
+void removeChain(Job& job, std::size_t chain)
 {
-    // "run E3", "chain A, run E3, eave drip edge", "chain A, corner E3 to E4"
-    dropWhere(job, [&run](const std::string& place) {
-        const std::string parts = ", " + place + ",";
-        const auto hold = [&parts](const std::string& part) { return parts.find(part) != std::string::npos; };
-        return hold(", run " + run + ",") || hold(", corner " + run + " to ") || hold(" to " + run + ",");
-    });
-}
-
-void forgetChain(Job& job, const Chain& chain)
-{
-    for (const Run& run : chain.runs)
-        forgetRun(job, run.id);
-    dropWhere(job, [&chain](const std::string& place) { return place == chainPlace(chain); });
+    const Chain& removed = job.chains[chain];
+    for (std::size_t run = 0; run < removed.runs.size(); ++run)
+        forgetRun(job, removed, run);
+    dropWhere(job, [&removed](const std::string& place) { return place == chainPlace(removed); });
+    job.chains.erase(job.chains.begin() + static_cast<std::ptrdiff_t>(chain));
 }
 
 std::optional<RunPlace> runNamed(const Job& job, const std::string& place)
 {
-    // A place may go on after the run: "…, run E3, eave drip edge".
-    const auto names = [&place](const std::string& name) {
-        return place.compare(0, name.size(), name) == 0 &&
-               (place.size() == name.size() || place[name.size()] == ',');
-    };
     std::optional<RunPlace> found;
     for (std::size_t chain = 0; chain < job.chains.size(); ++chain) {
         const Chain& searched = job.chains[chain];
         for (std::size_t run = 0; run < searched.runs.size(); ++run)
-            if (names(runPlace(searched, run)) || names("run " + searched.runs[run].id) ||
-                names(searched.runs[run].id))
+            if (isOfRun(place, searched, run))
                 return RunPlace{chain, run};
         for (std::size_t corner = 0; corner < searched.corners.size(); ++corner)
-            if (names(cornerPlace(searched, corner)))
+            if (isAt(place, cornerPlace(searched, corner)))
                 return RunPlace{chain, corner};
-        if (names(chainPlace(searched)) && !searched.runs.empty())
+        if (isAt(place, chainPlace(searched)) && !searched.runs.empty())
             found = RunPlace{chain, searched.runs.size() - 1};
     }
     return found;

@@ -31,15 +31,12 @@ void openChain(Job& job, std::size_t chain);
 /// Another corner at place `corner` of the chain; the ends that meet there follow as in addRun.
 void setCorner(Job& job, std::size_t chain, std::size_t corner, const Corner& given);
 
-/// Takes a run out. Its neighbours meet at the corner that was before it; a closed chain left with fewer than
-/// three runs is open. A chain left without runs stays.
+/// Takes a run out, and with it the photos and the reasons given whose place names it, alone or at a corner
+/// (checks.h): the next run of that id is another one. Its neighbours meet at the corner that was before it;
+/// a closed chain left with fewer than three runs is open. A chain left without runs stays.
 void removeRun(Job& job, std::size_t chain, std::size_t run);
-
-/// Drops the photos and the reasons given whose place names the run, alone or at a corner (checks.h): the
-/// next run of that id is another one.
-void forgetRun(Job& job, const std::string& run);
-/// The same of all runs of a chain, and of the chain itself.
-void forgetChain(Job& job, const Chain& chain);
+/// Takes a chain out, and with it what was said of it and of its runs.
+void removeChain(Job& job, std::size_t chain);
 
 /// Where the chain's measured run stands in the job.
 struct RunPlace {

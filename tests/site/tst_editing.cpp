@@ -29,10 +29,28 @@ Job rectangle()
     return job;
 }
 
+/// A reason and a photo at each place.
+void sayOf(Job& job, const std::vector<std::string>& places)
+{
+    for (const std::string& place : places) {
+        job.acknowledgements.push_back({"code", place, "seen"});
+        job.photos.push_back({"hash", place, {}});
+    }
+}
+
+template <class Said>
+std::vector<std::string> placesOf(const std::vector<Said>& said)
+{
+    std::vector<std::string> places;
+    for (const Said& one : said)
+        places.push_back(one.place);
+    return places;
+}
+
 } // namespace
 
 /// Guards: a job that grows and shrinks run by run always has as many corners as its chains need, ends that
-/// suit them, and ids that are told apart.
+/// suit them, and ids that are told apart; what is said of a run or a chain goes where that goes.
 class Editing : public QObject {
     Q_OBJECT
 
@@ -42,6 +60,8 @@ private slots:
     void endsFollowTheirCorner();
     void takingRunsOutKeepsItWhole_data();
     void takingRunsOutKeepsItWhole();
+    void whatIsSaidOfARunGoesWithIt();
+    void whatIsSaidOfAChainGoesWithIt();
     void findsTheRunOfAFinding();
     void spreadOfRepeats();
 };
@@ -113,6 +133,35 @@ void Editing::takingRunsOutKeepsItWhole()
     removeRun(job, 0, 1);
     removeRun(job, 0, 0);
     QVERIFY(chain.runs.empty() && chain.corners.empty());
+}
+
+void Editing::whatIsSaidOfARunGoesWithIt()
+{
+    Job job = rectangle();
+    const Chain& chain = job.chains.front();
+    const std::vector<std::string> stay = {runPlace(chain, 0),         "run E22",
+                                           "chain Eave line",          "chain Eave line, corner E3 to E4",
+                                           "chain Eave line, run E22", "chain Ridge, corner E2 to R1"};
+    sayOf(job, stay);
+    sayOf(job, {runPlace(chain, 1), runPlace(chain, 1) + ", eave drip edge", "run E2", "E2",
+                cornerPlace(chain, 0), cornerPlace(chain, 1)});
+    removeRun(job, 0, 1);
+    QCOMPARE(placesOf(job.acknowledgements), stay);
+    QCOMPARE(placesOf(job.photos), stay);
+}
+
+void Editing::whatIsSaidOfAChainGoesWithIt()
+{
+    Job job = rectangle();
+    addRun(job, addChain(job, "Eave line, back"), run(RunKind::Eave, Length::feet(16)), SquareOutside{});
+    const std::vector<std::string> stay = {chainPlace(job.chains[1]), runPlace(job.chains[1], 0), "run E5"};
+    sayOf(job, stay);
+    sayOf(job, {chainPlace(job.chains[0]), runPlace(job.chains[0], 3), cornerPlace(job.chains[0], 3)});
+    openChain(job, 0);
+    removeChain(job, 0);
+    QCOMPARE(job.chains.size(), std::size_t{1});
+    QCOMPARE(placesOf(job.acknowledgements), stay);
+    QCOMPARE(placesOf(job.photos), stay);
 }
 
 void Editing::findsTheRunOfAFinding()
