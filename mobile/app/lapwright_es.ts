@@ -8962,11 +8962,6 @@
 <context>
     <name>lapwright::field::JobEditor</name>
     <message>
-        <source>%1 %2</source>
-        <comment>name and number of a chain</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>%1 started</source>
         <translation>se empezó %1</translation>
     </message>

@@ -7,18 +7,6 @@
 // What a person does to chains and runs: each one act of the journal.
 namespace lapwright::field {
 
-QString JobEditor::freeChainName(const QString& wanted) const
-{
-    const auto taken = [this](const QString& name) {
-        return std::any_of(job().chains.begin(), job().chains.end(),
-                           [&name](const site::Chain& chain) { return shown(chain.name) == name; });
-    };
-    QString name = wanted;
-    for (int number = 2; taken(name); ++number)
-        name = tr("%1 %2", "name and number of a chain").arg(wanted).arg(number);
-    return name;
-}
-
 bool JobEditor::startChain(const QString& kind)
 {
     const auto& kinds = chainKinds_.choices();
@@ -26,9 +14,9 @@ bool JobEditor::startChain(const QString& kind)
         std::find_if(kinds.begin(), kinds.end(), [&](const Choice& one) { return one.key == kind; });
     if (!isOpen() || wanted == kinds.end())
         return false;
-    const QString name = freeChainName(wanted->words);
-    if (!act("chain.add", tr("%1 started").arg(name),
-             [&](site::Job& job) { site::addChain(job, field::kept(name)); }))
+    const std::string name = site::freeChainName(job(), kept(wanted->words));
+    if (!act("chain.add", tr("%1 started").arg(shown(name)),
+             [&](site::Job& job) { site::addChain(job, name); }))
         return false;
     setChain(static_cast<int>(job().chains.size()) - 1);
     entry_.setKind(kind);
@@ -41,9 +29,10 @@ bool JobEditor::renameChain(const QString& name)
     const site::Chain* chain = currentChain();
     if (chain == nullptr || name.trimmed().isEmpty())
         return false;
-    return act("chain.name", tr("%1 named %2").arg(shown(chain->name), name), [&](site::Job& job) {
-        job.chains[static_cast<std::size_t>(chain_)].name = kept(name, longestName);
-    });
+    const auto at = static_cast<std::size_t>(chain_);
+    const std::string free = site::freeChainName(job(), kept(name, longestName), at);
+    return act("chain.name", tr("%1 named %2").arg(shown(chain->name), shown(free)),
+               [&](site::Job& job) { site::renameChain(job, at, free); });
 }
 
 bool JobEditor::removeChain()

@@ -105,6 +105,7 @@ public:
 
     /// A chain whose runs are of this kind to begin with, under a name of its own: "Hip 2".
     Q_INVOKABLE bool startChain(const QString& kind);
+    /// The name with a number behind it if another chain has it.
     Q_INVOKABLE bool renameChain(const QString& name);
     Q_INVOKABLE bool removeChain();
     /// The run typed in `entry`: added behind the last one, or put in place of the one in hand.
@@ -141,7 +142,6 @@ signals:
 
 private:
     bool step(store::Way way);
-    [[nodiscard]] QString freeChainName(const QString& wanted) const;
     bool take(documents::JobDocument document, store::KeptJob kept, store::UndoState undo);
     void refresh();
     void showSuspects(const site::Chain* chain);

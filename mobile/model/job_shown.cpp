@@ -1,6 +1,7 @@
 #include "model/job_editor.h"
 #include "model/photo_list.h"
 #include "model/words.h"
+#include "site/checks.h"
 #include "site/editing.h"
 #include "site/run_kind.h"
 
@@ -155,7 +156,7 @@ void JobEditor::refresh()
     std::vector<Choice> chains;
     for (std::size_t i = 0; i < job().chains.size(); ++i) {
         const site::Chain& chain = job().chains[i];
-        chains.push_back({shown(chain.id), shown(chain.name.empty() ? chain.id : chain.name),
+        chains.push_back({shown(chain.id), shown(site::nameOrId(chain)),
                           tr("%n runs", "", static_cast<int>(chain.runs.size())),
                           static_cast<int>(i) == chain_});
     }

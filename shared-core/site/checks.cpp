@@ -134,9 +134,14 @@ void checkIds(const Job& job, Findings& findings)
 
 } // namespace
 
+const std::string& nameOrId(const Chain& chain)
+{
+    return chain.name.empty() ? chain.id : chain.name;
+}
+
 std::string chainPlace(const Chain& chain)
 {
-    return "chain " + (chain.name.empty() ? chain.id : chain.name);
+    return "chain " + nameOrId(chain);
 }
 
 std::string runPlace(const Chain& chain, std::size_t run)

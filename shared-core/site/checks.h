@@ -16,8 +16,9 @@ inline constexpr Length longRun = Length::feet(300);
 /// A run shorter than this is asked about.
 inline constexpr Length shortRun = Length::inches(1);
 
-/// Places as the person names them: "chain House eave, run E3", "chain House eave, corner E3 to E4". A chain
-/// without a name goes by its id.
+/// What a chain goes by: its name, or its id if it has none.
+[[nodiscard]] const std::string& nameOrId(const Chain& chain);
+/// Places as the person names them: "chain House eave, run E3", "chain House eave, corner E3 to E4".
 [[nodiscard]] std::string chainPlace(const Chain& chain);
 [[nodiscard]] std::string runPlace(const Chain& chain, std::size_t run);
 [[nodiscard]] std::string cornerPlace(const Chain& chain, std::size_t corner);

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <set>
+#include <vector>
 
 namespace lapwright::site {
 
@@ -102,6 +103,47 @@ bool isOfItsCorner(const std::string& place, const Chain& chain, std::size_t run
     });
 }
 
+std::optional<RunPlace> runOrCornerNamed(const Job& job, const std::string& place)
+{
+    for (std::size_t chain = 0; chain < job.chains.size(); ++chain) {
+        const Chain& searched = job.chains[chain];
+        for (std::size_t run = 0; run < searched.runs.size(); ++run)
+            if (isOfRun(place, searched, run))
+                return RunPlace{chain, run};
+        for (std::size_t corner = 0; corner < searched.corners.size(); ++corner)
+            if (isAt(place, cornerPlace(searched, corner)))
+                return RunPlace{chain, corner};
+    }
+    return std::nullopt;
+}
+
+/// The first whose name the place begins with, of several the one with the longest.
+std::optional<std::size_t> chainByName(const Job& job, const std::string& place)
+{
+    std::optional<std::size_t> found;
+    std::size_t longest = 0;
+    for (std::size_t chain = 0; chain < job.chains.size(); ++chain)
+        if (const std::string own = chainPlace(job.chains[chain]); isAt(place, own) && own.size() > longest) {
+            found = chain;
+            longest = own.size();
+        }
+    return found;
+}
+
+/// Where photos and reasons say that they are of the chain.
+std::vector<std::string*> placesOf(Job& job, std::size_t chain)
+{
+    std::vector<std::string*> places;
+    const auto gather = [&](auto& from) {
+        for (auto& one : from)
+            if (chainNamed(job, one.place) == chain)
+                places.push_back(&one.place);
+    };
+    gather(job.photos);
+    gather(job.acknowledgements);
+    return places;
+}
+
 /// Drops photos and reasons by what their place is.
 template <class Goes>
 void dropWhere(Job& job, const Goes& goes)
@@ -153,6 +195,20 @@ std::string nextChainId(const Job& job)
     }
 }
 
+std::string freeChainName(const Job& job, const std::string& wanted, std::optional<std::size_t> chain)
+{
+    const auto isTaken = [&](const std::string& name) {
+        for (std::size_t other = 0; other < job.chains.size(); ++other)
+            if (other != chain && nameOrId(job.chains[other]) == name)
+                return true;
+        return false;
+    };
+    std::string name = wanted;
+    for (int number = 2; isTaken(name); ++number)
+        name = wanted + " " + std::to_string(number);
+    return name;
+}
+
 std::size_t addChain(Job& job, std::string name)
 {
     Chain chain;
@@ -160,6 +216,16 @@ std::size_t addChain(Job& job, std::string name)
     chain.name = std::move(name);
     job.chains.push_back(std::move(chain));
     return job.chains.size() - 1;
+}
+
+void renameChain(Job& job, std::size_t chain, const std::string& name)
+{
+    const std::vector<std::string*> places = placesOf(job, chain);
+    Chain& renamed = job.chains[chain];
+    const std::string old = chainPlace(renamed);
+    renamed.name = freeChainName(job, name, chain);
+    for (std::string* place : places)
+        *place = movedPlace(*place, old, chainPlace(renamed));
 }
 
 std::size_t addRun(Job& job, std::size_t chain, Run run, const Corner& corner)
@@ -236,19 +302,23 @@ void removeChain(Job& job, std::size_t chain)
 
 std::optional<RunPlace> runNamed(const Job& job, const std::string& place)
 {
-    std::optional<RunPlace> found;
-    for (std::size_t chain = 0; chain < job.chains.size(); ++chain) {
-        const Chain& searched = job.chains[chain];
-        for (std::size_t run = 0; run < searched.runs.size(); ++run)
-            if (isOfRun(place, searched, run))
-                return RunPlace{chain, run};
-        for (std::size_t corner = 0; corner < searched.corners.size(); ++corner)
-            if (isAt(place, cornerPlace(searched, corner)))
-                return RunPlace{chain, corner};
-        if (isAt(place, chainPlace(searched)) && !searched.runs.empty())
-            found = RunPlace{chain, searched.runs.size() - 1};
-    }
-    return found;
+    if (const auto found = runOrCornerNamed(job, place))
+        return found;
+    const auto chain = chainByName(job, place);
+    if (!chain || job.chains[*chain].runs.empty())
+        return std::nullopt;
+    return RunPlace{*chain, job.chains[*chain].runs.size() - 1};
+}
+
+std::optional<std::size_t> chainNamed(const Job& job, const std::string& place)
+{
+    const auto found = runOrCornerNamed(job, place);
+    return found ? found->chain : chainByName(job, place);
+}
+
+std::string movedPlace(const std::string& place, const std::string& old, const std::string& now)
+{
+    return isAt(place, old) ? now + place.substr(old.size()) : place;
 }
 
 std::optional<Length> spread(const Run& run)

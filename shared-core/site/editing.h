@@ -15,8 +15,15 @@ namespace lapwright::site {
 /// "chain-3": free in the job.
 [[nodiscard]] std::string nextChainId(const Job& job);
 
+/// `wanted`, or "wanted 2", "wanted 3" …: what no other chain of the job than `chain` goes by.
+[[nodiscard]] std::string freeChainName(const Job& job, const std::string& wanted,
+                                        std::optional<std::size_t> chain = std::nullopt);
+
 /// A new chain without runs at the end of the job; its index.
 std::size_t addChain(Job& job, std::string name);
+/// Another name for the chain, made free. Places name a chain by its name: what is said of it and of its runs
+/// goes along.
+void renameChain(Job& job, std::size_t chain, const std::string& name);
 
 /// `run` after the last of the chain, met at `corner` (not used for the first run); its index. An empty id is
 /// filled in. Two level runs of one kind meet mitred unless the corner is straight; other ends stay as given.
@@ -48,6 +55,13 @@ struct RunPlace {
 /// The run that a finding's place names (checks.h), or of a corner the run before it; nothing if it names no
 /// run of the job.
 [[nodiscard]] std::optional<RunPlace> runNamed(const Job& job, const std::string& place);
+
+/// The chain that a finding's place names, by itself or by a run or corner of it; nothing if it names none of
+/// the job. Of two chains of one name a place without a run is the first one's.
+[[nodiscard]] std::optional<std::size_t> chainNamed(const Job& job, const std::string& place);
+/// The place, or where it begins with chain place `old`, the same with `now` instead.
+[[nodiscard]] std::string movedPlace(const std::string& place, const std::string& old,
+                                     const std::string& now);
 
 /// How far apart the repeated measures of a run lie; nothing while there are fewer than two.
 [[nodiscard]] std::optional<Length> spread(const Run& run);

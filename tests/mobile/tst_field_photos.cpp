@@ -63,6 +63,7 @@ private slots:
     void comeToAnotherTablet();
     void areBackedUpAndRestored();
     void aRunTakesItsPhotosAlong();
+    void aRenamedChainTakesItsPhotosAlong();
     void aFolderThatCannotBeWrittenIsSaid();
     void aLabelIsReadFromAPhoto();
 };
@@ -223,6 +224,22 @@ void FieldPhotos::aRunTakesItsPhotosAlong()
     QVERIFY(bench.editor().job().photos.empty());
     QVERIFY(bench.editor().undo());
     QCOMPARE(bench.editor().job().photos.size(), std::size_t{1});
+}
+
+/// Seen: they stayed with the old name, and a chain that was given it had them.
+void FieldPhotos::aRenamedChainTakesItsPhotosAlong()
+{
+    FieldBench bench;
+    bench.house();
+    const QString old = bench.editor().chainName();
+    bench.app->photos()->showFinding("site.run.repeats", "chain " + old + ", run E2");
+    QVERIFY(bench.app->photos()->add(pictureOf(bench, 7)));
+    QVERIFY(bench.editor().renameChain("Street side"));
+    QCOMPARE(bench.editor().job().photos[0].place, std::string("chain Street side, run E2"));
+    QVERIFY(bench.editor().startChain("ridge"));
+    QVERIFY(bench.editor().renameChain("Street side"));
+    QCOMPARE(bench.editor().chainName(), "Street side 2");
+    QCOMPARE(bench.editor().job().photos[0].place, std::string("chain Street side, run E2"));
 }
 
 void FieldPhotos::aFolderThatCannotBeWrittenIsSaid()

@@ -62,6 +62,8 @@ private slots:
     void takingRunsOutKeepsItWhole();
     void whatIsSaidOfARunGoesWithIt();
     void whatIsSaidOfAChainGoesWithIt();
+    void whatIsSaidOfAChainTakesItsNewName();
+    void aChainsNameIsFree();
     void findsTheRunOfAFinding();
     void spreadOfRepeats();
 };
@@ -162,6 +164,44 @@ void Editing::whatIsSaidOfAChainGoesWithIt()
     QCOMPARE(job.chains.size(), std::size_t{1});
     QCOMPARE(placesOf(job.acknowledgements), stay);
     QCOMPARE(placesOf(job.photos), stay);
+}
+
+/// Seen: the reasons and photos of a chain stayed with its old name, or were another's from then on.
+void Editing::whatIsSaidOfAChainTakesItsNewName()
+{
+    Job job = rectangle();
+    const std::size_t back = addChain(job, "Eave line, back");
+    addRun(job, back, run(RunKind::Eave, Length::feet(16)), SquareOutside{});
+    const Chain& front = job.chains.front();
+    const auto all = [&] {
+        return std::vector<std::string>{chainPlace(front),
+                                        runPlace(front, 1),
+                                        cornerPlace(front, 3),
+                                        runPlace(front, 1) + ", eave drip edge",
+                                        "run E2",
+                                        "job",
+                                        chainPlace(job.chains[back]),
+                                        runPlace(job.chains[back], 0)};
+    };
+    sayOf(job, all());
+    for (const char* name : {"Street", "Street, left", "Eave line, back"}) {
+        renameChain(job, 0, name);
+        QCOMPARE(placesOf(job.acknowledgements), all());
+        QCOMPARE(placesOf(job.photos), all());
+    }
+    QCOMPARE(front.name, std::string("Eave line, back 2"));
+}
+
+void Editing::aChainsNameIsFree()
+{
+    Job job = rectangle();
+    addChain(job, "");
+    QCOMPARE(freeChainName(job, "Ridge"), std::string("Ridge"));
+    QCOMPARE(freeChainName(job, "Eave line"), std::string("Eave line 2"));
+    QCOMPARE(freeChainName(job, "Eave line", 0), std::string("Eave line"));
+    QCOMPARE(freeChainName(job, job.chains[1].id), job.chains[1].id + " 2");
+    addChain(job, "Eave line 2");
+    QCOMPARE(freeChainName(job, "Eave line"), std::string("Eave line 3"));
 }
 
 void Editing::findsTheRunOfAFinding()
