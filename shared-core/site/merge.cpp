@@ -53,7 +53,7 @@ public:
     {
         compareJobs();
         for (const Chain& chain : second_.chains)
-            take(chain);
+            places_.push_back(take(chain));
         takeAcknowledgements();
         takePhotos();
         return std::move(merged_);
@@ -92,19 +92,24 @@ private:
                   {}});
     }
 
-    void take(Chain chain)
+    /// What the merged job calls the place of the chain.
+    std::string take(const Chain& given)
     {
-        if (std::find(first_.chains.begin(), first_.chains.end(), chain) != first_.chains.end())
-            return tell(rules::Weight::Informs, "same", chainPlace(chain),
-                        {"is in both jobs with all its runs; kept once", {}});
+        if (std::find(first_.chains.begin(), first_.chains.end(), given) != first_.chains.end()) {
+            tell(rules::Weight::Informs, "same", chainPlace(given),
+                 {"is in both jobs with all its runs; kept once", {}});
+            return chainPlace(given);
+        }
+        Chain chain = given;
         const auto sameId = [&](const Chain& other) { return other.id == chain.id; };
         if (std::any_of(merged_.job.chains.begin(), merged_.job.chains.end(), sameId))
             chain.id = nextChainId(merged_.job);
-        renameIfTaken(chain);
+        nameFreely(chain, nameOrId(given));
         for (Run& run : chain.runs)
             renameIfTaken(run, chainPlace(chain));
         tellAlike(chain);
         merged_.job.chains.push_back(std::move(chain));
+        return chainPlace(merged_.job.chains.back());
     }
 
     void tellAlike(const Chain& chain)
@@ -120,28 +125,21 @@ private:
     }
 
     /// Places of findings name a chain by its name: what is said of one must not be said of another.
-    void renameIfTaken(Chain& chain)
+    void nameFreely(Chain& chain, const std::string& old)
     {
-        const std::string old = chainPlace(chain), name = chain.name;
-        const auto isThere = [&](const Chain& other) { return chainPlace(other) == chainPlace(chain); };
-        for (int number = 2; std::any_of(merged_.job.chains.begin(), merged_.job.chains.end(), isThere);
-             ++number)
-            chain.name = name + " " + std::to_string(number);
-        if (chainPlace(chain) == old)
-            return;
-        movedPlaces_.emplace_back(old, chainPlace(chain));
-        tell(rules::Weight::Informs, "renamed", chainPlace(chain),
-             {"chain {old} of the second job is chain {now} from now on",
-              {{"old", name}, {"now", chain.name}}});
+        if (const std::string free = freeChainName(merged_.job, nameOrId(chain)); free != nameOrId(chain))
+            chain.name = free;
+        if (nameOrId(chain) != old)
+            tell(rules::Weight::Informs, "renamed", chainPlace(chain),
+                 {"chain {old} of the second job is chain {now} from now on",
+                  {{"old", old}, {"now", nameOrId(chain)}}});
     }
 
     /// A place in the second job, as the merged job calls it.
-    [[nodiscard]] std::string movedPlace(const std::string& place) const
+    [[nodiscard]] std::string placeNow(const std::string& place) const
     {
-        for (const auto& [old, now] : movedPlaces_)
-            if (place == old || place.rfind(old + ",", 0) == 0)
-                return now + place.substr(old.size());
-        return place;
+        const auto chain = chainNamed(second_, place);
+        return chain ? movedPlace(place, chainPlace(second_.chains[*chain]), places_[*chain]) : place;
     }
 
     void renameIfTaken(Run& run, const std::string& place)
@@ -166,7 +164,7 @@ private:
                 tell(rules::Weight::Warns, "reason", given.place,
                      {"the reason given for going on is left behind with the run's old name: {reason}",
                       {{"reason", given.reason}}});
-            given.place = movedPlace(given.place);
+            given.place = placeNow(given.place);
             if (!moved && std::find(kept.begin(), kept.end(), given) == kept.end())
                 kept.push_back(std::move(given));
         }
@@ -181,7 +179,7 @@ private:
                 if (const auto now = renamed_.find(second_.chains[place->chain].runs[place->run].id);
                     now != renamed_.end())
                     photo = {photo.sha256, "run " + now->second, {}};
-            photo.place = movedPlace(photo.place);
+            photo.place = placeNow(photo.place);
             if (std::find(merged_.job.photos.begin(), merged_.job.photos.end(), photo) ==
                 merged_.job.photos.end())
                 merged_.job.photos.push_back(std::move(photo));
@@ -193,10 +191,9 @@ private:
     const Job& second_;
     Job named_;                   ///< every run that has a name, so that a new one is free
     std::set<std::string> taken_; ///< run ids of the first job
-    std::map<std::string, std::string>
-        renamed_; ///< run ids of the second job that were taken, and what they are now
-    std::vector<std::pair<std::string, std::string>>
-        movedPlaces_; ///< the same of chains, as places name them
+    /// Run ids of the second job that were taken, and what they are now.
+    std::map<std::string, std::string> renamed_;
+    std::vector<std::string> places_; ///< of each chain of the second job, as the merged job calls it
 };
 
 } // namespace

@@ -85,6 +85,42 @@ private slots:
         QCOMPARE(merged.job.acknowledgements[0].place, chainPlace(merged.job.chains[0]));
         QCOMPARE(merged.job.acknowledgements[1].place, runPlace(merged.job.chains[1], 0));
     }
+    /// Seen: its place was read after its id was another, and its reason answered the first job's chain.
+    void whatIsSaidOfAChainWithoutANameGoesAlong()
+    {
+        Job first = jobOf({eaves("chain-1", {{"E1", Length::feet(20)}})});
+        Job second = jobOf({eaves("chain-1", {{"E2", Length::feet(9)}})});
+        first.chains[0].name.clear();
+        second.chains[0].name.clear();
+        second.acknowledgements = {{"site.closure.length", chainPlace(second.chains[0]), "the tape was wet"},
+                                   {"site.run.spread", runPlace(second.chains[0], 0), "crooked"}};
+        second.photos = {{"hash", runPlace(second.chains[0], 0), "site.run.spread"}};
+        const MergedJob merged = mergeJobs(first, second);
+        QCOMPARE(told(merged, "renamed"), 1U);
+        QCOMPARE(merged.job.acknowledgements.size(), 2U);
+        QCOMPARE(merged.job.acknowledgements[0].place, chainPlace(merged.job.chains[1]));
+        QCOMPARE(merged.job.acknowledgements[1].place, runPlace(merged.job.chains[1], 0));
+        QCOMPARE(merged.job.photos.at(0).place, runPlace(merged.job.chains[1], 0));
+        QVERIFY(chainPlace(merged.job.chains[0]) != chainPlace(merged.job.chains[1]));
+    }
+    /// Seen: of two chains of one name in the second job all was said of the one that came first.
+    void ofTwoChainsOfOneNameEachKeepsWhatIsSaidOfIt()
+    {
+        const Job first = jobOf({eaves("Eave line", {{"E1", Length::feet(20)}})});
+        Job second = jobOf({eaves("chain-2", {{"E2", Length::feet(9)}, {"E3", Length::feet(8)}}),
+                            eaves("chain-3", {{"E4", Length::feet(7)}, {"E5", Length::feet(6)}})});
+        second.chains[0].name = second.chains[1].name = "Eave line";
+        for (const Chain& chain : second.chains) {
+            second.acknowledgements.push_back({"a", runPlace(chain, 1), "seen"});
+            second.acknowledgements.push_back({"b", cornerPlace(chain, 0), "seen too"});
+        }
+        const Job merged = mergeJobs(first, second).job;
+        QCOMPARE(merged.acknowledgements.size(), 4U);
+        for (std::size_t chain : {1U, 2U}) {
+            QCOMPARE(merged.acknowledgements[2 * chain - 2].place, runPlace(merged.chains[chain], 1));
+            QCOMPARE(merged.acknowledgements[2 * chain - 1].place, cornerPlace(merged.chains[chain], 0));
+        }
+    }
     void oneEdgeMeasuredTwiceIsToldAndKept()
     {
         const Job first = jobOf({eaves("front", {{"E1", Length::feet(20)}})});
