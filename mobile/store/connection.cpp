@@ -6,7 +6,6 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
-#include <QScopeGuard>
 #include <QSqlDatabase>
 #include <QSqlError>
 #include <QUuid>
@@ -170,15 +169,15 @@ void Connection::tidy() const
     run("PRAGMA wal_checkpoint(PASSIVE)");
 }
 
-void Connection::copyTo(const QString& path) const
+void Connection::copyTo(const QString& path, const std::function<void(const QString&)>& check) const
 {
-    const QString scratch = path + ".part";
-    if (!storage::makeForOwner(scratch))
+    const bool copied = storage::fillInPlace(path, [&](const QString& scratch) {
+        run("VACUUM INTO ?", {scratch});
+        if (check)
+            check(scratch);
+    });
+    if (!copied)
         throw StoreFailure("no copy can be written to " + path.toStdString());
-    const auto noRest = qScopeGuard([&scratch] { QFile::remove(scratch); });
-    run("VACUUM INTO ?", {scratch});
-    if (!storage::putInPlace(scratch, path))
-        throw StoreFailure("the copy cannot be put at " + path.toStdString());
 }
 
 Connection::Transaction::Transaction(const Connection& connection) : connection_(connection)

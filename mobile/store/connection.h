@@ -7,6 +7,7 @@
 #include <QStringList>
 #include <QVariantList>
 
+#include <functional>
 #include <stdexcept>
 #include <utility>
 
@@ -67,8 +68,9 @@ public:
     /// is committed is safe before and after. Throws StoreFailure.
     void tidy() const;
     /// A copy of everything in one file that is whole by itself and on the disk, in place of what stood
-    /// there; that stays if there can be no copy. Throws StoreFailure.
-    void copyTo(const QString& path) const;
+    /// there, once `check` has seen it; that stays if there can be no copy, or `check` throws. Throws
+    /// StoreFailure.
+    void copyTo(const QString& path, const std::function<void(const QString& copy)>& check = {}) const;
 
     [[nodiscard]] const QString& path() const { return path_; }
 

@@ -1,6 +1,5 @@
 #include "store/safekeeping.h"
 
-#include "storage/owner_file.h"
 #include "store/pictures.h"
 
 #include <QDir>
@@ -15,6 +14,14 @@ namespace {
 /// Parents before children, as foreign keys want it.
 const QStringList tables = {"settings", "jobs",  "job_documents",  "acts",
                             "orders",   "loads", "receipt_events", "shops"};
+
+Connection opened(const QString& copy)
+{
+    auto connection = Connection::open(copy, WhenEmpty::Refuse);
+    if (!connection.ok())
+        throw StoreFailure(connection.errors().front().sentence());
+    return *std::move(connection);
+}
 
 /// A database of another program may count its schemas as we do.
 void refuseForeign(const Connection& connection)
@@ -93,16 +100,7 @@ QDir folderFor(const QString& backup, const Connection& connection)
 QString backUp(const Connection& connection, const QString& folder, const QString& stamp)
 {
     QString path = QDir(folder).filePath("lapwright-backup-" + stamp + ".db");
-    const QString scratch = path + ".part";
-    connection.copyTo(scratch);
-    {
-        const auto written = Connection::open(scratch, WhenEmpty::Refuse);
-        if (!written.ok())
-            throw StoreFailure(written.errors().front().sentence());
-        refuseDamaged(*written);
-    }
-    if (!storage::putInPlace(scratch, path))
-        throw StoreFailure("the copy cannot be put at " + path.toStdString());
+    connection.copyTo(path, [](const QString& copy) { refuseDamaged(opened(copy)); });
     copyPictures(PictureFolder(connection.path()), PictureFolder(path));
     return path;
 }
@@ -115,11 +113,9 @@ QString restore(const Connection& connection, const QString& backup, const QStri
         throw StoreFailure("the backup cannot be read");
     QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
     {
-        const auto opened = Connection::open(copy, WhenEmpty::Refuse);
-        if (!opened.ok())
-            throw StoreFailure(opened.errors().front().sentence());
-        refuseDamaged(*opened);
-        refuseForeign(*opened);
+        const Connection kept = opened(copy);
+        refuseDamaged(kept);
+        refuseForeign(kept);
     }
     copyPictures(PictureFolder(backup), PictureFolder(connection.path()));
     QString before = folderFor(backup, connection).filePath("lapwright-before-restore-" + stamp + ".db");

@@ -91,22 +91,20 @@ Result<bool> backUp(const Database& database, const std::string& path)
 {
     if (database.isOnServer())
         return onServer();
-    const QString place = QString::fromStdString(path), scratch = place + ".part";
-    const Error unwritable{path, "a place that cannot be written", "a file name"};
+    const QString place = QString::fromStdString(path);
     if (isItself(database, place))
         return Error{path, "the database itself", "another file to copy it to"};
-    if (!makeForOwner(scratch))
-        return unwritable;
     try {
-        database.run("VACUUM INTO ?", {scratch});
-        const Attached attached(database, scratch);
-        refuseDamaged(database);
+        const bool written = fillInPlace(place, [&database](const QString& scratch) {
+            database.run("VACUUM INTO ?", {scratch});
+            const Attached attached(database, scratch);
+            refuseDamaged(database);
+        });
+        if (!written)
+            return Error{path, "a place that cannot be written", "a file name"};
     } catch (const StorageFailure& failure) {
-        QFile::remove(scratch);
         return Error{path, failure.what(), "a whole database, and a place that can be written"};
     }
-    if (!putInPlace(scratch, place))
-        return unwritable;
     return true;
 }
 

@@ -2,6 +2,7 @@
 
 #include <QFile>
 #include <QSaveFile>
+#include <QScopeGuard>
 
 #include <fcntl.h>
 #include <unistd.h>
@@ -23,8 +24,6 @@ bool flush(const QString& path)
     return ::close(file) == 0 && flushed;
 }
 
-} // namespace
-
 bool makeForOwner(const QString& path)
 {
     QFile::remove(path);
@@ -32,16 +31,21 @@ bool makeForOwner(const QString& path)
     return file.open(QIODevice::WriteOnly | QIODevice::NewOnly, QFile::ReadOwner | QFile::WriteOwner);
 }
 
-bool putInPlace(const QString& path, const QString& target)
+} // namespace
+
+bool fillInPlace(const QString& target, const std::function<void(const QString&)>& fill)
 {
+    const QString scratch = target + ".part";
+    if (!makeForOwner(scratch))
+        return false;
+    const auto noRest = qScopeGuard([&scratch] { QFile::remove(scratch); });
+    fill(scratch);
     std::error_code failed;
-    if (flush(path))
-        std::filesystem::rename(QFile::encodeName(path).toStdString(),
+    if (flush(scratch))
+        std::filesystem::rename(QFile::encodeName(scratch).toStdString(),
                                 QFile::encodeName(target).toStdString(), failed);
     else
         failed = std::make_error_code(std::errc::io_error);
-    if (failed)
-        QFile::remove(path);
     return !failed;
 }
 

@@ -2,21 +2,21 @@
 
 #include <QString>
 
+#include <functional>
+
 class QSaveFile;
 
 /// Files that are made for their owner alone, and files that are put in place whole: copies of whole
 /// databases, documents, photos.
 namespace lapwright::storage {
 
-/// An empty file that nobody but its owner may read, in place of what stood there. False if there can be
-/// none.
-[[nodiscard]] bool makeForOwner(const QString& path);
+/// Lets `fill` write to an empty file beside `target` that nobody but its owner may read, and puts it in the
+/// place of what stands there, in one step, once it is on the disk. False if that cannot be; whatever `fill`
+/// throws goes on to the caller. Either way what stood there stays, and no rest of the new file.
+[[nodiscard]] bool fillInPlace(const QString& target, const std::function<void(const QString&)>& fill);
 
-/// Puts the file in the place of what stands at `target`, in one step, once it is on the disk. False, and the
-/// file is gone, if that cannot be.
-[[nodiscard]] bool putInPlace(const QString& path, const QString& target);
-
-/// The same for what was written to `file`. False, and what stood there stays, if any of it did not go.
+/// Puts what was written to `file` in its place in the same way. False, and what stood there stays, if any of
+/// it did not go.
 [[nodiscard]] bool putInPlace(QSaveFile& file);
 
 } // namespace lapwright::storage

@@ -104,6 +104,7 @@ private slots:
     void aTabletOfVersionOneOpens();
     void aBackupBringsEverythingBack();
     void aCopyThatFailsLeavesTheOneBefore();
+    void aDamagedCopyLeavesNothing();
     void aDamagedBackupChangesNothing();
     void whatIsNoBackupChangesNothing();
     void undoSkipsOnlyWhatIsDoneToTheJobItself();
@@ -390,6 +391,20 @@ void JobStore::aCopyThatFailsLeavesTheOneBefore()
     QVERIFY(QDir(desk.folder.path()).mkpath("copy.db.part/in the way"));
     QVERIFY_EXCEPTION_THROWN(desk.connection.copyTo(copy), StoreFailure);
     QCOMPARE(keptJob(*Connection::open(copy), desk.job.id)->document, desk.kept.document);
+}
+
+/// Seen: the copy that was found damaged stayed, with all names in it, under a name that nobody looks at.
+void JobStore::aDamagedCopyLeavesNothing()
+{
+    Desk desk;
+    const QString before = backUp(desk.connection, desk.folder.path(), "2026-11-25");
+    // What SQLite copies as it stands, and finds when it looks for damage: a row that its table does not
+    // allow.
+    desk.connection.run("PRAGMA ignore_check_constraints = ON");
+    desk.connection.run("UPDATE jobs SET shelf = 'nowhere'");
+    QVERIFY_EXCEPTION_THROWN(backUp(desk.connection, desk.folder.path(), "2026-11-25"), StoreFailure);
+    QCOMPARE(QDir(desk.folder.path()).entryList({"*.part*"}), QStringList());
+    QCOMPARE(keptJob(*Connection::open(before), desk.job.id)->document, desk.kept.document);
 }
 
 void JobStore::aDamagedBackupChangesNothing()
