@@ -87,12 +87,19 @@ void copyPictures(const PictureFolder& from, const PictureFolder& to)
     }
 }
 
-/// Where a person chose one backup they can choose another: not in the hidden folder of the tablet's own
-/// file.
-QDir folderFor(const QString& backup, const Connection& connection)
+/// A copy of what is here, beside the backup: where a person chose one they can choose another, not in the
+/// hidden folder of the tablet's own file. There all the same if the backup's folder takes none, as a stick
+/// that is full.
+QString keepBefore(const Connection& connection, const QString& backup, const QString& name)
 {
-    const QFileInfo chosen(QFileInfo(backup).absolutePath());
-    return chosen.isWritable() ? chosen.filePath() : QFileInfo(connection.path()).absolutePath();
+    QString path = QFileInfo(backup).absoluteDir().filePath(name);
+    try {
+        connection.copyTo(path);
+    } catch (const StoreFailure&) {
+        path = QFileInfo(connection.path()).absoluteDir().filePath(name);
+        connection.copyTo(path);
+    }
+    return path;
 }
 
 } // namespace
@@ -118,8 +125,7 @@ QString restore(const Connection& connection, const QString& backup, const QStri
         refuseForeign(kept);
     }
     copyPictures(PictureFolder(backup), PictureFolder(connection.path()));
-    QString before = folderFor(backup, connection).filePath("lapwright-before-restore-" + stamp + ".db");
-    connection.copyTo(before);
+    QString before = keepBefore(connection, backup, "lapwright-before-restore-" + stamp + ".db");
     const Attached attached(connection, copy);
     copyAll(connection);
     return before;

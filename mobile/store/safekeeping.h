@@ -14,7 +14,7 @@ namespace lapwright::store {
 
 /// Puts everything back as the backup has it, photos first, the rest in one transaction, after a copy of what
 /// is here was made: "lapwright-before-restore-STAMP.db" beside the backup, or beside the database where that
-/// folder cannot be written. Its path. The photos of before stay where they are. Backups of older programs
+/// folder does not take it. Its path. The photos of before stay where they are. Backups of older programs
 /// are migrated on the way; the backup itself is not touched. Throws StoreFailure if it is damaged, no
 /// backup, or of a newer program: then nothing changes.
 QString restore(const Connection& connection, const QString& backup, const QString& stamp);

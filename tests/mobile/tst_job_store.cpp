@@ -103,6 +103,7 @@ private slots:
     void aClockSetBackAYearLosesNothing();
     void aTabletOfVersionOneOpens();
     void aBackupBringsEverythingBack();
+    void aFullStickRestoresToo();
     void aCopyThatFailsLeavesTheOneBefore();
     void aDamagedCopyLeavesNothing();
     void aDamagedBackupChangesNothing();
@@ -380,6 +381,22 @@ void JobStore::aBackupBringsEverythingBack()
     restore(desk.connection, kept, "2026-11-27");
     QCOMPARE(keptJob(desk.connection, desk.job.id)->document, after);
     QCOMPARE(QDir(desk.folder.path()).entryList({"lapwright-before-restore-*.db"}).size(), 2);
+}
+
+/// Seen: nothing was restored from a stick that had no room for a copy of what was there before.
+void JobStore::aFullStickRestoresToo()
+{
+    Desk desk;
+    const QString stick = desk.folder.filePath("stick");
+    // Something where the copy would be written: the folder itself can be written, as that of a full stick.
+    QVERIFY(QDir().mkpath(stick + "/lapwright-before-restore-2026-11-26.db.part/in the way"));
+    const std::string before = desk.kept.document;
+    const QString backup = backUp(desk.connection, stick, "2026-11-25");
+    desk.act("after it");
+    const QString kept = restore(desk.connection, backup, "2026-11-26");
+    QCOMPARE(kept, desk.folder.filePath("lapwright-before-restore-2026-11-26.db"));
+    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, before);
+    QCOMPARE(keptJob(*Connection::open(kept), desk.job.id)->document, desk.kept.document);
 }
 
 /// Seen: the copy that stood there was removed before the new one was made.
