@@ -16,16 +16,8 @@ T.Button {
     Accessible.role: Accessible.Button
     Accessible.name: text
 
-    // A key that is held down presses once.
-    Keys.onPressed: event => event.accepted = event.isAutoRepeat && event.key === Qt.Key_Space
-    Keys.onReleased: event => event.accepted = event.isAutoRepeat && event.key === Qt.Key_Space
-    Keys.onReturnPressed: event => {
-        if (!event.isAutoRepeat)
-            button.clicked();
-    }
-    Keys.onEnterPressed: event => {
-        if (!event.isAutoRepeat)
-            button.clicked();
+    Keys.forwardTo: PressKeys {
+        onPressed: button.clicked()
     }
 
     background: Plate {

@@ -18,9 +18,11 @@ T.CheckBox {
     Accessible.description: detail
     Accessible.checked: checked
 
-    Keys.onReturnPressed: {
-        control.toggle();
-        control.toggled();
+    Keys.forwardTo: PressKeys {
+        onPressed: {
+            control.toggle();
+            control.toggled();
+        }
     }
 
     background: Rectangle {

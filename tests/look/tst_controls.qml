@@ -132,6 +132,25 @@ Item {
         id: search
         SearchField {}
     }
+    Component {
+        id: iconButton
+        IconButton {
+            text: "Accept"
+            sign: "done"
+        }
+    }
+    Component {
+        id: switchRow
+        SwitchRow {
+            text: "Metric"
+        }
+    }
+    Component {
+        id: tickRow
+        TickRow {
+            text: "Done"
+        }
+    }
     SignalSpy {
         id: spy
     }
@@ -179,6 +198,22 @@ Item {
             keyClick(Qt.Key_Space);
             mouseClick(made);
             compare(spy.count, 3);
+        }
+
+        function test_aKeyThatIsHeldPressesOnce_data() {
+            return [Qt.Key_Space, Qt.Key_Return, Qt.Key_Enter].map(key => ({tag: key.toString(16), key: key}));
+        }
+
+        // Seen: what is switched on or ticked went on and off as long as the key was held.
+        function test_aKeyThatIsHeldPressesOnce(data) {
+            for (const [component, signal] of [[button, "clicked"], [iconButton, "clicked"], [switchRow, "toggled"], [tickRow, "toggled"]]) {
+                const made = watched(createTemporaryObject(component, stage), signal);
+                spy.clear();
+                made.forceActiveFocus(Qt.TabFocusReason);
+                finger.hold(made.Window.window, data.key);
+                compare(spy.count, 1, made.toString());
+                compare(made.checked, signal === "toggled", made.toString());
+            }
         }
 
         function test_choiceByKeyAndByFinger() {
