@@ -28,7 +28,7 @@ QVariant CheckList::data(const QModelIndex& index, int role) const
     case WeightRole:
         return static_cast<int>(finding.weight);
     case CodeRole:
-        return shown(finding.code);
+        return exact(finding.code);
     case PlaceRole:
         return named(finding.place);
     case Qt::DisplayRole:
@@ -145,7 +145,7 @@ void CheckList::showPhotos(int row, PhotoList* photos) const
     if (row < 0 || row >= rowCount() || photos == nullptr)
         return;
     const rules::Finding& finding = findings_[static_cast<std::size_t>(row)];
-    photos->showFinding(shown(finding.code), shown(finding.place));
+    photos->showFinding(exact(finding.code), exact(finding.place));
 }
 
 bool CheckList::goTo(int row)

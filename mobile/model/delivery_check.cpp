@@ -106,7 +106,7 @@ QHash<int, QByteArray> DeliveryCheck::roleNames() const
 
 QString DeliveryCheck::load() const
 {
-    return field::shown(load_.id);
+    return exact(load_.id);
 }
 
 QString DeliveryCheck::truck() const
@@ -153,7 +153,7 @@ void DeliveryCheck::showLoads()
 {
     std::vector<Choice> loads;
     for (const store::LoadLine& line : store::loads(tablet_.database()))
-        loads.push_back({field::shown(line.id),
+        loads.push_back({exact(line.id),
                          line.truck.empty() ? tr("Load without a truck") : field::shown(line.truck),
                          dayWords(line.madeAt), line.id == load_.id});
     loads_.show(std::move(loads));
@@ -293,7 +293,7 @@ bool DeliveryCheck::countBundle(const QString& label)
         return false;
     std::vector<schedule::ReceiptEvent> events;
     for (const Row& row : rows_)
-        if (load_.bundles[row.bundle].label == kept(label) && row.left() > 0)
+        if (field::shown(load_.bundles[row.bundle].label) == label && row.left() > 0)
             events.push_back(eventOf(row, Found::Received, row.left(), {}));
     return !events.empty() && keep(events);
 }

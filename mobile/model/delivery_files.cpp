@@ -29,7 +29,7 @@ bool DeliveryCheck::openFile(const QString& path)
         const store::Connection& database = tablet_.database();
         if (!store::keepLoad(database, read->value, *text, tablet_.now()) && !standIn(read->value, *text))
             return false;
-        setLoad(field::shown(read->value.id));
+        setLoad(exact(read->value.id));
         return true;
     });
 }
@@ -102,7 +102,7 @@ bool DeliveryCheck::mergeFile(const QString& path)
                 tr("This receipt is of a load that is not on this tablet. Open its load list first."));
             return false;
         }
-        setLoad(field::shown(read->value.load));
+        setLoad(exact(read->value.load));
         if (!mayCount())
             return false;
         store::addEvents(tablet_.database(), read->value.load, read->value.events);

@@ -136,8 +136,8 @@ bool FieldApp::takeInJob(documents::JobDocument job)
         const auto here = store::keptJob(tablet_.database(), job.value.id);
         if (here && here->document == text) {
             if (store::shelfOf(tablet_.database(), job.value.id) != store::Shelf::Open)
-                jobs_.reopen(shown(job.value.id));
-            return editor_.openJob(shown(job.value.id));
+                jobs_.reopen(exact(job.value.id));
+            return editor_.openJob(exact(job.value.id));
         }
         if (here) {
             job.value.id = tablet_.newId();
@@ -146,7 +146,7 @@ bool FieldApp::takeInJob(documents::JobDocument job)
         store::addJob(tablet_.database(), job.value, documents::writeJob(job, documents::Layout::Canonical),
                       {"job.import", kept(tr("taken in")), tablet_.now()});
         jobs_.refresh();
-        return editor_.openJob(shown(job.value.id));
+        return editor_.openJob(exact(job.value.id));
     });
 }
 

@@ -29,6 +29,8 @@ bool JobEditor::renameChain(const QString& name)
     const site::Chain* chain = currentChain();
     if (chain == nullptr || name.trimmed().isEmpty())
         return false;
+    if (name == chainName())
+        return true; // left as it stands: what shows nothing stays in it
     const auto at = static_cast<std::size_t>(chain_);
     const std::string free = site::freeChainName(job(), kept(name, longestName), at);
     return act("chain.name", tr("%1 named %2").arg(shown(chain->name), shown(free)),

@@ -78,7 +78,7 @@ bool JobEditor::newJob(const QString& name)
         store::addJob(tablet_.database(), fresh.value,
                       documents::writeJob(fresh, documents::Layout::Canonical),
                       {"job.new", kept(tr("started")), tablet_.now()});
-        return openJob(shown(fresh.value.id));
+        return openJob(exact(fresh.value.id));
     });
 }
 

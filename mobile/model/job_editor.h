@@ -35,6 +35,8 @@ class JobEditor : public QObject {
     Q_PROPERTY(lapwright::field::ChoiceList* chainKinds READ chainKinds CONSTANT FINAL)
     /// Id of the run in hand; empty for a new one.
     Q_PROPERTY(QString runId READ runId NOTIFY runChanged FINAL)
+    /// The same, to find the run by.
+    Q_PROPERTY(QString runKey READ runKey NOTIFY runChanged FINAL)
     /// The id that a new run would have.
     Q_PROPERTY(QString newRunId READ newRunId NOTIFY runChanged FINAL)
     Q_PROPERTY(QString chainName READ chainName NOTIFY jobChanged FINAL)
@@ -76,6 +78,7 @@ public:
     void setChain(int chain);
     [[nodiscard]] ChoiceList* chainKinds() { return &chainKinds_; }
     [[nodiscard]] QString runId() const;
+    [[nodiscard]] QString runKey() const;
     [[nodiscard]] QString newRunId() const;
     [[nodiscard]] QString chainName() const;
     [[nodiscard]] bool hasObstacle() const;

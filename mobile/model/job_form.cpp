@@ -23,7 +23,7 @@ void JobForm::refresh()
     std::vector<Choice> sets;
     const std::vector<std::string>& held = editor_.job().ruleSets;
     for (const auto& [id, set] : tablet_.catalogue().ruleSets)
-        sets.push_back({shown(id), named(set.name), shown(set.edition),
+        sets.push_back({exact(id), named(set.name), shown(set.edition),
                         std::find(held.begin(), held.end(), id) != held.end()});
     ruleSets_.show(std::move(sets));
     emit changed();
@@ -32,9 +32,10 @@ void JobForm::refresh()
 void JobForm::setText(const char* kind, const QString& words, std::string site::Job::*field,
                       const QString& text)
 {
-    const std::string given = kept(text, field == &site::Job::address ? longestAddress : longestName);
-    if (!editor_.isOpen() || editor_.job().*field == given)
+    // What is shown may lack what shows nothing: left as it stands, it is left as it is.
+    if (!editor_.isOpen() || text == shown(editor_.job().*field))
         return;
+    const std::string given = kept(text, field == &site::Job::address ? longestAddress : longestName);
     editor_.act(kind, words, [&](site::Job& job) { job.*field = given; });
 }
 
@@ -171,9 +172,9 @@ QString JobForm::colour() const
 
 void JobForm::setColour(const QString& colour)
 {
-    const std::string given = kept(colour, longestColour);
-    if (given != editor_.job().material.colour)
-        editor_.act("head.colour", tr("colour"), [&](site::Job& job) { job.material.colour = given; });
+    if (colour != this->colour())
+        editor_.act("head.colour", tr("colour"),
+                    [&](site::Job& job) { job.material.colour = kept(colour, longestColour); });
 }
 
 bool JobForm::toggleRuleSet(const QString& id)

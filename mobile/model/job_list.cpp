@@ -51,7 +51,7 @@ QVariant JobList::data(const QModelIndex& index, int role) const
     const store::JobLine& line = lines_[static_cast<std::size_t>(index.row())];
     switch (role) {
     case IdRole:
-        return field::shown(line.id);
+        return exact(line.id);
     case Qt::DisplayRole:
     case NameRole:
         return nameOf(line);
@@ -166,7 +166,7 @@ QString JobList::duplicate(const QString& id)
         store::addJob(tablet_.database(), copy.value, documents::writeJob(copy, documents::Layout::Canonical),
                       {"job.copy", kept(tr("copied")), tablet_.now()});
         refresh();
-        return field::shown(copy.value.id);
+        return exact(copy.value.id);
     });
 }
 

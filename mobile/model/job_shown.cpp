@@ -16,7 +16,7 @@ constexpr std::size_t mostSuspects = 4;
 
 QString JobEditor::jobId() const
 {
-    return shown(job().id);
+    return exact(job().id);
 }
 
 QString JobEditor::name() const
@@ -56,6 +56,12 @@ QString JobEditor::runId() const
 {
     const site::Run* run = currentRun();
     return run == nullptr ? QString() : shown(run->id);
+}
+
+QString JobEditor::runKey() const
+{
+    const site::Run* run = currentRun();
+    return run == nullptr ? QString() : exact(run->id);
 }
 
 QString JobEditor::newRunId() const
@@ -156,7 +162,7 @@ void JobEditor::refresh()
     std::vector<Choice> chains;
     for (std::size_t i = 0; i < job().chains.size(); ++i) {
         const site::Chain& chain = job().chains[i];
-        chains.push_back({shown(chain.id), shown(site::nameOrId(chain)),
+        chains.push_back({exact(chain.id), shown(site::nameOrId(chain)),
                           tr("%n runs", "", static_cast<int>(chain.runs.size())),
                           static_cast<int>(i) == chain_});
     }

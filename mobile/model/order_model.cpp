@@ -150,17 +150,17 @@ void OrderModel::showAccessories(const pieces::Order& order)
 {
     std::vector<Choice> accessories;
     for (const pieces::AccessoryTotal& total : pieces::accessoryTotals(order))
-        accessories.push_back({shown(total.name), named(total.name),
+        accessories.push_back({exact(total.name), named(total.name),
                                total.length > Length() ? shown(write(total.length, settings_.style()))
                                                        : QString::number(total.count),
                                false});
     accessories_.show(std::move(accessories));
 }
 
-QString OrderModel::why(const QString& mark)
+QString OrderModel::why(int row)
 {
     return guarded(*this, [&]() -> QString {
-        const auto derivation = pieces::explain(takeOff_.order(), kept(mark));
+        const auto derivation = pieces::explain(takeOff_.order(), pieces_.firstMark(row));
         return derivation ? shown(pieces::writeDerivation(spoken(*derivation), settings_.style()))
                           : QString();
     });

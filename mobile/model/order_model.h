@@ -41,6 +41,8 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     void show(const pieces::Order& order, const Style& style);
+    /// The mark of the first piece of a row; empty if there is no such row.
+    [[nodiscard]] std::string firstMark(int row) const;
 
 private:
     struct Row {
@@ -148,8 +150,8 @@ public:
 
     /// Takes the job off as it stands now. Screens call it when they come into view.
     Q_INVOKABLE void refresh();
-    /// Why a piece is as it is, a line each, indented by what follows from what.
-    Q_INVOKABLE [[nodiscard]] QString why(const QString& mark);
+    /// Why the first piece of a row of pieces() is as it is, a line each, indented by what follows from what.
+    Q_INVOKABLE [[nodiscard]] QString why(int row);
     /// Writes the order into `folder` under fileName(), with a number behind it if another order has that
     /// name, and keeps it as sent. False, with failed() said, if it must not go (something blocks) or could
     /// not be written; then nothing is kept as sent.

@@ -52,6 +52,11 @@ QHash<int, QByteArray> PieceList::roleNames() const
             {CountRole, "pieces"},    {MassRole, "mass"},           {HandRole, "hand"}};
 }
 
+std::string PieceList::firstMark(int row) const
+{
+    return row < 0 || row >= rowCount() ? std::string() : rows_[static_cast<std::size_t>(row)].line.firstMark;
+}
+
 void PieceList::show(const pieces::Order& order, const Style& style)
 {
     beginResetModel();

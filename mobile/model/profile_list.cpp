@@ -93,13 +93,13 @@ void ProfileList::show(const pieces::Order& order, const pieces::Catalogue& cata
                 field::shown(wish.metal),
                 {},
                 {},
-                field::shown(profile.profile.trim),
+                exact(profile.profile.trim),
                 0,
                 QColor(wish.colour.red, wish.colour.green, wish.colour.blue),
                 look::Picture(drawing::profilePicture(profile.profile, wish))};
         if (const auto [run, choice] = firstOf(order, i);
             choice != nullptr && trim != catalogue.trims.end()) {
-            row.run = field::shown(run);
+            row.run = exact(run);
             row.lap = field::shown(write(trim::lapOf(trim->second, *choice), style));
         }
         for (const pieces::Piece& piece : order.pieces)

@@ -49,7 +49,7 @@ TrimModel::TrimModel(TakeOff& takeOff, const Settings& settings, QObject* parent
 
 QString TrimModel::kind() const
 {
-    return kind_ ? shown(std::string(site::nameOf(*kind_))) : QString();
+    return kind_ ? exact(std::string(site::nameOf(*kind_))) : QString();
 }
 
 void TrimModel::setKind(const QString& kind)
@@ -65,7 +65,7 @@ void TrimModel::setKind(const QString& kind)
 
 QString TrimModel::run() const
 {
-    return shown(run_);
+    return exact(run_);
 }
 
 void TrimModel::setRun(const QString& run)
@@ -76,7 +76,7 @@ void TrimModel::setRun(const QString& run)
 
 QString TrimModel::trim() const
 {
-    return shown(trim_);
+    return exact(trim_);
 }
 
 void TrimModel::setTrim(const QString& trim)
@@ -199,7 +199,7 @@ void TrimModel::showKinds()
     }
     std::vector<Choice> kinds;
     for (const auto& [kind, count] : counts)
-        kinds.push_back({shown(std::string(site::nameOf(kind))), kindWords(kind),
+        kinds.push_back({exact(std::string(site::nameOf(kind))), kindWords(kind),
                          without[kind] == 0 ? tr("%n runs", "", count)
                                             : tr("%1 of %n without trim", "", count).arg(without[kind]),
                          kind == kind_});
@@ -218,7 +218,7 @@ void TrimModel::showRuns()
     for (const site::Chain& one : job.chains)
         for (const site::Run& run : one.runs)
             if (run.kind == kind_)
-                runs.push_back({shown(run.id), shown(run.id), {}, run.id == run_});
+                runs.push_back({exact(run.id), shown(run.id), {}, run.id == run_});
     runs.insert(runs.begin(), {QString(), tr("All %n", "", static_cast<int>(runs.size())), {}, run_.empty()});
     runs_.show(std::move(runs));
 }
@@ -242,7 +242,7 @@ void TrimModel::showTrims()
                 }
         if (with > 0 && first.empty())
             first = trim->id;
-        trims.push_back({shown(trim->id), named(trim->name),
+        trims.push_back({exact(trim->id), named(trim->name),
                          with == 0     ? QString()
                          : with == all ? tr("on all of them")
                                        : tr("on %1 of %2").arg(with).arg(all),

@@ -11,6 +11,11 @@ QString shown(const std::string& text)
     return QString::fromStdString(drawing::harmlessLines(text));
 }
 
+QString exact(const std::string& text)
+{
+    return QString::fromStdString(text);
+}
+
 std::string kept(const QString& text)
 {
     return text.toStdString();

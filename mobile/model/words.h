@@ -14,6 +14,8 @@ namespace lapwright::field {
 /// Core text as a screen shows it: what would turn the words around it, or shows nothing, is a space
 /// (drawing::harmlessLines).
 [[nodiscard]] QString shown(const std::string& text);
+/// Core text by which something is found again: as it is, never for a screen.
+[[nodiscard]] QString exact(const std::string& text);
 /// What a person typed, as the core keeps it: UTF-8.
 [[nodiscard]] std::string kept(const QString& text);
 /// The same, cut to what a document takes in its place (schemas/job.schema.json).

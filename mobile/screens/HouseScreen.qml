@@ -110,7 +110,7 @@ FocusScope {
                 editor: screen.editor
                 portrait: screen.portrait
                 onPhotosWanted: {
-                    screen.app.photos.showRun(screen.editor.runId);
+                    screen.app.photos.showRun(screen.editor.runKey);
                     screen.showsPhotos = true;
                 }
             }

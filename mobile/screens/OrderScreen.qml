@@ -13,6 +13,7 @@ Item {
     property bool portrait: false
     property bool writing: false
     property string whyMark: ""
+    property string reasons: ""
     readonly property OrderModel order: app.order
 
     signal wanted(string place)
@@ -88,6 +89,7 @@ Item {
                 }
 
                 delegate: ListRow {
+                    required property int index
                     required property string marks
                     required property string firstMark
                     required property string profile
@@ -101,7 +103,10 @@ Item {
                     detail: Parts.joined([profile, hand])
                     trailing: qsTr("%1 × %2").arg(pieces).arg(length)
                     trailingDetail: mass
-                    onClicked: screen.whyMark = firstMark
+                    onClicked: {
+                        screen.reasons = screen.order.why(index);
+                        screen.whyMark = firstMark;
+                    }
                 }
             }
 
@@ -120,7 +125,7 @@ Item {
         WhySheet {
             visible: screen.whyMark !== ""
             title: qsTr("Why %1 is as it is").arg(screen.whyMark)
-            reasons: screen.whyMark !== "" ? screen.order.why(screen.whyMark) : ""
+            reasons: screen.reasons
             Layout.margins: Theme.space * 0.75
             Layout.fillWidth: true
             Layout.fillHeight: true

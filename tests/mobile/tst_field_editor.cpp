@@ -316,7 +316,7 @@ void FieldEditor::whatTheStorageRefusesIsSaid()
     QVERIFY(saidBy([&] { bench.app->check()->refresh(); }));
     QVERIFY(saidBy([&] { bench.app->order()->refresh(); }));
     QVERIFY(saidBy([&] { bench.app->order()->send(bench.folder.path()); }));
-    QVERIFY(saidBy([&] { (void)bench.app->order()->why("E1.1"); }));
+    QVERIFY(saidBy([&] { (void)bench.app->order()->why(0); }));
     QCOMPARE(bench.editor().entry()->length()->text(), "17' 4");
     bench.tablet->database().run("DROP TABLE settings");
     QVERIFY(saidBy([&] { bench.app->settings()->setMetric(true); }));

@@ -64,6 +64,7 @@ private slots:
     void areBackedUpAndRestored();
     void aRunTakesItsPhotosAlong();
     void aRenamedChainTakesItsPhotosAlong();
+    void namesWithWhatShowsNothingKeepThem();
     void aFolderThatCannotBeWrittenIsSaid();
     void aLabelIsReadFromAPhoto();
 };
@@ -240,6 +241,41 @@ void FieldPhotos::aRenamedChainTakesItsPhotosAlong()
     QVERIFY(bench.editor().renameChain("Street side"));
     QCOMPARE(bench.editor().chainName(), "Street side 2");
     QCOMPARE(bench.editor().job().photos[0].place, std::string("chain Street side, run E2"));
+}
+
+/// Seen: the photo was kept under the name as the screen shows it, which no run and no chain has.
+void FieldPhotos::namesWithWhatShowsNothingKeepThem()
+{
+    FieldBench bench;
+    bench.house();
+    QVERIFY(bench.editor().act("run.change", "named elsewhere", [](site::Job& job) {
+        job.chains[0].name = "Eave\u202E line";
+        job.chains[0].runs[1].id = "E\u200B2";
+        job.chains[0].runs[1].lengths.clear();
+    }));
+    bench.editor().setRun(1);
+    QCOMPARE(bench.editor().runId(), "E 2");
+    PhotoList& photos = *bench.app->photos();
+    photos.showRun(bench.editor().runKey());
+    QVERIFY(photos.add(pictureOf(bench, 7)));
+    QCOMPARE(bench.editor().photos(), 1);
+
+    CheckList& check = *bench.app->check();
+    check.refresh();
+    int row = 0;
+    while (row < check.rowCount() && !check.index(row).data(CheckList::PlaceRole).toString().contains("E 2"))
+        ++row;
+    QVERIFY(row < check.rowCount());
+    check.showPhotos(row, &photos);
+    QVERIFY(photos.add(pictureOf(bench, 8)));
+    check.refresh();
+    QCOMPARE(check.index(row).data(CheckList::PhotosRole).toInt(), 1);
+
+    QVERIFY(bench.editor().renameChain("Street side"));
+    check.refresh();
+    QCOMPARE(check.index(row).data(CheckList::PhotosRole).toInt(), 1);
+    QVERIFY(bench.editor().removeRun());
+    QVERIFY(bench.editor().job().photos.empty());
 }
 
 void FieldPhotos::aFolderThatCannotBeWrittenIsSaid()

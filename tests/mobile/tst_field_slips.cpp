@@ -39,6 +39,8 @@ private slots:
     void aJobGoesBackWhereItWas();
     void aDeletedJobTakenInAgainIsOpen();
     void aChosenRunIsOfThisJob();
+    void whatShowsNothingIsFoundAgain();
+    void whatShowsNothingStaysWhereNothingIsTyped();
     void whatWasSaidOfARunGoesWithIt();
     void whatWasSaidOfAChainGoesWithIt();
 };
@@ -146,6 +148,64 @@ void FieldSlips::aChosenRunIsOfThisJob()
     bench.house();
     trim.refresh();
     QCOMPARE(trim.run(), "");
+}
+
+/// Seen: a run, a piece or a bundle was asked for by its name as the screen shows it, and there was none.
+void FieldSlips::whatShowsNothingIsFoundAgain()
+{
+    FieldBench bench;
+    bench.house();
+    QVERIFY(bench.editor().act("run.change", "named elsewhere",
+                               [](site::Job& job) { job.chains[0].runs[1].id = "E\u200B2"; }));
+    TrimModel& trim = *bench.app->trim();
+    trim.refresh();
+    const Choice second = trim.runs()->choices()[2];
+    QCOMPARE(second.words, "E 2");
+    trim.setRun(second.key);
+    QCOMPARE(trim.run(), second.key);
+    QVERIFY(trim.toggle());
+    QCOMPARE(bench.editor().job().chains[0].runs[0].trims.size(), std::size_t{1});
+    QVERIFY(bench.editor().job().chains[0].runs[1].trims.empty());
+    QVERIFY(trim.toggle());
+
+    OrderModel& order = *bench.app->order();
+    order.refresh();
+    int row = 0;
+    while (row < order.pieces()->rowCount() &&
+           !order.pieces()->index(row).data(PieceList::RunRole).toString().contains("E 2"))
+        ++row;
+    QVERIFY(row < order.pieces()->rowCount());
+    QVERIFY(!order.why(row).isEmpty());
+    QCOMPARE(order.why(order.pieces()->rowCount()), "");
+
+    schedule::Load load = inventedLoad();
+    load.bundles[0].label = "B\u200B1";
+    const QString path = bench.folder.filePath("load.json");
+    QVERIFY(storage::writeDocument(path.toStdString(), documents::writeLoad({load, {}})).ok());
+    DeliveryCheck& delivery = *bench.app->delivery();
+    QVERIFY(delivery.openFile(path));
+    QVERIFY(delivery.countBundle(delivery.index(0).data(DeliveryCheck::BundleRole).toString()));
+    QCOMPARE(delivery.received(), 5);
+}
+
+/// Seen: a field that was left as it stood wrote what it showed.
+void FieldSlips::whatShowsNothingStaysWhereNothingIsTyped()
+{
+    FieldBench bench;
+    bench.house();
+    QVERIFY(bench.editor().act("head.name", "named elsewhere", [](site::Job& job) {
+        job.name = "Al\u200Bder";
+        job.material.colour = "Sla\u200Bte";
+        job.chains[0].name = "Eave\u202E line";
+    }));
+    const site::Job before = bench.editor().job();
+    JobForm& form = *bench.app->form();
+    form.setName(form.name());
+    form.setColour(form.colour());
+    QVERIFY(bench.editor().renameChain(bench.editor().chainName()));
+    QVERIFY(bench.editor().job() == before);
+    form.setName("Alder");
+    QCOMPARE(bench.editor().job().name, std::string("Alder"));
 }
 
 /// Seen: the next run of that number had the reasons of the one removed.
