@@ -137,9 +137,8 @@ QString DeliveryCheck::writeReceipt(const QString& folder)
             emit failed(tr("Nothing is counted yet."));
             return {};
         }
-        const QString stamp = field::shown(tablet_.now()).left(19).remove(':').replace('T', '-');
-        QString path =
-            freePath(folder, "receipt-" + stamp, ".json", [](const std::string&) { return false; });
+        QString path = freePath(folder, "receipt-" + fileStamp(tablet_.now()), ".json",
+                                [](const std::string&) { return false; });
         const auto text = documents::signDocument(documents::writeReceipt({receipt, {}}),
                                                   store::signingKey(tablet_.database()));
         const auto written =

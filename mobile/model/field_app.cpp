@@ -2,6 +2,7 @@
 
 #include "documents/envelope.h"
 #include "documents/order.h"
+#include "model/free_path.h"
 #include "model/guarded.h"
 #include "model/sample_house.h"
 #include "model/words.h"
@@ -48,15 +49,10 @@ FieldApp::FieldApp(const Tablet& tablet, QObject* parent)
                 .arg(damage.front()));
 }
 
-QString FieldApp::stamp() const
-{
-    return shown(tablet_.now()).left(19).remove(':').replace('T', '-');
-}
-
 QString FieldApp::backUp(const QString& folder)
 {
     try {
-        QString path = store::backUp(tablet_.database(), folder, stamp());
+        QString path = store::backUp(tablet_.database(), folder, fileStamp(tablet_.now()));
         settings_.setFolder(folder);
         return path;
     } catch (const store::StoreFailure& failure) {
@@ -69,7 +65,7 @@ QString FieldApp::restore(const QString& path)
 {
     QString before;
     try {
-        before = store::restore(tablet_.database(), path, stamp());
+        before = store::restore(tablet_.database(), path, fileStamp(tablet_.now()));
     } catch (const store::StoreFailure& failure) {
         say(tr("Nothing was restored: %1").arg(QString::fromUtf8(failure.what())));
         return {};

@@ -92,8 +92,6 @@ signals:
 
 private:
     void say(const QString& message);
-    /// For the name of a file made now.
-    [[nodiscard]] QString stamp() const;
     bool takeInJob(documents::JobDocument job);
     bool takeInOrder(const parcel::Parcel& parcel);
 

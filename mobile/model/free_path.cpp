@@ -8,6 +8,11 @@
 
 namespace lapwright::field {
 
+QString fileStamp(const std::string& time)
+{
+    return exact(time).left(19).remove(':').replace('T', '-');
+}
+
 QString freePath(const QString& folder, const QString& stem, const QString& ending,
                  const std::function<bool(const std::string&)>& mayReplace)
 {
