@@ -32,7 +32,8 @@ bool JobEditor::renameChain(const QString& name)
     if (name == chainName())
         return true; // left as it stands: what shows nothing stays in it
     const auto at = static_cast<std::size_t>(chain_);
-    const std::string free = site::freeChainName(job(), kept(name, longestName), at);
+    const qsizetype room = longestName - 5; // a number comes behind it where another chain goes by that name
+    const std::string free = site::freeChainName(job(), kept(name, room), at);
     return act("chain.name", tr("%1 named %2").arg(shown(chain->name), shown(free)),
                [&](site::Job& job) { site::renameChain(job, at, free); });
 }

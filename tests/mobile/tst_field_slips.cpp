@@ -41,6 +41,7 @@ private slots:
     void aChosenRunIsOfThisJob();
     void whatShowsNothingIsFoundAgain();
     void whatShowsNothingStaysWhereNothingIsTyped();
+    void twoChainsTakeTheLongestName();
     void whatWasSaidOfARunGoesWithIt();
     void whatWasSaidOfAChainGoesWithIt();
 };
@@ -206,6 +207,18 @@ void FieldSlips::whatShowsNothingStaysWhereNothingIsTyped()
     QVERIFY(bench.editor().job() == before);
     form.setName("Alder");
     QCOMPARE(bench.editor().job().name, std::string("Alder"));
+}
+
+/// Seen: with a number behind it the name was longer than a document takes.
+void FieldSlips::twoChainsTakeTheLongestName()
+{
+    FieldBench bench;
+    bench.house();
+    const QString longest(300, 'a');
+    QVERIFY(bench.editor().renameChain(longest));
+    QVERIFY(bench.editor().startChain("ridge"));
+    QVERIFY(bench.editor().renameChain(longest));
+    QCOMPARE(bench.editor().chainName(), bench.editor().job().chains[0].name.c_str() + QString(" 2"));
 }
 
 /// Seen: the next run of that number had the reasons of the one removed.
