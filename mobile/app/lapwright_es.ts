@@ -8843,6 +8843,14 @@
         <source>other pieces or stock after planning than before it</source>
         <translation>otras piezas u otras existencias después de planear que antes</translation>
     </message>
+    <message>
+        <source>another schedule after scheduling than before it</source>
+        <translation>otro calendario después de calcularlo que antes</translation>
+    </message>
+    <message>
+        <source>the same one: schedule again</source>
+        <translation>el mismo: calcúlelo otra vez</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::field::CheckList</name>

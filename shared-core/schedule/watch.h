@@ -49,7 +49,7 @@ private:
     const GoOn& goOn_;
     Progress progress_;
     std::int64_t placed_ = 0;
-    std::int64_t nextReport_ = reportEvery;
+    std::int64_t nextReport_ = 0;
     std::optional<Ending> ending_;
 };
 

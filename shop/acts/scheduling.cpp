@@ -26,6 +26,16 @@ using FloorDocument = documents::Document<schedule::Floor>;
     throw storage::StorageFailure(errors.front().sentence());
 }
 
+Result<std::optional<schedule::ScheduleRecord>> readKept(const std::optional<std::string>& document)
+{
+    if (!document)
+        return std::optional<schedule::ScheduleRecord>();
+    auto schedule = documents::readSchedule(*document);
+    if (!schedule.ok())
+        return schedule.errorsWithin("schedule in the database");
+    return std::optional(std::move(schedule->value));
+}
+
 /// The machines of the stock document, or all that are known, with a cutting line.
 Result<schedule::Floor> usualFloor(const storage::Database& database,
                                    const std::vector<std::string>& libraryFolders)
@@ -152,15 +162,21 @@ schedule::ShopWork workIn(const storage::Database& database, const std::optional
     return work;
 }
 
-Result<std::vector<schedule::NamedPin>> pinsFor(const storage::Database& database,
-                                                const ScheduleRequest& request)
+Result<std::vector<schedule::NamedPin>> pinsFor(const ScheduleRequest& request,
+                                                const std::optional<std::string>& standing)
 {
-    if (request.pins)
-        return *request.pins;
-    const auto standing = standingSchedule(database);
-    if (!standing.ok())
-        return standing.errors();
-    return standing->has_value() ? (*standing)->pins : std::vector<schedule::NamedPin>();
+    if (const auto* all = std::get_if<AllPins>(&request.pins))
+        return *all;
+    const auto kept = readKept(standing);
+    if (!kept.ok())
+        return kept.errors();
+    auto pins = kept->has_value() ? (*kept)->pins : std::vector<schedule::NamedPin>();
+    if (const auto* other = std::get_if<OtherPin>(&request.pins)) {
+        std::erase_if(pins, [other](const schedule::NamedPin& pin) { return pin.task == other->task; });
+        if (other->pin)
+            pins.push_back(*other->pin);
+    }
+    return pins;
 }
 
 /// Keeps the floor that is given. True if that overrules another.
@@ -186,23 +202,64 @@ schedule::GoOn goOnFor(const ScheduleRequest& request)
     };
 }
 
-void keep(const storage::Database& database, const schedule::ScheduleRecord& record)
+/// In place of the schedule that stood when this one was begun. False, and nothing is kept, if that is
+/// another one now.
+bool keep(const storage::Database& database, const schedule::ScheduleRecord& record,
+          const std::optional<std::string>& before)
 {
     const std::string document = documents::writeSchedule({record, {}}, documents::Layout::Canonical);
-    database.write([&] { storage::saveScheduleDocument(database, document); });
+    return database.write([&] {
+        if (storage::scheduleDocument(database) != before)
+            return false;
+        storage::saveScheduleDocument(database, document);
+        return true;
+    });
+}
+
+/// Nothing where another station kept a schedule meanwhile. `floorReplaced` is set if the floor that is kept
+/// was another.
+Result<std::optional<Scheduled>> scheduleOnce(const storage::Database& database,
+                                              const ScheduleRequest& request, bool& floorReplaced)
+{
+    Scheduled scheduled;
+    const auto floor = floorFor(database, request, scheduled);
+    if (!floor.ok())
+        return floor.errors();
+    const auto programs = programsFor(*floor, request.libraryFolders);
+    if (!programs.ok())
+        return programs.errors();
+    const auto standing = storage::scheduleDocument(database);
+    const auto pins = pinsFor(request, standing);
+    if (!pins.ok())
+        return pins.errors();
+    auto assembly = schedule::assemble(workIn(database, *programs), *floor, request.from, *pins);
+    if (!assembly.ok())
+        return assembly.errors();
+    floorReplaced = keepFloor(database, request) || floorReplaced;
+    scheduled.findings = std::move(assembly->findings);
+    schedule::ScheduleRecord record;
+    record.from = request.from;
+    if (assembly->problem) {
+        const schedule::Schedule schedule =
+            schedule::solve(*assembly->problem, request.settings, goOnFor(request));
+        if (!schedule.feasibility.workable())
+            throw storage::StorageFailure(
+                "a schedule that does not pass its check; this is a fault of the program");
+        scheduled.findings.insert(scheduled.findings.end(), schedule.findings.begin(),
+                                  schedule.findings.end());
+        record = schedule::recordOf(*assembly->problem, schedule, assembly->cuts);
+        scheduled.record = record;
+    }
+    if (!keep(database, record, standing))
+        return std::optional<Scheduled>();
+    return std::optional(std::move(scheduled));
 }
 
 } // namespace
 
 Result<std::optional<schedule::ScheduleRecord>> standingSchedule(const storage::Database& database)
 {
-    const auto text = storage::scheduleDocument(database);
-    if (!text)
-        return std::optional<schedule::ScheduleRecord>();
-    auto schedule = documents::readSchedule(*text);
-    if (!schedule.ok())
-        return schedule.errorsWithin("schedule in the database");
-    return std::optional(std::move(schedule->value));
+    return readKept(storage::scheduleDocument(database));
 }
 
 Result<std::optional<FloorDocument>> standingFloor(const storage::Database& database)
@@ -226,36 +283,18 @@ Result<FloorDocument> floorInUse(const storage::Database& database,
 
 Result<Scheduled> scheduleAll(const storage::Database& database, const ScheduleRequest& request)
 {
-    Scheduled scheduled;
-    const auto floor = floorFor(database, request, scheduled);
-    if (!floor.ok())
-        return floor.errors();
-    const auto programs = programsFor(*floor, request.libraryFolders);
-    if (!programs.ok())
-        return programs.errors();
-    const auto pins = pinsFor(database, request);
-    if (!pins.ok())
-        return pins.errors();
-    auto assembly = schedule::assemble(workIn(database, *programs), *floor, request.from, *pins);
-    if (!assembly.ok())
-        return assembly.errors();
-    scheduled.floorReplaced = keepFloor(database, request);
-    scheduled.findings = std::move(assembly->findings);
-    if (!assembly->problem) {
-        schedule::ScheduleRecord nothing;
-        nothing.from = request.from;
-        keep(database, nothing);
-        return scheduled;
+    constexpr int mostAttempts = 3;
+    bool floorReplaced = false;
+    for (int attempt = 0; attempt < mostAttempts; ++attempt) {
+        auto scheduled = scheduleOnce(database, request, floorReplaced);
+        if (!scheduled.ok())
+            return scheduled.errors();
+        if (scheduled->has_value()) {
+            (*scheduled)->floorReplaced = floorReplaced;
+            return **std::move(scheduled);
+        }
     }
-    const schedule::Schedule schedule =
-        schedule::solve(*assembly->problem, request.settings, goOnFor(request));
-    if (!schedule.feasibility.workable())
-        throw storage::StorageFailure(
-            "a schedule that does not pass its check; this is a fault of the program");
-    scheduled.findings.insert(scheduled.findings.end(), schedule.findings.begin(), schedule.findings.end());
-    scheduled.record = schedule::recordOf(*assembly->problem, schedule, assembly->cuts);
-    keep(database, *scheduled.record);
-    return scheduled;
+    return Error{"", "another schedule after scheduling than before it", "the same one: schedule again"};
 }
 
 } // namespace lapwright::acts

@@ -10,17 +10,29 @@
 #include <chrono>
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 /// When each waiting cut and each profile still to be folded is done, and on which machine.
 namespace lapwright::acts {
 
+/// What the schedule kept in the database pins.
+struct PinsAsKept {};
+
+/// The same but for one task.
+struct OtherPin {
+    std::string task;                      ///< schedule::NamedPin::task
+    std::optional<schedule::NamedPin> pin; ///< of that task; missing: it is not pinned
+};
+
+/// Others in place of those.
+using AllPins = std::vector<schedule::NamedPin>;
+
 struct ScheduleRequest {
     /// Floor to schedule on and to keep; missing: what stands in the database, or else the usual one.
     std::optional<documents::Document<schedule::Floor>> floor;
     schedule::Moment from; ///< the shop's wall clock
-    /// Pins in place of those of the schedule kept in the database; missing: those.
-    std::optional<std::vector<schedule::NamedPin>> pins;
+    std::variant<PinsAsKept, OtherPin, AllPins> pins;
     schedule::Settings settings;
     /// Ends the search sooner than its work limit, by the clock of this machine.
     std::optional<std::chrono::milliseconds> timeLimit;
@@ -36,9 +48,10 @@ struct Scheduled {
     bool floorReplaced = false;                     ///< the floor in the database was another
 };
 
-/// Schedules all waiting cut plans and all pieces not yet folded, and keeps the schedule with the floor.
-/// Errors: a floor, schedule or library file that does not hold, a folding machine that is not known. Throws
-/// storage::StorageFailure where the database or an order in it does not hold.
+/// Schedules all waiting cut plans and all pieces not yet folded, and keeps the schedule with the floor; anew
+/// if another station keeps a schedule meanwhile, so that no pin of it is lost. Errors: a floor, schedule or
+/// library file that does not hold, a folding machine that is not known, other stations that schedule again
+/// and again. Throws storage::StorageFailure where the database or an order in it does not hold.
 [[nodiscard]] Result<Scheduled> scheduleAll(const storage::Database& database,
                                             const ScheduleRequest& request);
 

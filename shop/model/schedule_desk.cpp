@@ -52,13 +52,6 @@ std::size_t machineOf(const schedule::ScheduleRecord& record, const schedule::Re
     return static_cast<std::size_t>(found - record.machines.begin());
 }
 
-std::vector<schedule::NamedPin> pinsWithout(const schedule::ScheduleRecord& record, const std::string& task)
-{
-    std::vector<schedule::NamedPin> pins = record.pins;
-    std::erase_if(pins, [&task](const schedule::NamedPin& pin) { return pin.task == task; });
-    return pins;
-}
-
 } // namespace
 
 QString clockWords(schedule::Moment moment, const std::optional<schedule::Date>& day)
@@ -238,16 +231,13 @@ void ScheduleDesk::draw()
 
 void ScheduleDesk::scheduleAnew()
 {
-    start(std::nullopt);
+    start({});
 }
 
-void ScheduleDesk::start(std::optional<std::vector<schedule::NamedPin>> pins)
+void ScheduleDesk::start(PlanWork work)
 {
-    if (!shop().letsPlan())
-        return;
-    PlanWork work;
-    work.schedule.pins = std::move(pins);
-    shop().plan(std::move(work), [this](const PlanDone& done) { tell(done); });
+    if (shop().letsPlan())
+        shop().plan(std::move(work), [this](const PlanDone& done) { tell(done); });
 }
 
 void ScheduleDesk::togglePin()
@@ -257,14 +247,16 @@ void ScheduleDesk::togglePin()
         return;
     if (!task->pinned)
         return pin(task->key, task->machine, task->start);
-    start(pinsWithout(*record_, task->key));
+    PlanWork work;
+    work.schedule.pins = acts::OtherPin{task->key, std::nullopt};
+    start(std::move(work));
 }
 
 void ScheduleDesk::pin(const std::string& task, const std::string& machine, schedule::Moment start)
 {
-    std::vector<schedule::NamedPin> pins = pinsWithout(*record_, task);
-    pins.push_back({task, machine, start, std::nullopt});
-    this->start(std::move(pins));
+    PlanWork work;
+    work.schedule.pins = acts::OtherPin{task, schedule::NamedPin{task, machine, start, std::nullopt}};
+    this->start(std::move(work));
 }
 
 std::optional<ScheduleDesk::Move> ScheduleDesk::placeOfCurrent() const

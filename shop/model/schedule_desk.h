@@ -109,7 +109,7 @@ private:
     void setMove(std::optional<Move> move);
     /// Pins `task` there and nowhere else.
     void pin(const std::string& task, const std::string& machine, schedule::Moment start);
-    void start(std::optional<std::vector<schedule::NamedPin>> pins);
+    void start(PlanWork work);
     void tell(const PlanDone& done);
 
     RowsModel days_;

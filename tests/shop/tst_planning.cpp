@@ -1,9 +1,11 @@
 // Guards: what other stations cut, hold or take in while cuts are planned is not planned as it stood before:
-// nothing is cut twice, in an old size or against a person's word.
+// nothing is cut twice, in an old size or against a person's word. What they pin while a schedule is worked
+// out stays pinned.
 #include "acts/holding.h"
 #include "acts/incoming.h"
 #include "acts/making.h"
 #include "acts/planning.h"
+#include "acts/scheduling.h"
 #include "acts/shop_stock.h"
 #include "documents/cut.h"
 #include "documents/shipped_orders.h"
@@ -28,12 +30,13 @@ namespace {
 
 const storage::Stamp stamp{"2026-01-05T08:00:00Z", "office", ""};
 
-/// The order of an invented house.
+/// The order of an invented house, wanted so early that its schedule has to be looked for.
 documents::OrderDocument alder()
 {
     static const pieces::Catalogue catalogue = texts::shippedCatalogue();
-    const auto job = documents::readJob(
+    auto job = documents::readJob(
         texts::read(QString::fromStdString(sourceDirectory()) + "/tests/command/cases/alder.job.json"));
+    job->value.wantedBy = "2026-11-30";
     return texts::orderOf(job->value, catalogue);
 }
 
@@ -170,6 +173,42 @@ private slots:
         QCOMPARE(storage::waitingPlans(database()).front().id, before);
     }
 
+    void aPinThatIsSetMeanwhileStays()
+    {
+        const std::vector<acts::OtherPin> pins = somePins(2);
+        acts::ScheduleRequest here = anew(), there = anew();
+        here.pins = pins[0];
+        there.pins = pins[1];
+        std::optional<bool> pinned;
+        here.goOn = [&](const schedule::Progress&) {
+            if (!pinned)
+                pinned = acts::scheduleAll(database(), there).ok();
+            return true;
+        };
+        QVERIFY(acts::scheduleAll(database(), here).ok());
+        QCOMPARE(pinned, true);
+        const auto kept = acts::standingSchedule(database()).value()->pins;
+        QCOMPARE(kept.size(), std::size_t{2});
+        for (const acts::OtherPin& pin : pins)
+            QVERIFY(std::find(kept.begin(), kept.end(), *pin.pin) != kept.end());
+    }
+
+    void aScheduleThatChangesEachTimeIsSaidAndStays()
+    {
+        const std::vector<acts::OtherPin> pins = somePins(2);
+        acts::ScheduleRequest request = anew();
+        bool other = false;
+        request.goOn = [&](const schedule::Progress&) {
+            acts::ScheduleRequest there = anew();
+            there.pins = pins[std::exchange(other, !other) ? 0 : 1];
+            return acts::scheduleAll(database(), there).ok();
+        };
+        const auto scheduled = acts::scheduleAll(database(), request);
+        QVERIFY(!scheduled.ok());
+        QVERIFY(scheduled.errors().front().sentence().find("schedule again") != std::string::npos);
+        QVERIFY(!acts::standingSchedule(database()).value()->pins.empty());
+    }
+
 private:
     [[nodiscard]] const Database& database() const { return *database_; }
 
@@ -185,6 +224,24 @@ private:
         const auto planned = acts::planAll(database(), request_, stamp);
         QVERIFY(changed);
         QVERIFY2(planned.ok(), planned.ok() ? "" : planned.errors().front().sentence().c_str());
+    }
+
+    static acts::ScheduleRequest anew()
+    {
+        acts::ScheduleRequest request;
+        request.from = schedule::momentOf({2026, 11, 30}, schedule::Duration::hours(7));
+        request.settings.workLimit = 100;
+        return request;
+    }
+    /// Of the first tasks of a schedule that is made for it, each where it is.
+    [[nodiscard]] std::vector<acts::OtherPin> somePins(std::size_t count) const
+    {
+        const auto record = acts::scheduleAll(database(), anew()).value().record.value();
+        std::vector<acts::OtherPin> pins;
+        for (const schedule::RecordedTask& task : record.tasks)
+            if (pins.size() < count)
+                pins.push_back({task.key, schedule::NamedPin{task.key, task.machine, task.start, {}}});
+        return pins;
     }
 
     std::unique_ptr<QTemporaryDir> folder_;
