@@ -120,7 +120,7 @@
     </message>
     <message>
         <source>Nothing blocks this order</source>
-        <translation>Nada detiene este pedido</translation>
+        <translation>Nada bloquea este pedido</translation>
     </message>
     <message numerus="yes">
         <source>%n to look at</source>
@@ -1048,22 +1048,22 @@
     </message>
     <message>
         <source>%1, revision %2, sent</source>
-        <translation>%1, revisión %2, enviado</translation>
+        <translation>%1, versión %2, enviado</translation>
     </message>
     <message>
         <source>%1, revision %2, not sent yet</source>
-        <translation>%1, revisión %2, sin enviar</translation>
+        <translation>%1, versión %2, sin enviar</translation>
     </message>
     <message numerus="yes">
         <source>%n findings block this order</source>
         <translation>
-            <numerusform>%n observación detiene este pedido</numerusform>
-            <numerusform>%n observaciones detienen este pedido</numerusform>
+            <numerusform>%n observación bloquea este pedido</numerusform>
+            <numerusform>%n observaciones bloquean este pedido</numerusform>
         </translation>
     </message>
     <message>
         <source>See what blocks</source>
-        <translation>Ver qué lo detiene</translation>
+        <translation>Ver qué lo bloquea</translation>
     </message>
     <message numerus="yes">
         <source>%n to look at first</source>
@@ -1128,7 +1128,7 @@
     </message>
     <message>
         <source>What goes along</source>
-        <translation>Lo que va junto</translation>
+        <translation>Lo que va con el pedido</translation>
     </message>
 </context>
 <context>
@@ -1179,7 +1179,7 @@
     </message>
     <message>
         <source>Which photo</source>
-        <translation>Cuál foto</translation>
+        <translation>Qué foto</translation>
     </message>
     <message>
         <source>A photo travels with the order: the shop sees what you saw.</source>
@@ -1269,7 +1269,7 @@
     </message>
     <message>
         <source>Level run</source>
-        <translation>Tramo a nivel</translation>
+        <translation>Largo a nivel</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -1344,7 +1344,7 @@
     </message>
     <message>
         <source>It does not come back to its start</source>
-        <translation>No vuelve a su comienzo</translation>
+        <translation>No vuelve a su inicio</translation>
     </message>
     <message>
         <source>This chain is done</source>
@@ -1721,7 +1721,7 @@
     <name>core</name>
     <message>
         <source>a measure, found nothing</source>
-        <translation>una medida, no se halló nada</translation>
+        <translation>una medida, no se encontró nada</translation>
     </message>
     <message>
         <source>digits, fractions, units and their marks only</source>
@@ -1761,7 +1761,7 @@
     </message>
     <message>
         <source>{entered}: found {found} at character {position}, expected</source>
-        <translation>{entered}: se halló {found} en el carácter {position}, se esperaba</translation>
+        <translation>{entered}: se encontró {found} en el carácter {position}, se esperaba</translation>
     </message>
     <message>
         <source>{entered} can be read as</source>
@@ -1953,11 +1953,11 @@
     </message>
     <message>
         <source>a chain has no id</source>
-        <translation>una cadena no tiene identificación</translation>
+        <translation>una cadena no tiene id</translation>
     </message>
     <message>
         <source>give each chain an id</source>
-        <translation>dé a cada cadena una identificación</translation>
+        <translation>dé a cada cadena un id</translation>
     </message>
     <message>
         <source>two chains are called {id}</source>
@@ -1965,15 +1965,15 @@
     </message>
     <message>
         <source>give each chain its own id</source>
-        <translation>dé a cada cadena su propia identificación</translation>
+        <translation>dé a cada cadena su propio id</translation>
     </message>
     <message>
         <source>a run has no id</source>
-        <translation>un tramo no tiene identificación</translation>
+        <translation>un tramo no tiene id</translation>
     </message>
     <message>
         <source>give each run an id</source>
-        <translation>dé a cada tramo una identificación</translation>
+        <translation>dé a cada tramo un id</translation>
     </message>
     <message>
         <source>two runs are called {id}</source>
@@ -1981,7 +1981,7 @@
     </message>
     <message>
         <source>give each run its own id: marks go by it</source>
-        <translation>dé a cada tramo su propia identificación: de ella salen las marcas</translation>
+        <translation>dé a cada tramo su propio id: de él salen las marcas</translation>
     </message>
     <message>
         <source>chain</source>
@@ -2145,7 +2145,7 @@
     </message>
     <message>
         <source>check that it is the angle on the building&apos;s side</source>
-        <translation>compruebe que es el ángulo del lado del edificio</translation>
+        <translation>revise que sea el ángulo del lado del edificio</translation>
     </message>
     <message>
         <source>{step} of tape is worth {angle} at this corner</source>
@@ -2165,7 +2165,7 @@
     </message>
     <message>
         <source>the {kind} turns {turn}: cos = cos θ₁ cos θ₂ + sin θ₁ sin θ₂ cos φ with slopes {before} ({first}) and {after} ({second}) and φ = {between} between the ways they fall</source>
-        <translation>el tramo ({kind}) dobla {turn}: cos = cos θ₁ cos θ₂ + sen θ₁ sen θ₂ cos φ con pendientes {before} ({first}) y {after} ({second}) y φ = {between} entre sus caídas</translation>
+        <translation>el tramo ({kind}) gira {turn}: cos = cos θ₁ cos θ₂ + sen θ₁ sen θ₂ cos φ con pendientes {before} ({first}) y {after} ({second}) y φ = {between} entre sus caídas</translation>
     </message>
     <message>
         <source>hip</source>
@@ -2265,11 +2265,11 @@
     </message>
     <message>
         <source>{length} = level run {run} × slope factor {factor} of {slope}, √(1 + (rise/run)²)</source>
-        <translation>{length} = tramo a nivel {run} × factor de pendiente {factor} de {slope}, √(1 + (subida/avance)²)</translation>
+        <translation>{length} = largo a nivel {run} × factor de pendiente {factor} de {slope}, √(1 + (subida/avance)²)</translation>
     </message>
     <message>
         <source>the ridge turns {turn} = −({angle} + {other}), the slope angles of {slope} and {otherSlope}</source>
-        <translation>la cumbrera dobla {turn} = −({angle} + {other}), los ángulos de las pendientes {slope} y {otherSlope}</translation>
+        <translation>la cumbrera gira {turn} = −({angle} + {other}), los ángulos de las pendientes {slope} y {otherSlope}</translation>
     </message>
     <message>
         <source>the slope changes by {turn} = {upper} of the upper plane − {lower} of the lower</source>
@@ -2277,7 +2277,7 @@
     </message>
     <message>
         <source>the wall turns {turn} = 180° − interior angle {interior}</source>
-        <translation>la pared dobla {turn} = 180° − ángulo interior {interior}</translation>
+        <translation>la pared gira {turn} = 180° − ángulo interior {interior}</translation>
     </message>
     <message>
         <source>the cricket rises {height} = half the width {width} at {slope}</source>
@@ -2321,7 +2321,7 @@
     </message>
     <message>
         <source>the level run is {length}</source>
-        <translation>el tramo a nivel es {length}</translation>
+        <translation>el largo a nivel es {length}</translation>
     </message>
     <message>
         <source>enter the level distance under the run</source>
@@ -2329,7 +2329,7 @@
     </message>
     <message>
         <source>a level run is given, but {article} {kind} does not follow a slope: it is not used</source>
-        <translation>se dio un tramo a nivel, pero {article} {kind} no sigue una pendiente: no se usa</translation>
+        <translation>se dio un largo a nivel, pero {article} {kind} no sigue una pendiente: no se usa</translation>
     </message>
     <message>
         <source>give the length of the run itself</source>
@@ -2389,15 +2389,15 @@
     </message>
     <message>
         <source>measure it, or give the level run and slope of a sloped one</source>
-        <translation>mídalo, o dé el tramo a nivel y la pendiente si es inclinado</translation>
+        <translation>mídalo, o dé el largo a nivel y la pendiente si es inclinado</translation>
     </message>
     <message>
         <source>measured {measured}; the level run and slope say {derived}: {difference} apart</source>
-        <translation>medido {measured}; el tramo a nivel y la pendiente dan {derived}: {difference} de diferencia</translation>
+        <translation>medido {measured}; el largo a nivel y la pendiente dan {derived}: {difference} de diferencia</translation>
     </message>
     <message>
         <source>check the length, the level run and the slope; the measure counts</source>
-        <translation>revise el largo, el tramo a nivel y la pendiente; vale la medida</translation>
+        <translation>revise el largo, el largo a nivel y la pendiente; vale la medida</translation>
     </message>
     <message>
         <source>an</source>
@@ -3005,7 +3005,7 @@
     </message>
     <message>
         <source>check the lengths, the piece limits and the spares, or divide the job</source>
-        <translation>revise las longitudes, los límites de las piezas y los repuestos, o divida el trabajo</translation>
+        <translation>revise los largos, los límites de las piezas y los repuestos, o divida el trabajo</translation>
     </message>
     <message>
         <source>laid from the start of the run, taken for the hidden or down-wind end; each piece covers the one before</source>
@@ -3149,7 +3149,7 @@
     </message>
     <message>
         <source>check that the shop can fold it and that the measure is right</source>
-        <translation>compruebe que el taller la puede doblar y que la medida está bien</translation>
+        <translation>revise que el taller la pueda doblar y que la medida esté bien</translation>
     </message>
     <message>
         <source>the bending length of the folder</source>
@@ -3293,7 +3293,7 @@
     </message>
     <message>
         <source>mass {kilograms} kg ({pounds} lb): {length} at {each} kg per metre</source>
-        <translation>masa {kilograms} kg ({pounds} lb): {length} a {each} kg por metro</translation>
+        <translation>peso {kilograms} kg ({pounds} lb): {length} a {each} kg por metro</translation>
     </message>
     <message>
         <source>along with the run</source>
@@ -3329,7 +3329,7 @@
     </message>
     <message>
         <source>Give it with the job, or check this by hand.</source>
-        <translation>Délo con el trabajo, o revise esto a mano.</translation>
+        <translation>Póngalo en el trabajo, o revise esto a mano.</translation>
     </message>
     <message>
         <source>yes</source>
@@ -3541,7 +3541,7 @@
     </message>
     <message>
         <source>level run</source>
-        <translation>tramo a nivel</translation>
+        <translation>largo a nivel</translation>
     </message>
     <message>
         <source>plan corner</source>
@@ -3717,7 +3717,7 @@
     </message>
     <message>
         <source>Outside lengths. Included angles: 180° is flat.</source>
-        <translation>Largos por fuera. Ángulos interiores: 180° es plano.</translation>
+        <translation>Largos por fuera. Ángulos entre alas: 180° es plano.</translation>
     </message>
     <message>
         <source>Metal drawn thicker than it is.</source>
@@ -3877,7 +3877,7 @@
     </message>
     <message>
         <source>Fascia cover</source>
-        <translation>Cubierta de fascia</translation>
+        <translation>Forro de fascia</translation>
     </message>
     <message>
         <source>Covers a fascia board from behind the drip edge down and returns under it against the soffit. The top edge is hidden by the drip edge.</source>
@@ -3889,7 +3889,7 @@
     </message>
     <message>
         <source>Return under the fascia</source>
-        <translation>Regreso bajo la fascia</translation>
+        <translation>Retorno bajo la fascia</translation>
     </message>
     <message>
         <source>Gravel edge</source>
@@ -4013,7 +4013,7 @@
     </message>
     <message>
         <source>Depth of the reveal</source>
-        <translation>Profundidad del vano</translation>
+        <translation>Profundidad de la abertura</translation>
     </message>
     <message>
         <source>Face on the wall</source>
@@ -4229,11 +4229,11 @@
     </message>
     <message>
         <source>The flange on the roof is {leg.flange} wide; at most {demanded} is asked for</source>
-        <translation>El ala en el techo tiene {leg.flange} de ancho; se piden {demanded} a lo más</translation>
+        <translation>El ala de clavado tiene {leg.flange} de ancho; se piden {demanded} a lo más</translation>
     </message>
     <message>
         <source>Make the flange narrower.</source>
-        <translation>Haga más angosta el ala.</translation>
+        <translation>Haga más angosta el ala de clavado.</translation>
     </message>
     <message>
         <source>The gravel stop is {measure.dam_height} high; at least {demanded} is asked for</source>
@@ -4249,7 +4249,7 @@
     </message>
     <message>
         <source>A narrow strip held along its edge is nailed every {fastener_spacing}; at most {demanded}, staggered, is asked for</source>
-        <translation>Una tira angosta sujeta por su borde se clava cada {fastener_spacing}; se piden {demanded} a lo más, al tresbolillo</translation>
+        <translation>Una tira angosta sujeta por su borde se clava cada {fastener_spacing}; se piden {demanded} a lo más, con clavos alternados</translation>
     </message>
     <message>
         <source>The wind velocity pressure is {velocity_pressure_psf} lb/sq ft; the table of copper fascias ends at {demanded}</source>
@@ -4585,11 +4585,11 @@
     </message>
     <message>
         <source>The gravel stop is nailed in {fastener_rows} row; {demanded} staggered rows are asked for</source>
-        <translation>El borde de grava se clava en {fastener_rows} fila; se piden {demanded} filas al tresbolillo</translation>
+        <translation>El borde de grava se clava en {fastener_rows} fila; se piden {demanded} filas alternadas</translation>
     </message>
     <message>
         <source>Nail in two staggered rows.</source>
-        <translation>Clave en dos filas al tresbolillo.</translation>
+        <translation>Clave en dos filas alternadas.</translation>
     </message>
     <message>
         <source>The drip edge is nailed every {fastener_spacing}; at most {demanded} is asked for</source>
@@ -4817,7 +4817,7 @@
     </message>
     <message>
         <source>Check the finished piece: outside lengths within {length}, angles within {angle}</source>
-        <translation>Revise la pieza terminada: largos exteriores dentro de {length}, ángulos dentro de {angle}</translation>
+        <translation>Revise la pieza terminada: largos por fuera dentro de {length}, ángulos dentro de {angle}</translation>
     </message>
     <message>
         <source>fold, angle</source>
@@ -4857,11 +4857,11 @@
     </message>
     <message>
         <source>Schedule of</source>
-        <translation>Programa de</translation>
+        <translation>Calendario de</translation>
     </message>
     <message>
         <source>Schedule</source>
-        <translation>Programa</translation>
+        <translation>Calendario</translation>
     </message>
     <message>
         <source>tasks</source>
@@ -4873,7 +4873,7 @@
     </message>
     <message>
         <source>making ready</source>
-        <translation>preparar</translation>
+        <translation>preparación</translation>
     </message>
     <message>
         <source>in order of arrival</source>
@@ -4893,7 +4893,7 @@
     </message>
     <message>
         <source>made ready</source>
-        <translation>preparado</translation>
+        <translation>preparación</translation>
     </message>
     <message>
         <source>late because</source>
@@ -4941,7 +4941,7 @@
     </message>
     <message>
         <source>folding beam</source>
-        <translation>viga plegadora</translation>
+        <translation>viga de doblar</translation>
     </message>
     <message>
         <source>face</source>
@@ -5469,23 +5469,23 @@
     </message>
     <message>
         <source>Stock {key} measures {width} by {length}; both must be more than 0 and at most {most}</source>
-        <translation>La existencia {key} mide {width} por {length}; las dos medidas deben ser más de 0 y como máximo {most}</translation>
+        <translation>El artículo {key} mide {width} por {length}; las dos medidas deben ser más de 0 y {most} a lo más</translation>
     </message>
     <message>
         <source>There cannot be {count} of stock {key}</source>
-        <translation>No puede haber {count} de la existencia {key}</translation>
+        <translation>No puede haber {count} del artículo {key}</translation>
     </message>
     <message>
         <source>The cost {cost} of stock {key} is not between 1 and {most}</source>
-        <translation>El costo {cost} de la existencia {key} no está entre 1 y {most}</translation>
+        <translation>El costo {cost} del artículo {key} no está entre 1 y {most}</translation>
     </message>
     <message>
         <source>The longest crosscut {length} of stock {key} makes no sense</source>
-        <translation>El corte transversal más largo {length} de la existencia {key} no tiene sentido</translation>
+        <translation>El corte transversal más largo {length} del artículo {key} no tiene sentido</translation>
     </message>
     <message>
         <source>Blank {key} measures {girth} by {length}; both must be more than 0 and at most {most}</source>
-        <translation>La lámina plana {key} mide {girth} por {length}; las dos medidas deben ser más de 0 y como máximo {most}</translation>
+        <translation>La lámina plana {key} mide {girth} por {length}; las dos medidas deben ser más de 0 y {most} a lo más</translation>
     </message>
     <message>
         <source>{count} of blank {key} is not between 1 and {most}</source>
@@ -5493,7 +5493,7 @@
     </message>
     <message>
         <source>Blank {key}, {girth} by {length}, fits no stock within the shop&apos;s rules</source>
-        <translation>La lámina plana {key}, {girth} por {length}, no cabe en ninguna existencia con las reglas del taller</translation>
+        <translation>La lámina plana {key}, {girth} por {length}, no cabe en nada de las existencias con las reglas del taller</translation>
     </message>
     <message>
         <source>More than {most} kinds of stock</source>
@@ -5537,11 +5537,11 @@
     </message>
     <message>
         <source>{count} more of stock {key} will be cut</source>
-        <translation>Se cortarán {count} más de la existencia {key}</translation>
+        <translation>Se cortarán {count} más del artículo {key}</translation>
     </message>
     <message>
         <source>{count} fewer of stock {key} will be cut</source>
-        <translation>Se cortarán {count} menos de la existencia {key}</translation>
+        <translation>Se cortarán {count} menos del artículo {key}</translation>
     </message>
     <message>
         <source>{count} of blank {key} came in</source>
@@ -5705,7 +5705,7 @@
     </message>
     <message>
         <source>scrap of a piece that is</source>
-        <translation>desecho de una pieza que está</translation>
+        <translation>chatarra de una pieza que está</translation>
     </message>
     <message>
         <source>cut, folded or bundled</source>
@@ -5773,11 +5773,11 @@
     </message>
     <message>
         <source>at most twenty years</source>
-        <translation>como máximo veinte años</translation>
+        <translation>veinte años a lo más</translation>
     </message>
     <message>
         <source>hours in order, from the schedule&apos;s begin, within twenty years</source>
-        <translation>horas en orden, desde el inicio del programa, dentro de veinte años</translation>
+        <translation>horas en orden, desde el inicio del calendario, dentro de veinte años</translation>
     </message>
     <message>
         <source>one of the machines of the document</source>
@@ -5785,7 +5785,7 @@
     </message>
     <message>
         <source>made ready, begun and ended in this order, from the schedule&apos;s begin</source>
-        <translation>preparado, empezado y terminado en este orden, desde el inicio del programa</translation>
+        <translation>preparado, empezado y terminado en este orden, desde el inicio del calendario</translation>
     </message>
     <message>
         <source>its pinned start {start} cannot be kept together with the others; it begins {late}</source>
@@ -5877,7 +5877,7 @@
     </message>
     <message>
         <source>put a machine on the floor that does, or take the stock away</source>
-        <translation>ponga en el taller una máquina que sí, o quite esa existencia</translation>
+        <translation>ponga en el taller una máquina que sí, o quite ese artículo</translation>
     </message>
     <message>
         <source>no folding machine of the floor makes it</source>
@@ -5893,7 +5893,7 @@
     </message>
     <message>
         <source>a pin names a lot, cut or machine that is not there any more; it is left out</source>
-        <translation>una fijación nombra un lote, corte o máquina que ya no está; se deja fuera</translation>
+        <translation>una fijación nombra un grupo, corte o máquina que ya no está; se deja fuera</translation>
     </message>
     <message>
         <source>take the pin away</source>
@@ -5929,11 +5929,11 @@
     </message>
     <message>
         <source>1 becomes scrap</source>
-        <translation>1 pasa a desecho</translation>
+        <translation>1 pasa a chatarra</translation>
     </message>
     <message>
         <source>become scrap</source>
-        <translation>pasan a desecho</translation>
+        <translation>pasan a chatarra</translation>
     </message>
     <message>
         <source>taken in</source>
@@ -5945,7 +5945,7 @@
     </message>
     <message>
         <source>kept; a later revision counts</source>
-        <translation>guardado; vale una revisión posterior</translation>
+        <translation>guardado; vale una versión posterior</translation>
     </message>
     <message>
         <source>waits for a person</source>
@@ -5969,7 +5969,7 @@
     </message>
     <message>
         <source>at most</source>
-        <translation>como máximo</translation>
+        <translation>a lo más</translation>
     </message>
     <message>
         <source>could be saved</source>
@@ -6029,7 +6029,7 @@
     </message>
     <message>
         <source>A crosscut</source>
-        <translation>Un corte a lo ancho</translation>
+        <translation>Un corte transversal</translation>
     </message>
     <message>
         <source>Another coil</source>
@@ -6181,7 +6181,7 @@
     </message>
     <message>
         <source>strip spoilt at the shear</source>
-        <translation>tira echada a perder en la cortadora</translation>
+        <translation>tira arruinada en la cortadora</translation>
     </message>
     <message>
         <source>plan</source>
@@ -6197,11 +6197,11 @@
     </message>
     <message>
         <source>no stock to cut it from</source>
-        <translation>ninguna existencia de donde cortarla</translation>
+        <translation>nada en existencias de donde cortarla</translation>
     </message>
     <message>
         <source>a stock in the database</source>
-        <translation>una existencia en la base de datos</translation>
+        <translation>existencias en la base de datos</translation>
     </message>
     <message>
         <source>no such plan waits to be cut</source>
@@ -6257,7 +6257,7 @@
     </message>
     <message>
         <source>weighted lateness</source>
-        <translation>retraso ponderado</translation>
+        <translation>atraso ponderado</translation>
     </message>
     <message>
         <source>bound</source>
@@ -6293,7 +6293,7 @@
     </message>
     <message>
         <source>schedule in the database</source>
-        <translation>programa en la base de datos</translation>
+        <translation>calendario en la base de datos</translation>
     </message>
     <message>
         <source>floor in the database</source>
@@ -6301,7 +6301,7 @@
     </message>
     <message>
         <source>a schedule that does not pass its check; this is a fault of the program</source>
-        <translation>un programa que no pasa su revisión; esto es una falla del programa</translation>
+        <translation>un calendario que no pasa su revisión; esto es una falla del programa</translation>
     </message>
     <message>
         <source>a kind of document that no library has</source>
@@ -6329,7 +6329,7 @@
     </message>
     <message>
         <source>at most 60 of a-z, 0-9 and -</source>
-        <translation>como máximo 60 de a-z, 0-9 y -</translation>
+        <translation>a lo más 60 de a-z, 0-9 y -</translation>
     </message>
     <message>
         <source>no folder of the shop&apos;s own</source>
@@ -6377,7 +6377,7 @@
     </message>
     <message>
         <source>warns</source>
-        <translation>avisa</translation>
+        <translation>advierte</translation>
     </message>
     <message>
         <source>Order confirmation</source>
@@ -6385,7 +6385,7 @@
     </message>
     <message>
         <source>Made as measured on site and listed here; a change after this needs a new revision.</source>
-        <translation>Se hace como se midió en la obra y se lista aquí; un cambio después de esto necesita una revisión nueva.</translation>
+        <translation>Se hace como se midió en obra y se lista aquí; un cambio después de esto necesita una versión nueva.</translation>
     </message>
     <message>
         <source>for the customer</source>
@@ -6397,7 +6397,7 @@
     </message>
     <message>
         <source>wanted by</source>
-        <translation>se quiere para</translation>
+        <translation>se necesita el</translation>
     </message>
     <message>
         <source>where it goes</source>
@@ -6421,7 +6421,7 @@
     </message>
     <message>
         <source>Cutting guide: stock lengths on site, in this order</source>
-        <translation>Guía de corte: largos de existencia en la obra, en este orden</translation>
+        <translation>Guía de corte: largos de existencias en obra, en este orden</translation>
     </message>
     <message>
         <source>accepted because</source>
@@ -6429,7 +6429,7 @@
     </message>
     <message>
         <source>Accepted with a reason</source>
-        <translation>Aceptado con una razón</translation>
+        <translation>Aceptado con un motivo</translation>
     </message>
     <message>
         <source>how it comes about</source>
@@ -6441,7 +6441,7 @@
     </message>
     <message>
         <source>revision</source>
-        <translation>revisión</translation>
+        <translation>versión</translation>
     </message>
     <message>
         <source>weight</source>
@@ -6637,7 +6637,7 @@
     </message>
     <message>
         <source>stock length, to be cut on site</source>
-        <translation>largo de existencia, se corta en la obra</translation>
+        <translation>largo de existencias, se corta en obra</translation>
     </message>
     <message>
         <source>left hand</source>
@@ -6677,7 +6677,7 @@
     </message>
     <message>
         <source>Measure the first piece before folding the rest, and the last one. Lengths are outside lengths.</source>
-        <translation>Mida la primera pieza antes de doblar las demás, y la última. Los largos son largos exteriores.</translation>
+        <translation>Mida la primera pieza antes de doblar las demás, y la última. Los largos son por fuera.</translation>
     </message>
     <message>
         <source>Angles are how far a bend turns from flat.</source>
@@ -7125,7 +7125,7 @@
     </message>
     <message>
         <source>Measure from the edge of one course to the edge of the next and enter it with the run.</source>
-        <translation>Mida del borde de una hilada al borde de la siguiente y anótelo con el tramo.</translation>
+        <translation>Mida del borde de una hilada al borde de la siguiente y escríbalo con el tramo.</translation>
     </message>
     <message>
         <source>Where two sloping runs meet, the mitre depends on both slopes, and the program does not work it out.</source>
@@ -7133,11 +7133,11 @@
     </message>
     <message>
         <source>Order the piece to its longest point and cut the mitre on site.</source>
-        <translation>Pida la pieza hasta su punto más largo y corte el inglete en la obra.</translation>
+        <translation>Pida la pieza hasta su punta más larga y corte el inglete en obra.</translation>
     </message>
     <message>
         <source>The corner is too sharp or too flat for this section to be cut to.</source>
-        <translation>La esquina es demasiado cerrada o demasiado abierta para cortar esta sección.</translation>
+        <translation>La esquina es demasiado aguda o demasiado abierta para cortar esta sección.</translation>
     </message>
     <message>
         <source>Check the corner&apos;s angle, or choose a lap or a butt end.</source>
@@ -7161,11 +7161,11 @@
     </message>
     <message>
         <source>Which gauge is how thick depends on the metal; this metal has no such gauge, so nothing can be worked out.</source>
-        <translation>El grosor de un calibre depende del metal; este metal no tiene ese calibre, así que no se puede calcular nada.</translation>
+        <translation>El espesor de un calibre depende del metal; este metal no tiene ese calibre, así que no se puede calcular nada.</translation>
     </message>
     <message>
         <source>Nobody folds a million pieces for one job: a length or a limit is in the wrong unit, or someone means harm.</source>
-        <translation>Nadie dobla un millón de piezas para un trabajo: una longitud o un límite está en otra unidad, o alguien quiere hacer daño.</translation>
+        <translation>Nadie dobla un millón de piezas para un trabajo: un largo o un límite está en otra unidad, o alguien quiere hacer daño.</translation>
     </message>
     <message>
         <source>Check the longest runs, the piece limits and the spares; make several jobs of a very large one.</source>
@@ -7177,7 +7177,7 @@
     </message>
     <message>
         <source>Thickness, mass and what a bend takes up come from the metal; this one is not in the library.</source>
-        <translation>El grosor, el peso y lo que toma un doblez salen del metal; este no está en la biblioteca.</translation>
+        <translation>El espesor, el peso y lo que consume un doblez salen del metal; este no está en la biblioteca.</translation>
     </message>
     <message>
         <source>Choose a metal of the library, or add a file for it.</source>
@@ -7205,11 +7205,11 @@
     </message>
     <message>
         <source>Check the length. If it is right, order it with the next run or cut it on site.</source>
-        <translation>Revise el largo. Si está bien, pídala con el tramo siguiente o córtela en la obra.</translation>
+        <translation>Revise el largo. Si está bien, pídala con el tramo siguiente o córtela en obra.</translation>
     </message>
     <message>
         <source>The flat width cannot be worked out: a bend would take up more metal than the legs beside it have.</source>
-        <translation>No se puede calcular el ancho plano: un doblez tomaría más metal del que tienen las alas a su lado.</translation>
+        <translation>No se puede calcular el ancho plano: un doblez consumiría más metal del que tienen las alas a su lado.</translation>
     </message>
     <message>
         <source>Make the legs longer, or choose thinner metal or another hem.</source>
@@ -7253,7 +7253,7 @@
     </message>
     <message>
         <source>Change the width of the deck leg to what is asked for.</source>
-        <translation>Cambie el ancho del ala de tablero a lo que se pide.</translation>
+        <translation>Cambie el ancho del ala sobre el tablero a lo que se pide.</translation>
     </message>
     <message>
         <source>A low face lets water behind it, a high one is pulled off or buckles in wind.</source>
@@ -7261,15 +7261,15 @@
     </message>
     <message>
         <source>Change the height of the face, the thickness of the metal, or divide the face.</source>
-        <translation>Cambie la altura de la cara, el grosor del metal, o divida la cara.</translation>
+        <translation>Cambie la altura de la cara, el espesor del metal, o divida la cara.</translation>
     </message>
     <message>
         <source>One row of nails lets a flange work loose.</source>
-        <translation>Una sola hilera de clavos deja que un ala se afloje.</translation>
+        <translation>Una sola fila de clavos deja que un ala se afloje.</translation>
     </message>
     <message>
         <source>Nail in as many rows as are asked for, staggered.</source>
-        <translation>Clave en tantas hileras como se piden, alternadas.</translation>
+        <translation>Clave en tantas filas como se piden, alternadas.</translation>
     </message>
     <message>
         <source>Wind lifts an edge between fasteners that are far apart.</source>
@@ -7349,7 +7349,7 @@
     </message>
     <message>
         <source>Choose a gauge by its thickness, not by its number.</source>
-        <translation>Elija el calibre por su grosor, no por su número.</translation>
+        <translation>Elija el calibre por su espesor, no por su número.</translation>
     </message>
     <message>
         <source>The clause speaks of something the job does not say.</source>
@@ -7357,7 +7357,7 @@
     </message>
     <message>
         <source>Give it with the job, or check it by hand.</source>
-        <translation>Anótelo con el trabajo, o revíselo a mano.</translation>
+        <translation>Póngalo en el trabajo, o revíselo a mano.</translation>
     </message>
     <message>
         <source>The table ends at this wind; beyond it nobody has said that the face holds.</source>
@@ -7449,7 +7449,7 @@
     </message>
     <message>
         <source>Nothing can begin before the schedule does.</source>
-        <translation>Nada puede empezar antes que el programa.</translation>
+        <translation>Nada puede empezar antes que el calendario.</translation>
     </message>
     <message>
         <source>Pin it later.</source>
@@ -7557,7 +7557,7 @@
     </message>
     <message>
         <source>The chain was walked with the building on the right, or the outside angles were entered.</source>
-        <translation>La cadena se caminó con el edificio a la derecha, o se anotaron los ángulos de afuera.</translation>
+        <translation>La cadena se caminó con el edificio a la derecha, o se escribieron los ángulos de afuera.</translation>
     </message>
     <message>
         <source>Walk with the building on the left and give the angle on the building&apos;s side.</source>
@@ -7597,7 +7597,7 @@
     </message>
     <message>
         <source>Corners of houses are seldom so sharp; often the outside angle was taken.</source>
-        <translation>Las esquinas de las casas rara vez son tan cerradas; a menudo se tomó el ángulo de afuera.</translation>
+        <translation>Las esquinas de las casas rara vez son tan agudas; a menudo se tomó el ángulo de afuera.</translation>
     </message>
     <message>
         <source>Check that it is the angle on the building&apos;s side.</source>
@@ -7669,11 +7669,11 @@
     </message>
     <message>
         <source>A reason for going on was given for a run that has another name now.</source>
-        <translation>Se dio una razón para seguir en un tramo que ahora tiene otro nombre.</translation>
+        <translation>Se dio un motivo para seguir con un tramo que ahora tiene otro nombre.</translation>
     </message>
     <message>
         <source>Give the reason again, if it still holds.</source>
-        <translation>Dé otra vez la razón, si todavía vale.</translation>
+        <translation>Dé otra vez el motivo, si todavía vale.</translation>
     </message>
     <message>
         <source>Two runs of one name would give two pieces the same mark.</source>
@@ -7697,7 +7697,7 @@
     </message>
     <message>
         <source>Enter the distance from one course to the next.</source>
-        <translation>Anote la distancia de una hilada a la siguiente.</translation>
+        <translation>Escriba la distancia de una hilada a la siguiente.</translation>
     </message>
     <message>
         <source>No edge of a house is so long: the unit or a digit is wrong.</source>
@@ -7725,7 +7725,7 @@
     </message>
     <message>
         <source>Such long edges are rare; feet entered as inches, or a digit too many, look like this.</source>
-        <translation>Bordes tan largos son raros; así se ven pulgadas anotadas como pies, o una cifra de más.</translation>
+        <translation>Bordes tan largos son raros; así se ven pulgadas escritas como pies, o una cifra de más.</translation>
     </message>
     <message>
         <source>Check the unit and the number.</source>
@@ -7745,7 +7745,7 @@
     </message>
     <message>
         <source>Enter the measured length.</source>
-        <translation>Anote el largo medido.</translation>
+        <translation>Escriba el largo medido.</translation>
     </message>
     <message>
         <source>Such short edges are rare; often the unit is wrong.</source>
@@ -7765,7 +7765,7 @@
     </message>
     <message>
         <source>Enter the level distance under the run.</source>
-        <translation>Anote la distancia a nivel debajo del tramo.</translation>
+        <translation>Escriba la distancia a nivel debajo del tramo.</translation>
     </message>
     <message>
         <source>Here two roof planes meet, and the fold angle comes from both slopes.</source>
@@ -7773,7 +7773,7 @@
     </message>
     <message>
         <source>Enter the slope of the other plane, even where both are the same.</source>
-        <translation>Anote la pendiente del otro plano, aunque las dos sean iguales.</translation>
+        <translation>Escriba la pendiente del otro plano, aunque las dos sean iguales.</translation>
     </message>
     <message>
         <source>The angle of a corner counts on the building&apos;s side; this one is unusual for a house.</source>
@@ -7813,7 +7813,7 @@
     </message>
     <message>
         <source>Enter it with the run.</source>
-        <translation>Anótelo con el tramo.</translation>
+        <translation>Escríbalo con el tramo.</translation>
     </message>
     <message>
         <source>A folding machine cannot turn a bend so far.</source>
@@ -7837,7 +7837,7 @@
     </message>
     <message>
         <source>Enter at least one leg, and no more than are taken.</source>
-        <translation>Anote por lo menos un ala, y no más de las admitidas.</translation>
+        <translation>Escriba por lo menos un ala, y no más de las admitidas.</translation>
     </message>
     <message>
         <source>The leg is longer than this trim is meant to have.</source>
@@ -7857,11 +7857,11 @@
     </message>
     <message>
         <source>The bends beside this leg take up more than its length.</source>
-        <translation>Los dobleces a su lado toman más que el largo de esta ala.</translation>
+        <translation>Los dobleces a su lado consumen más que el largo de esta ala.</translation>
     </message>
     <message>
         <source>Make the leg longer, or the bends beside it less sharp.</source>
-        <translation>Haga el ala más larga, o menos cerrados los dobleces a su lado.</translation>
+        <translation>Haga el ala más larga, o menos agudos los dobleces a su lado.</translation>
     </message>
     <message>
         <source>The job sets a leg this trim does not have, so it has no effect.</source>
@@ -7877,7 +7877,7 @@
     </message>
     <message>
         <source>Measure it on the house and enter it with the trim.</source>
-        <translation>Mídala en la casa y anótela con la moldura.</translation>
+        <translation>Mídala en la casa y escríbala con la moldura.</translation>
     </message>
     <message>
         <source>Outside these limits the trim does not do its work or cannot be folded.</source>
@@ -7961,11 +7961,11 @@
     </message>
     <message>
         <source>item</source>
-        <translation>existencia</translation>
+        <translation>artículo</translation>
     </message>
     <message>
         <source>items</source>
-        <translation>existencias</translation>
+        <translation>artículos</translation>
     </message>
     <message>
         <source>do first</source>
@@ -8009,7 +8009,7 @@
     </message>
     <message>
         <source>spoilt</source>
-        <translation>echadas a perder</translation>
+        <translation>arruinadas</translation>
     </message>
     <message>
         <source>rates in the database</source>
@@ -8065,7 +8065,7 @@
     </message>
     <message>
         <source>a length, or nothing for a heading</source>
-        <translation>una longitud, o nada en un encabezado</translation>
+        <translation>un largo, o nada en un encabezado</translation>
     </message>
     <message>
         <source>no object</source>
@@ -8077,7 +8077,7 @@
     </message>
     <message>
         <source>a length</source>
-        <translation>una longitud</translation>
+        <translation>un largo</translation>
     </message>
     <message>
         <source>true or false</source>
@@ -8125,11 +8125,11 @@
     </message>
     <message>
         <source>a text of at least</source>
-        <translation>un texto de al menos</translation>
+        <translation>un texto de por lo menos</translation>
     </message>
     <message>
         <source>a text of at most</source>
-        <translation>un texto de a lo sumo</translation>
+        <translation>un texto de a lo más</translation>
     </message>
     <message>
         <source>a text like</source>
@@ -8137,11 +8137,11 @@
     </message>
     <message>
         <source>a list of at least</source>
-        <translation>una lista de al menos</translation>
+        <translation>una lista de por lo menos</translation>
     </message>
     <message>
         <source>a list of at most</source>
-        <translation>una lista de a lo sumo</translation>
+        <translation>una lista de a lo más</translation>
     </message>
     <message>
         <source>each entry once</source>
@@ -8165,7 +8165,7 @@
     </message>
     <message>
         <source>at most the number of legs</source>
-        <translation>a lo sumo el número de alas</translation>
+        <translation>a lo más el número de alas</translation>
     </message>
     <message>
         <source>more than most_degrees</source>
@@ -8173,7 +8173,7 @@
     </message>
     <message>
         <source>at most most_degrees</source>
-        <translation>a lo sumo most_degrees</translation>
+        <translation>a lo más most_degrees</translation>
     </message>
     <message>
         <source>each name once</source>
@@ -8185,7 +8185,7 @@
     </message>
     <message>
         <source>at most most_mm</source>
-        <translation>a lo sumo most_mm</translation>
+        <translation>a lo más most_mm</translation>
     </message>
     <message>
         <source>a measure declared in measures</source>
@@ -8265,7 +8265,7 @@
     </message>
     <message>
         <source>Inserts of the folding beam; the first is the one usually fitted.</source>
-        <translation>Suplementos de la viga de doblar; el primero es el que está puesto de costumbre.</translation>
+        <translation>Insertos de la viga de doblar; el primero es el que está puesto de costumbre.</translation>
     </message>
     <message>
         <source>Left out if the machine folds up only.</source>
@@ -8305,7 +8305,7 @@
     </message>
     <message>
         <source>Longest piece that is slid in or out past the end of the clamp; left out if the frame closes both ends.</source>
-        <translation>La pieza más larga que se mete o se saca por el extremo de la mordaza; se omite si el bastidor cierra los dos extremos.</translation>
+        <translation>La pieza más larga que se mete o se saca por el costado de la mordaza; se omite si el bastidor cierra los dos extremos.</translation>
     </message>
     <message>
         <source>The shop&apos;s own trials on this machine: what must be set for a fold angle to be left. Each wins over the formula.</source>
@@ -8337,7 +8337,7 @@
     </message>
     <message>
         <source>A beam insert and the beam at rest with it; the body&apos;s edge on y = 0, from x = 0 to the width, is the face.</source>
-        <translation>Un suplemento de la viga y la viga en reposo con él; el borde del cuerpo en y = 0, de x = 0 hasta el ancho, es la cara.</translation>
+        <translation>Un inserto de la viga y la viga en reposo con él; el borde del cuerpo en y = 0, de x = 0 hasta el ancho, es la cara.</translation>
     </message>
     <message>
         <source>What the document is.</source>
@@ -8365,7 +8365,7 @@
     </message>
     <message>
         <source>Lengths the trim asks for. None if absent.</source>
-        <translation>Longitudes que pide la moldura. Ninguna si falta.</translation>
+        <translation>Largos que pide la moldura. Ninguno si falta.</translation>
     </message>
     <message>
         <source>Flat parts in path order.</source>
@@ -8377,7 +8377,7 @@
     </message>
     <message>
         <source>Which point of the path stands at anchor_x, anchor_y: 0 the start of the first leg, i the apex after the i-th leg, the number of legs the end of the last. 0 if absent.</source>
-        <translation>Qué punto del recorrido está en anchor_x, anchor_y: 0 el comienzo de la primera ala, i el vértice después del ala i, el número de alas el final de la última. 0 si falta.</translation>
+        <translation>Qué punto del recorrido está en anchor_x, anchor_y: 0 el inicio de la primera ala, i el vértice después del ala i, el número de alas el final de la última. 0 si falta.</translation>
     </message>
     <message>
         <source>Left and right pieces differ because their ends do. False if absent.</source>
@@ -8429,7 +8429,7 @@
     </message>
     <message>
         <source>A length asked for.</source>
-        <translation>Una longitud que se pide.</translation>
+        <translation>Un largo que se pide.</translation>
     </message>
     <message>
         <source>Name, unique in its list; other members refer to it.</source>
@@ -8453,7 +8453,7 @@
     </message>
     <message>
         <source>A flat part; its length is the outside length, to the mould-line apex of each adjoining bend.</source>
-        <translation>Una parte plana; su longitud es la exterior, hasta el vértice exterior de cada doblez vecino.</translation>
+        <translation>Una parte plana; su largo es por fuera, hasta el vértice exterior de cada doblez vecino.</translation>
     </message>
     <message>
         <source>What the person sees.</source>
@@ -8469,7 +8469,7 @@
     </message>
     <message>
         <source>The length is rounded up to a multiple of this.</source>
-        <translation>La longitud se redondea hacia arriba a un múltiplo de esto.</translation>
+        <translation>El largo se redondea hacia arriba a un múltiplo de esto.</translation>
     </message>
     <message>
         <source>Number of the clause that sets the least value.</source>
@@ -8501,7 +8501,7 @@
     </message>
     <message>
         <source>Width of the part folded back, outside length.</source>
-        <translation>Ancho de la parte doblada hacia atrás, longitud exterior.</translation>
+        <translation>Ancho de la parte doblada hacia atrás, por fuera.</translation>
     </message>
     <message>
         <source>Inside radius of the half turn: half the gap. If absent 0 for a closed hem, else the metal&apos;s own.</source>
@@ -8561,7 +8561,7 @@
     </message>
     <message>
         <source>Pieces by course: piece length is the exposure plus this head lap.</source>
-        <translation>Piezas por hilada: el largo de la pieza es la exposición más este traslape de cabeza.</translation>
+        <translation>Piezas por hilada: el largo de la pieza es la exposición más este traslape superior.</translation>
     </message>
     <message>
         <source>that the local code and a licensed professional decide</source>
@@ -8573,7 +8573,7 @@
     </message>
     <message>
         <source>whole seconds, at most a day</source>
-        <translation>segundos enteros, a lo sumo un día</translation>
+        <translation>segundos enteros, a lo más un día</translation>
     </message>
     <message>
         <source>what a late second counts, by the priority of the order</source>
@@ -8725,7 +8725,7 @@
     </message>
     <message>
         <source>tolerance of a derived length</source>
-        <translation>tolerancia de una longitud derivada</translation>
+        <translation>tolerancia de un largo derivado</translation>
     </message>
     <message>
         <source>tolerance of repeated measures</source>
@@ -8757,7 +8757,7 @@
     </message>
     <message>
         <source>more than nothing and at most 10 km</source>
-        <translation>más que nada y a lo sumo 10 km</translation>
+        <translation>más que nada y a lo más 10 km</translation>
     </message>
     <message>
         <source>1: each coil and remnant has its own name</source>
@@ -8809,7 +8809,7 @@
     </message>
     <message>
         <source>an item that no plan waits for: cut that plan first, or plan again without it</source>
-        <translation>un artículo que ningún plan espera: corte primero ese plan o planifique otra vez sin él</translation>
+        <translation>un artículo que ningún plan espera: corte primero ese plan o planee otra vez sin él</translation>
     </message>
     <message>
         <source>strip of</source>
@@ -9276,8 +9276,8 @@
     <message numerus="yes">
         <source>%n findings block this order; resolve them first.</source>
         <translation>
-            <numerusform>%n observación detiene este pedido; resuélvala primero.</numerusform>
-            <numerusform>%n observaciones detienen este pedido; resuélvalas primero.</numerusform>
+            <numerusform>%n observación bloquea este pedido; resuélvala primero.</numerusform>
+            <numerusform>%n observaciones bloquean este pedido; resuélvalas primero.</numerusform>
         </translation>
     </message>
     <message>

@@ -183,7 +183,7 @@
     </message>
     <message>
         <source>Strip spoilt</source>
-        <translation>Tira dañada</translation>
+        <translation>Tira arruinada</translation>
     </message>
     <message>
         <source>All of it is cut</source>
@@ -386,7 +386,7 @@
     </message>
     <message>
         <source>Spoilt</source>
-        <translation>Dañada</translation>
+        <translation>Arruinada</translation>
     </message>
     <message>
         <source>Piece folded</source>
@@ -445,11 +445,11 @@
     </message>
     <message>
         <source>Another beam face</source>
-        <translation>Otra cara de la viga</translation>
+        <translation>Otra cara de viga</translation>
     </message>
     <message>
         <source>Beam inserts</source>
-        <translation>Caras de la viga</translation>
+        <translation>Insertos de la viga</translation>
     </message>
     <message>
         <source>Bed, corners</source>
@@ -497,7 +497,7 @@
     </message>
     <message>
         <source>Rows of cleats</source>
-        <translation>Hileras de grapas</translation>
+        <translation>Filas de grapas</translation>
     </message>
     <message>
         <source>Cleats apart</source>
@@ -565,7 +565,7 @@
     </message>
     <message>
         <source>Step of the display</source>
-        <translation>Paso de la pantalla</translation>
+        <translation>Paso del indicador</translation>
     </message>
     <message>
         <source>Folding down</source>
@@ -581,7 +581,7 @@
     </message>
     <message>
         <source>Other hours</source>
-        <translation>Otras horas</translation>
+        <translation>Otro horario</translation>
     </message>
     <message>
         <source>Fact</source>
@@ -589,7 +589,7 @@
     </message>
     <message>
         <source>Rows of fasteners</source>
-        <translation>Hileras de fijaciones</translation>
+        <translation>Filas de fijaciones</translation>
     </message>
     <message>
         <source>Fasteners apart</source>
@@ -637,7 +637,7 @@
     </message>
     <message>
         <source>Hours</source>
-        <translation>Horas</translation>
+        <translation>Horario</translation>
     </message>
     <message>
         <source>Short name</source>
@@ -785,7 +785,7 @@
     </message>
     <message>
         <source>A blank taken up and laid aside</source>
-        <translation>Una lámina plana tomada y apartada</translation>
+        <translation>Tomar y apartar una lámina plana</translation>
     </message>
     <message>
         <source>Plus</source>
@@ -841,7 +841,7 @@
     </message>
     <message>
         <source>A sheet laid in and taken away</source>
-        <translation>Una hoja puesta y retirada</translation>
+        <translation>Poner y quitar una hoja</translation>
     </message>
     <message>
         <source>Takes sheets</source>
@@ -857,7 +857,7 @@
     </message>
     <message>
         <source>Slides in endways</source>
-        <translation>Entra deslizándose de punta</translation>
+        <translation>Se mete por el costado</translation>
     </message>
     <message>
         <source>A slit</source>
@@ -865,7 +865,7 @@
     </message>
     <message>
         <source>The slitter set</source>
-        <translation>La cortadora ajustada</translation>
+        <translation>Ajustar la cortadora</translation>
     </message>
     <message>
         <source>Source</source>
@@ -1037,7 +1037,7 @@
     </message>
     <message>
         <source>Warns</source>
-        <translation>Avisa</translation>
+        <translation>Advierte</translation>
     </message>
     <message>
         <source>Cost</source>
@@ -1178,7 +1178,7 @@
     </message>
     <message>
         <source>Schedule</source>
-        <translation>Programa</translation>
+        <translation>Calendario</translation>
     </message>
     <message>
         <source>Loads</source>
@@ -1307,7 +1307,7 @@
     </message>
     <message>
         <source>Machines, trim, rules, the floor and its hours, and what the shop asks</source>
-        <translation>Máquinas, molduras, reglas, el taller y sus horas, y lo que cobra</translation>
+        <translation>Máquinas, molduras, reglas, el taller y su horario, y lo que cobra</translation>
     </message>
     <message>
         <source>Name</source>
@@ -1349,7 +1349,7 @@
     <name>ScheduleScreen</name>
     <message>
         <source>Schedule</source>
-        <translation>Programa</translation>
+        <translation>Calendario</translation>
     </message>
     <message>
         <source>Drag a task to where it must stay: the rest is planned around it</source>
@@ -1397,7 +1397,7 @@
     </message>
     <message>
         <source>What the schedule comes to</source>
-        <translation>En qué queda el programa</translation>
+        <translation>En qué queda el calendario</translation>
     </message>
 </context>
 <context>
@@ -1689,15 +1689,15 @@
     <name>lapwright::model::Arrivals</name>
     <message>
         <source>, revision %1</source>
-        <translation>, revisión %1</translation>
+        <translation>, versión %1</translation>
     </message>
     <message>
         <source>revision %1 waits for a person</source>
-        <translation>la revisión %1 espera a una persona</translation>
+        <translation>la versión %1 espera a una persona</translation>
     </message>
     <message>
         <source>%1, revision %2</source>
-        <translation>%1, revisión %2</translation>
+        <translation>%1, versión %2</translation>
     </message>
     <message>
         <source>%1 is not taken in, because its runs have findings that block:</source>
@@ -1709,7 +1709,7 @@
     </message>
     <message>
         <source>%1, revision %2: taken in</source>
-        <translation>%1, revisión %2: recibido</translation>
+        <translation>%1, versión %2: recibido</translation>
     </message>
     <message>
         <source>It still waits:</source>
@@ -1956,7 +1956,7 @@
     </message>
     <message>
         <source>The whole lot is to be folded again</source>
-        <translation>Todo el lote se va a doblar otra vez</translation>
+        <translation>Todo el grupo se va a doblar otra vez</translation>
     </message>
 </context>
 <context>
@@ -2030,11 +2030,11 @@
     </message>
     <message>
         <source>revision %1</source>
-        <translation>revisión %1</translation>
+        <translation>versión %1</translation>
     </message>
     <message>
         <source>wanted by %1</source>
-        <translation>se quiere para el %1</translation>
+        <translation>se necesita el %1</translation>
     </message>
 </context>
 <context>
@@ -2238,7 +2238,7 @@
     </message>
     <message>
         <source>A plan that waits cuts from it: cut that first, or plan again without it.</source>
-        <translation>Un plan que espera corta de ahí: corte eso primero o planifique otra vez sin él.</translation>
+        <translation>Un plan que espera corta de ahí: corte eso primero o planee otra vez sin él.</translation>
     </message>
     <message>
         <source>%1: %2 left on the coil</source>

@@ -49,7 +49,7 @@ private slots:
                         {"found", std::string("x")},
                         {"position", std::int64_t{4}}}},
                       {}),
-                 QString("12 x: se halló x en el carácter 4, se esperaba un número"));
+                 QString("12 x: se encontró x en el carácter 4, se esperaba un número"));
         QCOMPARE(said({"in installing order: {count1} of {length1}, then {count2} of {length2}",
                        {{"count1", std::int64_t{3}},
                         {"length1", Length::inches(120)},
