@@ -505,7 +505,7 @@
     </message>
     <message>
         <source>Check lists what cannot be right, and what to look at. A warning may stand, with your reason.</source>
-        <translation>La Revisión dice qué no puede ser y qué hay que mirar. Una advertencia puede quedar, con su motivo.</translation>
+        <translation>En Revisión está lo que no puede ser y lo que hay que mirar. Una advertencia puede quedar, con su motivo.</translation>
     </message>
     <message>
         <source>The order: every piece with its mark. Tap one to see why it is as it is; then send it as one file.</source>
@@ -2557,7 +2557,7 @@
     </message>
     <message>
         <source>{leg} is {length}; a folder takes hold of {least} at least</source>
-        <translation>{leg} es {length}; una dobladora sujeta {least} por lo menos</translation>
+        <translation>{leg} mide {length}; una dobladora sujeta {least} por lo menos</translation>
     </message>
     <message>
         <source>Make it longer or leave it out</source>
@@ -2633,11 +2633,11 @@
     </message>
     <message>
         <source>Make it longer, or the bends beside it less sharp</source>
-        <translation>Hágala más larga, o menos agudos los dobleces junto a ella</translation>
+        <translation>Alargue esa parte, o haga menos agudos los dobleces junto a ella</translation>
     </message>
     <message>
         <source>{first} and {second} would lie in one another</source>
-        <translation>{first} y {second} quedarían uno dentro del otro</translation>
+        <translation>{first} y {second} se atravesarían</translation>
     </message>
     <message>
         <source>Shorten one of them or change a turn between them</source>
@@ -2737,11 +2737,11 @@
     </message>
     <message>
         <source>{leg} is {length}, shorter than {limit}</source>
-        <translation>{leg} es {length}, más corto que {limit}</translation>
+        <translation>{leg} mide {length}, menos que {limit}</translation>
     </message>
     <message>
         <source>{leg} is {length}, longer than {limit}</source>
-        <translation>{leg} es {length}, más largo que {limit}</translation>
+        <translation>{leg} mide {length}, más que {limit}</translation>
     </message>
     <message>
         <source>Change the leg, or give the reason</source>
@@ -3009,7 +3009,7 @@
     </message>
     <message>
         <source>laid from the start of the run, taken for the hidden or down-wind end; each piece covers the one before</source>
-        <translation>se coloca desde el inicio del tramo, tomado como el extremo escondido o contra el viento dominante; cada pieza cubre la anterior</translation>
+        <translation>se coloca desde el inicio del tramo, tomado como el extremo escondido o el del lado a donde va el viento; cada pieza cubre la anterior</translation>
     </message>
     <message>
         <source>laid from the low end, the {end} of the run, upwards; each piece covers the one below</source>
@@ -3513,7 +3513,7 @@
     </message>
     <message>
         <source>is new</source>
-        <translation>es nuevo</translation>
+        <translation>se agregó</translation>
     </message>
     <message>
         <source>is no longer there</source>
@@ -3633,11 +3633,11 @@
     </message>
     <message>
         <source>allowance</source>
-        <translation>añadido</translation>
+        <translation>(añadido)</translation>
     </message>
     <message>
         <source>points of the cut at the</source>
-        <translation>puntos del corte en</translation>
+        <translation>puntos del corte en el</translation>
     </message>
     <message>
         <source>point</source>
@@ -3645,7 +3645,7 @@
     </message>
     <message>
         <source>of the cut at the</source>
-        <translation>del corte en</translation>
+        <translation>del corte en el</translation>
     </message>
     <message>
         <source>profile</source>
@@ -3761,7 +3761,7 @@
     </message>
     <message>
         <source>From the first edge</source>
-        <translation>Desde el primer borde:</translation>
+        <translation>Desde el primer borde</translation>
     </message>
     <message>
         <source>fold</source>
@@ -3873,7 +3873,7 @@
     </message>
     <message>
         <source>Under the underlayment, on the deck along a level eave; the face hangs plumb in front of the fascia and the kick throws the water off. At a fascia cut square to the rafters use the square-cut form.</source>
-        <translation>Bajo la membrana, sobre el tablero a lo largo de un alero a nivel; la cara cuelga a plomo delante de la fascia y la pestaña aleja el agua. Si la fascia está cortada a escuadra con los cabios use la forma a escuadra.</translation>
+        <translation>Bajo la membrana base, sobre el tablero a lo largo de un alero a nivel; la cara cuelga a plomo delante de la fascia y la pestaña aleja el agua. Si la fascia está cortada a escuadra con los cabios use la forma a escuadra.</translation>
     </message>
     <message>
         <source>Fascia cover</source>
@@ -4029,7 +4029,7 @@
     </message>
     <message>
         <source>Lines an open valley from the low end up, each piece over the one below. The rib keeps the water of one plane from running under the other; where the flows are unequal make it 1-1/2 in (CDA). The edges are folded up under the roofing, held by cleats at 12 in, no nail through the metal.</source>
-        <translation>Forra una limahoya abierta desde el extremo bajo hacia arriba, cada pieza sobre la de abajo. El nervio impide que el agua de un plano se meta bajo el otro; donde los caudales son desiguales hágalo de 1-1/2 in (CDA). Los bordes se doblan hacia arriba bajo la cubierta, sujetos con grapas cada 12 in, ningún clavo atraviesa el metal.</translation>
+        <translation>Forra una limahoya abierta desde el extremo bajo hacia arriba, cada pieza sobre la de abajo. El nervio impide que el agua de un plano se meta bajo el otro; donde baja más agua por un lado hágalo de 1-1/2 in (CDA). Los bordes se doblan hacia arriba bajo la cubierta, sujetos con grapas cada 12 in, ningún clavo atraviesa el metal.</translation>
     </message>
     <message>
         <source>Height of the centre rib</source>
@@ -4061,7 +4061,7 @@
     </message>
     <message>
         <source>Lines an open valley from the low end up, each piece over the one below, for roofs whose planes shed alike; where the flows are unequal take the one with a centre rib. The edges are folded up under the roofing, held by cleats at 12 in, no nail through the metal.</source>
-        <translation>Forra una limahoya abierta desde el extremo bajo hacia arriba, cada pieza sobre la de abajo, para techos cuyos planos escurren parejo; donde los caudales son desiguales use la de nervio central. Los bordes se doblan hacia arriba bajo la cubierta, sujetos con grapas cada 12 in, ningún clavo atraviesa el metal.</translation>
+        <translation>Forra una limahoya abierta desde el extremo bajo hacia arriba, cada pieza sobre la de abajo, para techos cuyos planos escurren parejo; donde baja más agua por un lado use la de nervio central. Los bordes se doblan hacia arriba bajo la cubierta, sujetos con grapas cada 12 in, ningún clavo atraviesa el metal.</translation>
     </message>
     <message>
         <source>Outside corner</source>
@@ -4077,7 +4077,7 @@
     </message>
     <message>
         <source>Over the underlayment along a rake, from the low end up; laps over the eave drip edge at the corner. The section is square to the rake, so the slope does not enter.</source>
-        <translation>Sobre la membrana a lo largo de un hastial, desde el extremo bajo hacia arriba; en la esquina traslapa el goterón de alero. La sección es a escuadra con el hastial, así que la pendiente no cuenta.</translation>
+        <translation>Sobre la membrana base a lo largo de un hastial, desde el extremo bajo hacia arriba; en la esquina traslapa el goterón de alero. La sección es a escuadra con el hastial, así que la pendiente no cuenta.</translation>
     </message>
     <message>
         <source>Rake trim</source>
@@ -4113,7 +4113,7 @@
     </message>
     <message>
         <source>Continuous flashing where a roof plane runs beside a wall, from the low end up; the low end is turned out as a kick-out. The edge on the roof is folded up as a stop for water under the roofing.</source>
-        <translation>Tapajuntas continuo donde un plano de techo corre junto a una pared, desde el extremo bajo hacia arriba; el extremo bajo se abre hacia afuera como desviador. El borde en el techo se dobla hacia arriba para detener el agua bajo la cubierta.</translation>
+        <translation>Tapajuntas continuo donde un plano de techo corre junto a una pared, desde el extremo bajo hacia arriba; el extremo bajo se abre hacia afuera para alejar el agua de la pared. El borde en el techo se dobla hacia arriba para detener el agua bajo la cubierta.</translation>
     </message>
     <message>
         <source>Sill flashing</source>
@@ -4353,7 +4353,7 @@
     </message>
     <message>
         <source>Base and cap flashing of {thickness} is thinner than {demanded}</source>
-        <translation>Tapajuntas de base y de cubierta de {thickness} es más delgado que {demanded}</translation>
+        <translation>El tapajuntas de base o el contratapajuntas de {thickness} es más delgado que {demanded}</translation>
     </message>
     <message>
         <source>The valley lining is {girth} wide flat; an open valley lined with metal needs at least {demanded}</source>
@@ -4417,7 +4417,7 @@
     </message>
     <message>
         <source>A chimney or penetration {width} wide, parallel to the ridge, needs a cricket or saddle on its upper side</source>
-        <translation>Una chimenea o paso de {width} de ancho, paralelo a la cumbrera, necesita un desviador de agua en su lado alto</translation>
+        <translation>Una chimenea o penetración de {width} de ancho, paralelo a la cumbrera, necesita un desviador de agua en su lado alto</translation>
     </message>
     <message>
         <source>Plan a cricket: its height is half the width times the slope.</source>
@@ -4737,11 +4737,11 @@
     </message>
     <message>
         <source>Fold up, partly</source>
-        <translation>Doblar parte arriba</translation>
+        <translation>Doblar arriba en parte</translation>
     </message>
     <message>
         <source>Fold down, partly</source>
-        <translation>Doblar parte abajo</translation>
+        <translation>Doblar abajo en parte</translation>
     </message>
     <message>
         <source>Finish the fold up</source>
@@ -4817,7 +4817,7 @@
     </message>
     <message>
         <source>Check the finished piece: outside lengths within {length}, angles within {angle}</source>
-        <translation>Revise la pieza terminada: largos por fuera dentro de {length}, ángulos dentro de {angle}</translation>
+        <translation>Revise la pieza terminada: largos por fuera con {length} de tolerancia, ángulos con {angle}</translation>
     </message>
     <message>
         <source>fold, angle</source>
@@ -4989,7 +4989,7 @@
     </message>
     <message>
         <source>Operator to the right. Chain line: the sheet, folded as far as the clamp lets it.</source>
-        <translation>El operador a la derecha. Línea de cadena: la lámina, doblada hasta donde la mordaza deja.</translation>
+        <translation>El operador a la derecha. Trazo y punto: la lámina, doblada hasta donde la mordaza deja.</translation>
     </message>
     <message>
         <source>hems</source>
@@ -5329,7 +5329,7 @@
     </message>
     <message>
         <source>made</source>
-        <translation>hecho</translation>
+        <translation>hechas</translation>
     </message>
     <message>
         <source>over</source>
@@ -5381,7 +5381,7 @@
     </message>
     <message>
         <source>No plan of these patterns takes less than one fewer</source>
-        <translation>Ningún plan de estos patrones gasta menos que una unidad menos</translation>
+        <translation>Ningún plan de estos patrones puede ahorrar más de una unidad</translation>
     </message>
     <message>
         <source>How much less another plan could take is not known</source>
@@ -5461,7 +5461,7 @@
     </message>
     <message>
         <source>At most {count} strips in one setup cannot be cut</source>
-        <translation>No se pueden cortar como máximo {count} tiras en un ajuste</translation>
+        <translation>Con {count} tiras a lo más en un ajuste no se puede cortar</translation>
     </message>
     <message>
         <source>{percent} % is not between 0 and 100</source>
@@ -5841,11 +5841,11 @@
     </message>
     <message>
         <source>less than nothing</source>
-        <translation>menos que nada</translation>
+        <translation>menos de 0</translation>
     </message>
     <message>
         <source>nothing or more</source>
-        <translation>nada o más</translation>
+        <translation>0 o más</translation>
     </message>
     <message>
         <source>coil</source>
@@ -5909,7 +5909,7 @@
     </message>
     <message>
         <source>wanted</source>
-        <translation>se quiere</translation>
+        <translation>según pedido</translation>
     </message>
     <message>
         <source>changes</source>
@@ -5917,7 +5917,7 @@
     </message>
     <message>
         <source>wanted before</source>
-        <translation>se quería antes</translation>
+        <translation>pedidas antes</translation>
     </message>
     <message>
         <source>now</source>
@@ -6485,7 +6485,7 @@
     </message>
     <message>
         <source>order served</source>
-        <translation>pedido servido</translation>
+        <translation>pedido</translation>
     </message>
     <message>
         <source>from map</source>
@@ -7049,7 +7049,7 @@
     </message>
     <message>
         <source>reveal</source>
-        <translation>resalte</translation>
+        <translation>abertura</translation>
     </message>
     <message>
         <source>rib up</source>
@@ -7225,7 +7225,7 @@
     </message>
     <message>
         <source>The trim is made for other edges: its angles would not fit this one.</source>
-        <translation>La moldura es para otros bordes: sus ángulos no quedarían en este.</translation>
+        <translation>La moldura es para otros bordes: sus ángulos no ajustarían en este.</translation>
     </message>
     <message>
         <source>Choose a trim that suits this kind of run, or correct the kind.</source>
@@ -7337,7 +7337,7 @@
     </message>
     <message>
         <source>Make the roof leg or the wings wider.</source>
-        <translation>Haga más ancha el ala de techo.</translation>
+        <translation>Haga más anchas el ala de techo o las alas de la limahoya.</translation>
     </message>
     <message>
         <source>On a low slope water stands and backs up; the detail is made for water that runs off.</source>
@@ -7565,7 +7565,7 @@
     </message>
     <message>
         <source>A closed chain must end where it began; this one misses by more than a tape can be off.</source>
-        <translation>Una cadena cerrada debe terminar donde empezó; a esta le falta más de lo que puede errar una cinta.</translation>
+        <translation>Una cadena cerrada debe terminar donde empezó; esta termina más lejos de lo que puede errar una cinta.</translation>
     </message>
     <message>
         <source>Measure again the runs named here. Nothing is changed by itself.</source>
@@ -7581,7 +7581,7 @@
     </message>
     <message>
         <source>A corner turns by more than nothing and less than all the way round.</source>
-        <translation>Una esquina gira más que nada y menos que una vuelta entera.</translation>
+        <translation>Una esquina gira más de 0° y menos de una vuelta entera.</translation>
     </message>
     <message>
         <source>Give the angle on the building&apos;s side: 90° at a square outside corner, 270° at a square inside one.</source>
@@ -7613,7 +7613,7 @@
     </message>
     <message>
         <source>A mitre fits another mitre; against another end it leaves a gap.</source>
-        <translation>Un inglete queda con otro inglete; con otro extremo deja un hueco.</translation>
+        <translation>Un inglete ajusta con otro inglete; con otro extremo deja un hueco.</translation>
     </message>
     <message>
         <source>Give both runs the same end at this corner.</source>
@@ -7693,7 +7693,7 @@
     </message>
     <message>
         <source>What one course of the roofing shows cannot be nothing.</source>
-        <translation>Lo que muestra una hilada de la cubierta no puede ser nada.</translation>
+        <translation>Lo que muestra una hilada de la cubierta no puede ser 0.</translation>
     </message>
     <message>
         <source>Enter the distance from one course to the next.</source>
@@ -7741,7 +7741,7 @@
     </message>
     <message>
         <source>A length is more than nothing.</source>
-        <translation>Un largo es más que nada.</translation>
+        <translation>Un largo es mayor que 0.</translation>
     </message>
     <message>
         <source>Enter the measured length.</source>
@@ -7761,7 +7761,7 @@
     </message>
     <message>
         <source>The level distance under a run is more than nothing.</source>
-        <translation>La distancia a nivel debajo de un tramo es más que nada.</translation>
+        <translation>La distancia a nivel debajo de un tramo es mayor que 0.</translation>
     </message>
     <message>
         <source>Enter the level distance under the run.</source>
@@ -8709,7 +8709,7 @@
     </message>
     <message>
         <source>{mark} is cut from stock lengths of another profile</source>
-        <translation>{mark} se corta de largos de otro perfil</translation>
+        <translation>{mark} se corta de largos de existencias de otro perfil</translation>
     </message>
     <message>
         <source>tolerance of a chain</source>
@@ -8757,7 +8757,7 @@
     </message>
     <message>
         <source>more than nothing and at most 10 km</source>
-        <translation>más que nada y a lo más 10 km</translation>
+        <translation>más de 0 y a lo más 10 km</translation>
     </message>
     <message>
         <source>1: each coil and remnant has its own name</source>
@@ -8833,7 +8833,7 @@
     </message>
     <message>
         <source>not to be made any more</source>
-        <translation>sin nada ya por hacer</translation>
+        <translation>ya no se hacen</translation>
     </message>
     <message>
         <source>made since it was scheduled</source>

@@ -509,7 +509,7 @@
     </message>
     <message>
         <source>Times</source>
-        <translation>Veces</translation>
+        <translation>Veces / tiempos</translation>
     </message>
     <message>
         <source>Another coil</source>
@@ -1076,7 +1076,7 @@
     <name>GanttView</name>
     <message>
         <source>%1 · Return pins it there, Esc leaves it</source>
-        <translation>%1 · Entrar la fija ahí, Esc la deja</translation>
+        <translation>%1 · Enter la fija ahí, Esc la deja</translation>
     </message>
 </context>
 <context>
@@ -1999,7 +1999,7 @@
     </message>
     <message>
         <source>%1: %2; nothing of it is taken</source>
-        <translation>%1: %2; no se toma nada de él</translation>
+        <translation>%1: %2; no se recibe nada de él</translation>
     </message>
     <message>
         <source>%1 received, %2 short, damaged or wrong</source>
@@ -2160,7 +2160,7 @@
     </message>
     <message>
         <source>The database does not answer (%1). Nothing is lost that was done, and what is typed stays; it is tried again by itself.</source>
-        <translation>La base de datos no responde (%1). No se pierde nada de lo hecho, y lo escrito se queda; se intenta otra vez sola.</translation>
+        <translation>La base de datos no responde (%1). No se pierde nada de lo hecho, y lo escrito se queda; se vuelve a intentar solo.</translation>
     </message>
     <message>
         <source>Everything is copied to %1</source>
