@@ -1695,7 +1695,7 @@
     <name>TrimSizeRow</name>
     <message>
         <source>measure it: %1</source>
-        <translation>mídalo: %1</translation>
+        <translation>mídala: %1</translation>
     </message>
     <message>
         <source>set by you, %1</source>
@@ -1921,7 +1921,7 @@
     </message>
     <message>
         <source>give it counter-clockwise from east</source>
-        <translation>délo en sentido contrario al reloj desde el este</translation>
+        <translation>delo en sentido contrario al reloj desde el este</translation>
     </message>
     <message>
         <source>the {end} is to be mitred, but no run of the chain meets it there</source>
@@ -2641,7 +2641,7 @@
     </message>
     <message>
         <source>Shorten one of them or change a turn between them</source>
-        <translation>Acorte uno de ellos o cambie un giro entre ellos</translation>
+        <translation>Acorte una de ellas o cambie un giro entre ellas</translation>
     </message>
     <message>
         <source>other slope</source>
@@ -2689,7 +2689,7 @@
     </message>
     <message>
         <source>Measure it: {least} to {most}</source>
-        <translation>Mídalo: de {least} a {most}</translation>
+        <translation>Mídala: de {least} a {most}</translation>
     </message>
     <message>
         <source>{measure} is {value}; {trim} takes {least} to {most}</source>
@@ -2697,7 +2697,7 @@
     </message>
     <message>
         <source>Measure it again, or choose another trim</source>
-        <translation>Mídalo otra vez, o elija otra moldura</translation>
+        <translation>Mídala otra vez, o elija otra moldura</translation>
     </message>
     <message>
         <source>{measure} {value}, by default</source>
@@ -7417,11 +7417,11 @@
     </message>
     <message>
         <source>The machines that can make it do not work at that time.</source>
-        <translation>Las máquinas que lo pueden hacer no trabajan a esa hora.</translation>
+        <translation>Las máquinas que la pueden hacer no trabajan a esa hora.</translation>
     </message>
     <message>
         <source>Pin it within the hours of its machine, or change the hours of the floor.</source>
-        <translation>Fíjelo dentro del horario de su máquina, o cambie el horario del taller.</translation>
+        <translation>Fíjela dentro del horario de su máquina, o cambie el horario del taller.</translation>
     </message>
     <message>
         <source>The machine is too short, too weak or of the other kind for this task.</source>
@@ -7437,7 +7437,7 @@
     </message>
     <message>
         <source>Pin it later, or free what stands before it.</source>
-        <translation>Fíjelo para más tarde, o libere lo que está antes.</translation>
+        <translation>Fíjela para más tarde, o libere lo que está antes.</translation>
     </message>
     <message>
         <source>Other pins leave no place behind that task.</source>
@@ -7453,7 +7453,7 @@
     </message>
     <message>
         <source>Pin it later.</source>
-        <translation>Fíjelo para más tarde.</translation>
+        <translation>Fíjela para más tarde.</translation>
     </message>
     <message>
         <source>Each of the tasks waits for the other.</source>
@@ -9305,7 +9305,7 @@
     </message>
     <message>
         <source>photo of %1 taken again</source>
-        <translation>foto de %1 tomada otra vez</translation>
+        <translation>se tomó otra vez la foto de %1</translation>
     </message>
     <message>
         <source>photo of %1 removed</source>
@@ -9452,7 +9452,7 @@
     </message>
     <message>
         <source>%1 of %2 set</source>
-        <translation>%1 de %2 puesto</translation>
+        <translation>se puso %1 de %2</translation>
     </message>
 </context>
 </TS>
