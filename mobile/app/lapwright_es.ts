@@ -350,7 +350,7 @@
     </message>
     <message>
         <source>%1 of %2 left</source>
-        <translation>quedan %1 de %2</translation>
+        <translation>%1 de %2 por contar</translation>
     </message>
     <message>
         <source>%1 short</source>

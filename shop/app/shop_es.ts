@@ -358,7 +358,7 @@
     </message>
     <message>
         <source>Nothing waits to be folded</source>
-        <translation>Nada espera a ser doblado</translation>
+        <translation>Nada por doblar</translation>
     </message>
     <message>
         <source>Pieces come here when they are cut.</source>
@@ -1103,15 +1103,15 @@
     </message>
     <message>
         <source>Ready</source>
-        <translation>Listas</translation>
+        <translation>Por cargar</translation>
     </message>
     <message>
         <source>Ready to load</source>
-        <translation>Listas para cargar</translation>
+        <translation>Piezas por cargar</translation>
     </message>
     <message>
         <source>Nothing folded waits</source>
-        <translation>Nada doblado espera</translation>
+        <translation>No hay nada doblado en espera</translation>
     </message>
     <message>
         <source>Truck</source>
@@ -1843,7 +1843,7 @@
     </message>
     <message>
         <source>%1 × %2 at %3</source>
-        <translation>%1 × %2 en %3</translation>
+        <translation>%1 × %2 de %3</translation>
     </message>
     <message>
         <source>%1, trimmed to %2</source>
@@ -1896,7 +1896,7 @@
     <name>lapwright::model::FoldingDesk</name>
     <message>
         <source>%1 to fold</source>
-        <translation>faltan %1</translation>
+        <translation>%1 por doblar</translation>
     </message>
     <message>
         <source>Step %1 of %2</source>
@@ -2210,11 +2210,11 @@
     </message>
     <message>
         <source>%1 reserved</source>
-        <translation>%1 reservadas</translation>
+        <translation>%1 en reserva</translation>
     </message>
     <message>
         <source>reserved</source>
-        <translation>reservado</translation>
+        <translation>en reserva</translation>
     </message>
     <message>
         <source>%1 × %2</source>
