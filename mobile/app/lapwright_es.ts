@@ -2680,7 +2680,7 @@
         <translation>usa la medida</translation>
     </message>
     <message>
-        <source>, which it does not declare</source>
+        <source>which it does not declare</source>
         <translation>que no declara</translation>
     </message>
     <message>
@@ -2752,11 +2752,11 @@
         <translation>{leg} {length}, como lo trae la moldura</translation>
     </message>
     <message>
-        <source>, rounded up to a multiple of {step}</source>
+        <source>rounded up to a multiple of {step}</source>
         <translation>redondeado hacia arriba a un múltiplo de {step}</translation>
     </message>
     <message>
-        <source>; at least {least} by {rule}</source>
+        <source>at least {least} by {rule}</source>
         <translation>por lo menos {least} según {rule}</translation>
     </message>
     <message>
@@ -2802,10 +2802,6 @@
     <message>
         <source>at least one leg</source>
         <translation>por lo menos un ala</translation>
-    </message>
-    <message>
-        <source>, one between each two legs</source>
-        <translation>uno entre cada dos alas</translation>
     </message>
     <message>
         <source>a thickness over 0 and up to 100 mm</source>
@@ -2872,7 +2868,7 @@
         <translation>{count} fijaciones en {rows} filas, a {spacing} a lo más en {length}, también en los dos extremos</translation>
     </message>
     <message>
-        <source>, for each of {pieces} pieces</source>
+        <source>for each of {pieces} pieces</source>
         <translation>por cada una de {pieces} piezas</translation>
     </message>
     <message>
@@ -3124,7 +3120,7 @@
         <translation>{usable} por cubrir</translation>
     </message>
     <message>
-        <source>: measured {measured} with what the ends add or take away</source>
+        <source>measured {measured} with what the ends add or take away</source>
         <translation>medido {measured} con lo que los extremos agregan o quitan</translation>
     </message>
     <message>
@@ -3308,11 +3304,7 @@
         <translation>{mark}: pieza {ordinal} de {count} en el tramo {run}, {length} de largo</translation>
     </message>
     <message>
-        <source>, spare</source>
-        <translation>de repuesto</translation>
-    </message>
-    <message>
-        <source>, a stock length to cut on site</source>
+        <source>a stock length to cut on site</source>
         <translation>un largo de existencias a cortar en obra</translation>
     </message>
     <message>
@@ -3676,20 +3668,8 @@
         <translation>radio interior del doblez</translation>
     </message>
     <message>
-        <source>, flat</source>
+        <source>flat</source>
         <translation>plano</translation>
-    </message>
-    <message>
-        <source>, inside radius</source>
-        <translation>radio interior</translation>
-    </message>
-    <message>
-        <source>, count</source>
-        <translation>cantidad</translation>
-    </message>
-    <message>
-        <source>, length</source>
-        <translation>largo</translation>
     </message>
     <message>
         <source>count</source>

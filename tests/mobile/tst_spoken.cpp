@@ -57,6 +57,17 @@ private slots:
                         {"length2", Length::inches(96)}}},
                       {}),
                  QString("En orden de colocación: 3 de 10' 0\", luego 1 de 8' 0\""));
+        QCOMPARE(
+            said(
+                {"{leg} {length}, as the trim has it, rounded up to a multiple of {step}; at least {least} by {rule}",
+                 {{"leg", std::string("Face")},
+                  {"length", Length::inches(2)},
+                  {"step", Length::inches(1)},
+                  {"least", Length::inches(1)},
+                  {"rule", std::string("IRC R905.2.8.5")}}},
+                {}),
+            QString("Cara 2\", como lo trae la moldura, redondeado hacia arriba a un múltiplo de 1\"; por lo "
+                    "menos 1\" según IRC R905.2.8.5"));
     }
 
     void placesAndNames()

@@ -71,16 +71,13 @@ def has_words(text):
 
 
 def as_looked_up(text):
-    """Without the placeholders cut in two and the spaces and marks at its ends, if it is part of a sentence."""
+    """Without the marks before it, since a look-up begins with a word, and without the placeholders cut in two and the
+    spaces and marks at its ends, if it is part of a sentence."""
+    text = re.sub(r"^(?:[,;:)%·]|\.(?= ))+ ", " ", text)
     whole = re.sub(r"\{[\w.]*$", "", re.sub(r"^\w*\}", "", text))
     trimmed = whole.lstrip(" .,;:=(·").rstrip(" ,;:=(·")
     is_part = whole != text or text != text.strip() or text[-1:] in ";:=,"
     return trimmed if is_part else text
-
-
-def as_looked_up_in_shop(text):
-    """The same without the marks before it: what the shop says is always looked up from a word on."""
-    return as_looked_up(re.sub(r"^(?:[,;:)%·]|\.(?= ))+ ", " ", text))
 
 
 def phrases_of_source(path):
@@ -144,7 +141,7 @@ def phrases():
                 found[key] = None
     for path in [path for folder in shop_speaking for path in sorted(folder.glob("*.cpp"))]:
         for text in phrases_of_shop(path) if path.name not in unheard else ():
-            key = as_looked_up_in_shop(text)
+            key = as_looked_up(text)
             if not no_sentence.search(text) and has_words(key):
                 found[key] = None
     for path in sorted((root / "shop/model").glob("*.cpp")) + sorted((root / "shop/app").glob("*.qml")):
@@ -156,7 +153,7 @@ def phrases():
             found.update(dict.fromkeys(phrases_of_data(data, members)))
             found.update(dict.fromkeys(names_of_data(folder, data)))
     for path in form_sources:
-        keys = (as_looked_up_in_shop(text) for text in phrases_of_source(path))
+        keys = (as_looked_up(text) for text in phrases_of_source(path))
         found.update((key, None) for key in keys if has_words(key) and " " in key and not key.endswith(' "'))
     for path in form_schemas:
         # The description of the document itself stands in no form.
