@@ -509,7 +509,7 @@
     </message>
     <message>
         <source>Times</source>
-        <translation>Veces / tiempos</translation>
+        <translation>Veces</translation>
     </message>
     <message>
         <source>Another coil</source>
@@ -1070,6 +1070,10 @@
     <message>
         <source>Sheets</source>
         <translation>Hojas</translation>
+    </message>
+    <message>
+        <source>Times it takes</source>
+        <translation>Tiempos</translation>
     </message>
 </context>
 <context>

@@ -123,7 +123,7 @@ constexpr std::array words = std::to_array<Word>({
     {"plus", QT_TRANSLATE_NOOP("Form", "Plus")},
     {"program_change_seconds", QT_TRANSLATE_NOOP("Form", "Another program")},
     {"rack_change_seconds", QT_TRANSLATE_NOOP("Form", "Another rack")},
-    {"rates", QT_TRANSLATE_NOOP("Form", "Times")},
+    {"rates", QT_TRANSLATE_NOOP("Form", "Times it takes")},
     {"reason", QT_TRANSLATE_NOOP("Form", "Reason")},
     {"remedy", QT_TRANSLATE_NOOP("Form", "Remedy")},
     {"rise", QT_TRANSLATE_NOOP("Form", "Rise")},
