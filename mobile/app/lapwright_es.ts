@@ -8831,6 +8831,26 @@
         <source>the same one: schedule again</source>
         <translation>el mismo: calcúlelo otra vez</translation>
     </message>
+    <message>
+        <source>found</source>
+        <translation>se encontró</translation>
+    </message>
+    <message>
+        <source>expected</source>
+        <translation>se esperaba</translation>
+    </message>
+    <message>
+        <source>characters</source>
+        <translation>caracteres</translation>
+    </message>
+    <message>
+        <source>members</source>
+        <translation>miembros</translation>
+    </message>
+    <message>
+        <source>a text that is not empty</source>
+        <translation>un texto que no esté vacío</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::field::CheckList</name>

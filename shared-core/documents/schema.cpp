@@ -164,7 +164,9 @@ private:
         const std::size_t length = counted ? characters(text) : 0;
         if (node.leastLength && length < *node.leastLength)
             report(place, node, value,
-                   "a text of at least " + std::to_string(*node.leastLength) + " characters");
+                   *node.leastLength == 1
+                       ? "a text that is not empty"
+                       : "a text of at least " + std::to_string(*node.leastLength) + " characters");
         if (node.mostLength && length > *node.mostLength)
             return report(place, node, value,
                           "a text of at most " + std::to_string(*node.mostLength) + " characters");

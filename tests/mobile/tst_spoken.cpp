@@ -88,6 +88,8 @@ private slots:
         QCOMPARE(spoken(std::string("gap 1/8\" from the folded leg")),
                  std::string("abertura 1/8\" desde el ala doblada"));
         QCOMPARE(spoken(counted(3, "piece")), std::string("3 piezas"));
+        QCOMPARE(spoken(Error{"/key", "\"\"", "a text that is not empty"}.sentence()),
+                 std::string("/key: se encontró \"\", se esperaba un texto que no esté vacío"));
     }
 
     void aReadersLanguageIsPartOfTheStyle()

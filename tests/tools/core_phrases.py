@@ -56,6 +56,8 @@ months = "January February March April May June July August September October No
 tables = (days + months + [name[:3] for name in days + months] +
           "ordered cut folded bundled loaded received short damaged wrong".split() +
           ["labour", "tax"] + ["from the " + what for what in ("raw edge", "hem fold", "folded corner", "folded leg")])
+# The words between which a form says what was typed and what it wants (measure/result.h, documents/schema.cpp).
+of_errors = ["found", "expected", "characters", "members"]
 # What is asked for by name in the shop: one word of its own, or counted.
 asked = re.compile(r'(?:spoken|said|translated|entry)\(("[^"]+")[),]|(?:spoken|said|translated)\([^"?;]*\? ("[^"]+") : |'
                    r'emplace_back\(("[a-z][a-z ]*"),')
@@ -146,7 +148,7 @@ def phrases():
                 found[key] = None
     for path in sorted((root / "shop/model").glob("*.cpp")) + sorted((root / "shop/app").glob("*.qml")):
         found.update(dict.fromkeys(counted_in(path.read_text())))
-    found.update(dict.fromkeys(tables))
+    found.update(dict.fromkeys(tables + of_errors))
     for folder, members in library.items():
         for path in sorted((core / folder).glob("*.json")):
             data = json.loads(path.read_text())
