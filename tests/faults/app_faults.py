@@ -52,12 +52,11 @@ class AppFaults(unittest.TestCase):
         return shutil.copytree(self.folder, self.scratch / name)
 
     def put_back(self, kept=None):
-        """The folder as it was kept, or empty."""
-        shutil.rmtree(self.folder)
+        """The folder as it was kept, or empty; the folder itself stays, on which a disk may be mounted."""
+        for path in self.folder.iterdir():
+            shutil.rmtree(path) if path.is_dir() else path.unlink()
         if kept:
-            shutil.copytree(kept, self.folder)
-        else:
-            self.folder.mkdir()
+            shutil.copytree(kept, self.folder, dirs_exist_ok=True)
 
     def copy_is_whole(self, path, what):
         connection = sqlite3.connect(path)

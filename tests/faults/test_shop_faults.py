@@ -6,38 +6,17 @@ LAPWRIGHT_LONG=1 disturbs every write in every way. All data is invented."""
 import pathlib
 import shutil
 import sqlite3
-import subprocess
 import sys
 import tempfile
 import unittest
 
-from app_faults import A_YEAR, KINDS, AppFaults, sampled
-
-CASES = pathlib.Path(__file__).parent.parent / "command" / "cases"
-ACTS = ("stock", "order", "plan", "cut", "folded", "loaded", "received", "copied")
-# What the shop said is done, and how much of it is there.
-COUNTED = {
-    "stock": "SELECT COUNT(*) FROM settings WHERE key = 'stock'",
-    "order": "SELECT COUNT(*) FROM current_orders",
-    "plan": "SELECT COUNT(*) FROM plans WHERE state <> 'replaced'",
-    **{state: f"SELECT COALESCE(SUM(count), 0) FROM piece_events WHERE state = '{state}'"
-       for state in ("cut", "folded", "loaded", "received", "damaged")},
-}
+from app_faults import A_YEAR, KINDS, sampled
+from shop_day import ACTS, ShopDay
 
 
-class ShopFaults(AppFaults):
+class ShopFaults(ShopDay):
     PROGRAM, COMMAND, FAULTS = (pathlib.Path(sys.argv.pop(1)).resolve() for _ in range(3))
     PLANNED = None
-
-    def setUp(self):
-        super().setUp()
-        self.orders = self.scratch / "orders"
-        self.orders.mkdir()
-        self.command("takeoff", CASES / "alder.job.json", "-o", self.orders / "alder.order.json")
-
-    def command(self, *arguments):
-        done = subprocess.run([self.COMMAND, *map(str, arguments)], capture_output=True, text=True, timeout=600)
-        self.assertEqual(done.returncode, 0, done.stdout + done.stderr)
 
     def planned(self):
         """A shop with a plan that waits to be cut; looked for once."""
@@ -47,34 +26,6 @@ class ShopFaults(AppFaults):
             self.done(*self.acts("stock", "order", "plan"))
             ShopFaults.PLANNED = shutil.copytree(self.folder, pathlib.Path(folder.name) / "planned")
         self.put_back(ShopFaults.PLANNED)
-
-    def acts(self, *acts):
-        return [self.folder, self.orders, *acts]
-
-    def query(self, question):
-        connection = sqlite3.connect(self.folder / "shop.db")
-        try:
-            return connection.execute(question).fetchone()[0]
-        finally:
-            connection.close()
-
-    def counts(self):
-        return {what: self.query(question) for what, question in COUNTED.items()}
-
-    def nothing_is_lost(self, told, what):
-        there = self.counts()
-        for line in told.splitlines():
-            act, count = line.split()
-            if act in there:
-                self.assertGreaterEqual(there[act], int(count), f"{what}: {act} is lost; {there}")
-        self.documents_are_whole(what)
-        if "copied" in told:
-            self.copy_is_whole(self.folder / "copy.db", what)
-
-    def there_is(self, told, what):
-        """All that the shop said is done, and nothing is damaged."""
-        self.nothing_is_lost(told, what)
-        self.command("check", "--db", self.folder / "shop.db")
 
     def disturb_act(self, act, before, after):
         """How often, and of how many writes."""

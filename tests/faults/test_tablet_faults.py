@@ -1,44 +1,16 @@
 """Guards: whenever the field app is killed, its disk is full or its disk fails, at any of its writes, what the person saw
 done is there when the tablet starts again, its journal tells the same, no file is half written, and the next act goes
 well. LAPWRIGHT_LONG=1 tries every write; otherwise some of the day. All data is invented."""
-import json
 import pathlib
 import sys
 import unittest
-import zipfile
 
-from app_faults import A_YEAR, KINDS, AppFaults, sampled
-
-# What the person saw, and how much of it must be there.
-COUNTED = ("job", "run", "closed", "trim", "photo", "sent", "load", "counted")
+from app_faults import A_YEAR, KINDS, sampled
+from tablet_day import TabletDay
 
 
-class TabletFaults(AppFaults):
+class TabletFaults(TabletDay):
     PROGRAM, FAULTS = (pathlib.Path(sys.argv.pop(1)).resolve() for _ in range(2))
-
-    def files_are_whole(self, what):
-        self.documents_are_whole(what)
-        for path in self.folder.glob("*.zip"):
-            self.assertIsNone(zipfile.ZipFile(path).testzip(), what)
-        for path in self.folder.glob("lapwright-backup-*.db"):
-            self.copy_is_whole(path, what)
-
-    def whole(self, what, fault=None):
-        """What is there; the check of it does one more act."""
-        there = json.loads(self.done("check", self.folder, fault=fault).stdout)
-        self.assertTrue(there["sound"] and there["goes_on"], f"{what}: {there}")
-        return there
-
-    def holds(self, told, what, fault=None):
-        done = told.split()
-        there = self.whole(what, fault)
-        for act in COUNTED:
-            self.assertGreaterEqual(there.get(act, 0), done.count(act), f"{what}: {act} is lost; {there}")
-        self.files_are_whole(what)
-        if "receipt" in done:
-            self.assertTrue(list(self.folder.glob("receipt-*.json")), what)
-        if "backup" in done:
-            self.assertTrue(list(self.folder.glob("lapwright-backup-*.db")), what)
 
     def test_every_act_of_a_day(self):
         work = ["work", self.folder]
