@@ -1,5 +1,6 @@
 #include "store/connection.h"
 
+#include "storage/disk_refusal.h"
 #include "storage/owner_file.h"
 #include "store/schema.h"
 
@@ -16,22 +17,20 @@ namespace {
 
 /// Primary result codes of SQLite that a person can do something about (sqlite.org/rescode.html).
 constexpr int busy = 5;
-constexpr int readOnly = 8;
 constexpr int diskIo = 10;
 constexpr int corrupt = 11;
-constexpr int full = 13;
 constexpr int cannotOpen = 14;
 constexpr int noDatabase = 26;
 
-std::string describe(const QSqlError& error)
+std::string describe(const QSqlError& error, const QString& file)
 {
+    if (const auto refusal = storage::diskRefusal(error, file))
+        return *refusal == storage::DiskRefusal::Full
+                   ? "there is no room left on this tablet: nothing of this entry was kept, everything before it was"
+                   : "the folder or file is read-only: nothing of this entry was kept, everything before it was";
     switch (error.nativeErrorCode().toInt() & 0xff) {
     case busy:
         return "another program keeps this file to itself: nothing of this entry was kept; try again";
-    case full:
-        return "there is no room left on this tablet: nothing of this entry was kept, everything before it was";
-    case readOnly:
-        return "the folder or file cannot be written: nothing of this entry was kept, everything before it was";
     case diskIo:
         return "the storage does not answer as it should: nothing of this entry was kept";
     case corrupt:
@@ -95,7 +94,7 @@ Result<Connection> Connection::open(const QString& path, WhenEmpty whenEmpty)
     QSqlDatabase database = QSqlDatabase::addDatabase("QSQLITE", name);
     database.setDatabaseName(path);
     if (!QDir().mkpath(QFileInfo(path).absolutePath()) || !database.open())
-        return Error{place, describe(database.lastError()), "a database file that can be opened"};
+        return Error{place, describe(database.lastError(), path), "a database file that can be opened"};
     try {
         secure(connection);
         const int version = versionOf(connection);
@@ -142,11 +141,11 @@ QSqlQuery Connection::query(const QString& statement, const QVariantList& values
     QSqlQuery query(QSqlDatabase::database(name_));
     query.setForwardOnly(true);
     if (!query.prepare(statement))
-        throw StoreFailure(describe(query.lastError()));
+        throw StoreFailure(describe(query.lastError(), path_));
     for (const QVariant& value : values)
         query.addBindValue(value);
     if (!query.exec())
-        throw StoreFailure(describe(query.lastError()));
+        throw StoreFailure(describe(query.lastError(), path_));
     return query;
 }
 

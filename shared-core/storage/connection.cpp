@@ -1,6 +1,7 @@
 #include "storage/connection.h"
 
 #include "storage/database.h"
+#include "storage/disk_refusal.h"
 #include "storage/postgres_address.h"
 
 #include <QFileInfo>
@@ -37,10 +38,15 @@ constexpr unsigned long openingApart = 500;
 /// does; milliseconds.
 constexpr int screensPatience = 5'000, commandsPatience = 60'000;
 
-std::string describe(const QSqlError& error)
+std::string describe(const QSqlError& error, const std::string& address)
 {
-    // A connection that is gone says nothing at all.
-    const QString words = error.text().trimmed();
+    if (!namesServer(address))
+        if (const auto refusal = diskRefusal(error, QString::fromStdString(address)))
+            return *refusal == DiskRefusal::Full ? "no room left on the disk of the database"
+                                                 : "a disk or folder that is read-only";
+    // A connection that is gone says nothing at all, and what Qt adds to SQLite's words says nothing more.
+    const QString own = error.databaseText().trimmed();
+    const QString words = namesServer(address) || own.isEmpty() ? error.text().trimmed() : own;
     return words.isEmpty() ? "no answer" : words.toStdString();
 }
 
@@ -102,9 +108,9 @@ Result<std::unique_ptr<Connection>> Connection::open(const std::string& address,
             if (left == 0 || !(connection->wasOpen_ || isStarting(lost.what())))
                 return Error{address, lost.what(),
                              isServer ? "a PostgreSQL server that answers"
-                                      : "a database file that can be opened"};
+                                      : "a database file that can be opened and written"};
         } catch (const StorageFailure& failure) {
-            return Error{address, failure.what(), "a Lapwright database"};
+            return Error{address, failure.what(), "a Lapwright database that can be written"};
         }
         QThread::msleep(openingApart);
     }
@@ -124,10 +130,10 @@ void Connection::fail(const QSqlError& error)
 {
     lost_ = backend_ == Backend::Postgres && isLost(error);
     if (lost_)
-        throw ConnectionLost(describe(error));
+        throw ConnectionLost(describe(error, address_));
     if (isHeld(error, backend_))
         throw HeldTooLong();
-    throw StorageFailure(describe(error));
+    throw StorageFailure(describe(error, address_));
 }
 
 void Connection::secure()
@@ -187,7 +193,7 @@ void Connection::reopen()
     add();
     QSqlDatabase database = QSqlDatabase::database(name_, false);
     if (!database.open())
-        throw ConnectionLost(describe(database.lastError()));
+        throw ConnectionLost(describe(database.lastError(), address_));
     wasOpen_ = true;
     secure();
     if (told_)

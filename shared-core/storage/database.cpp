@@ -62,7 +62,7 @@ Result<Database> Database::open(const std::string& address, WhenMissing whenMiss
             database.migrate();
         database.migrated_ = true;
     } catch (const StorageFailure& failure) {
-        return Error{address, failure.what(), "a Lapwright database"};
+        return Error{address, failure.what(), "a Lapwright database that can be written"};
     }
     return database;
 }

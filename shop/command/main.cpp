@@ -87,7 +87,7 @@ int main(int argc, char** argv)
     try {
         return delivered(runSubcommand(*chosen, arguments));
     } catch (const lapwright::storage::StorageFailure& failure) {
-        tell(std::string("lapwright: the database would not: ") + failure.what());
+        tell(std::string("lapwright: this could not be done: ") + failure.what());
         return static_cast<int>(Exit::CouldNot);
     }
 }

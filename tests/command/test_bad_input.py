@@ -230,7 +230,7 @@ class BadInput(Program):
         self.assertEqual((self.folder / "order.json").read_bytes(), before)
         self.assertEqual(sorted(file.name for file in self.folder.iterdir()), ["longer.json", "order.json"])
         self.empty_shop()
-        self.assertIn("the database would not", self.shop("receive", "order.json", status=3, largest_file=40_000).stderr)
+        self.assertIn("disk I/O error", self.shop("receive", "order.json", status=3, largest_file=40_000).stderr)
         self.assertEqual(self.shop("status").stdout, "", "the order is not half there")
         self.assertIn("taken in", self.shop("receive", "order.json").stdout)
 
