@@ -8,6 +8,7 @@
 #include <QSaveFile>
 
 #include <algorithm>
+#include <cerrno>
 #include <cstdio>
 
 namespace lapwright::storage {
@@ -17,6 +18,14 @@ namespace {
 Error unreadable(const std::string& path, const QString& why, const std::string& expected)
 {
     return {path, why.toStdString(), expected};
+}
+
+/// Of a file that was written to with errno at 0 before. Where only part of it went Qt knows no reason, but
+/// the system's last word is one.
+QString whyNotWritten(const QFileDevice& file)
+{
+    const int reason = errno;
+    return reason != 0 ? qt_error_string(reason) : file.errorString();
 }
 
 Result<std::string> readAll(QIODevice& device, const std::string& path)
@@ -67,17 +76,21 @@ Result<bool> writeDocument(const std::string& path, const std::string& text)
     if (size > largestDocument)
         return Error{path, std::to_string(size >> 20) + " MiB to write",
                      "at most 256 MiB, or it is not read back"};
+    errno = 0;
     if (path == "-") {
         QFile out;
         const bool written =
             out.open(stdout, QIODevice::WriteOnly) && out.write(text.data(), size) == size && out.flush();
         if (!written)
-            return unreadable("standard output", out.errorString(), "room to write");
+            return unreadable("standard output", whyNotWritten(out), "room to write");
         return true;
     }
     QSaveFile file(QString::fromStdString(path));
-    if (!file.open(QIODevice::WriteOnly) || file.write(text.data(), size) != size || !putInPlace(file))
+    if (!file.open(QIODevice::WriteOnly))
         return unreadable(path, file.errorString(), "a place that can be written");
+    errno = 0;
+    if (file.write(text.data(), size) != size || !putInPlace(file))
+        return unreadable(path, whyNotWritten(file), "a place that can be written");
     return true;
 }
 

@@ -12,7 +12,7 @@ import unittest
 
 import command_day
 import shop_day
-from command_day import CommandDay, work_of
+from command_day import CASES, CommandDay, work_of
 from shop_day import ShopDay
 from tablet_day import TabletDay
 
@@ -119,6 +119,20 @@ class CommandsDisk(OwnDisk, CommandDay):
                 self.assertEqual(self.state(), all_done, what)
                 refused += 1
         print(f"the command's disk was full {refused} times")
+
+    def test_papers_that_do_not_fit(self):
+        for _, work in self.days_acts():
+            self.done(*work)
+        shop = self.kept("shop") / "shop.db"
+        before, refused = self.empty(), 0
+        for work in (["print", "--db", shop, "-o", "."], ["takeoff", CASES / "alder.job.json", "-o", "order.json"]):
+            for _, what in self.fill_up(work, work[0], before):
+                for paper in self.folder.glob("*.pdf"):
+                    self.assertTrue(paper.read_bytes().endswith(b"%%EOF\n"), f"{what}: {paper.name} is half written")
+                for drawing in self.folder.glob("*.svg"):
+                    self.assertTrue(drawing.read_text().endswith("</svg>\n"), f"{what}: {drawing.name} is half written")
+                refused += 1
+        print(f"papers did not fit {refused} times")
 
     def test_a_read_only_disk(self):
         for act, work in self.days_acts():
