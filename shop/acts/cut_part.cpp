@@ -56,14 +56,6 @@ void addRemnants(const cutting::Plan& plan, std::size_t pattern, std::int64_t sh
 
 } // namespace
 
-CutPart ticked(const std::map<std::size_t, storage::Stamp>& ticks)
-{
-    CutPart part;
-    for (const auto& [pattern, by] : ticks)
-        part.patterns.insert(pattern);
-    return part;
-}
-
 Portion portionOf(const documents::CutPlan& plan, const CutPart& part)
 {
     Portion portion;

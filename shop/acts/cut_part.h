@@ -4,7 +4,6 @@
 #include "storage/shop_state.h"
 
 #include <cstddef>
-#include <map>
 #include <optional>
 #include <set>
 #include <vector>
@@ -21,9 +20,6 @@ struct CutPart {
     std::set<std::size_t> patterns; ///< every sheet of these is cut
     std::optional<Spoilt> spoilt;   ///< of none of these
 };
-
-/// What a person ticked of a plan (storage::tickedPatterns).
-[[nodiscard]] CutPart ticked(const std::map<std::size_t, storage::Stamp>& ticks);
 
 /// What that comes to.
 struct Portion {

@@ -8,6 +8,9 @@
 #include "storage/shop_state.h"
 
 #include <algorithm>
+#include <functional>
+#include <set>
+#include <utility>
 
 namespace lapwright::acts {
 
@@ -34,6 +37,20 @@ void require(const Result<bool>& done)
 {
     if (!done.ok())
         throw NotCut{done.errors()};
+}
+
+/// What of a plan is cut, asked within the write that says so; nothing: none of it after all.
+using PartOf = std::function<std::optional<CutPart>(const documents::CutPlan&)>;
+
+/// The sheets that are ticked of a waiting plan. Call inside Database::write(): another station ticks on.
+std::set<std::size_t> tickedOf(const storage::Database& database, const std::string& plan)
+{
+    std::set<std::size_t> patterns;
+    const auto ticks = storage::tickedPatterns(database);
+    if (const auto ofPlan = ticks.find(plan); ofPlan != ticks.end())
+        for (const auto& [pattern, by] : ofPlan->second)
+            patterns.insert(pattern);
+    return patterns;
 }
 
 /// All of the plan.
@@ -86,9 +103,8 @@ void cutPortion(const storage::Database& database, const storage::StoredPlan& st
             {Error{"plan " + stored.id, "cut or taken back by another station", "a plan that waits"}}};
 }
 
-/// Missing `part`: all of it.
 Result<CutBatch> cutStored(const storage::Database& database, const storage::StoredPlan& stored,
-                           const std::optional<CutPart>& part, const storage::Stamp& stamp)
+                           const PartOf& partOf, const storage::Stamp& stamp)
 {
     const auto plan = documents::readCutPlan(stored.document);
     if (!plan.ok())
@@ -96,12 +112,15 @@ Result<CutBatch> cutStored(const storage::Database& database, const storage::Sto
     CutBatch batch{stored.id, stored.material, {}};
     try {
         return database.write([&]() -> Result<CutBatch> {
+            const auto part = partOf(plan->value);
+            if (!part)
+                return batch;
             auto stock = standingStock(database);
             if (!stock.ok())
                 return stock.errors();
             if (!stock->has_value())
                 return Error{"plan " + stored.id, "no stock to cut it from", "a stock in the database"};
-            cutPortion(database, stored, plan->value, part ? *part : wholeOf(plan->value), **stock, stamp);
+            cutPortion(database, stored, plan->value, *part, **stock, stamp);
             return batch;
         });
     } catch (NotCut& why) {
@@ -110,14 +129,27 @@ Result<CutBatch> cutStored(const storage::Database& database, const storage::Sto
     }
 }
 
-Result<CutBatch> cutWaiting(const storage::Database& database, const std::string& plan,
-                            const std::optional<CutPart>& part, const storage::Stamp& stamp)
+Result<CutBatch> cutWaiting(const storage::Database& database, const std::string& plan, const PartOf& partOf,
+                            const storage::Stamp& stamp)
 {
     const auto stored = storage::waitingPlan(database, plan);
     if (!stored)
         return Error{"plan " + plan, "no such plan waits to be cut",
                      "a plan that is neither cut nor replaced"};
-    return cutStored(database, *stored, part, stamp);
+    return cutStored(database, *stored, partOf, stamp);
+}
+
+/// Nothing of it where nothing is ticked any more.
+Result<CutBatch> cutTicked(const storage::Database& database, const storage::StoredPlan& stored,
+                           const storage::Stamp& stamp)
+{
+    const auto whatIsTicked = [&](const documents::CutPlan&) -> std::optional<CutPart> {
+        std::set<std::size_t> patterns = tickedOf(database, stored.id);
+        if (patterns.empty())
+            return std::nullopt;
+        return CutPart{std::move(patterns), std::nullopt};
+    };
+    return cutStored(database, stored, whatIsTicked, stamp);
 }
 
 } // namespace
@@ -126,7 +158,7 @@ Result<std::vector<CutBatch>> cutWaitingPlans(const storage::Database& database,
 {
     std::vector<CutBatch> batches;
     for (const storage::StoredPlan& stored : storage::waitingPlans(database)) {
-        auto batch = cutStored(database, stored, std::nullopt, stamp);
+        auto batch = cutStored(database, stored, wholeOf, stamp);
         if (!batch.ok())
             return batch.errors();
         batches.push_back(*std::move(batch));
@@ -137,13 +169,20 @@ Result<std::vector<CutBatch>> cutWaitingPlans(const storage::Database& database,
 Result<CutBatch> cutPlan(const storage::Database& database, const std::string& plan,
                          const storage::Stamp& stamp)
 {
-    return cutWaiting(database, plan, std::nullopt, stamp);
+    return cutWaiting(database, plan, wholeOf, stamp);
 }
 
-Result<CutBatch> cutPart(const storage::Database& database, const std::string& plan, const CutPart& part,
-                         const storage::Stamp& stamp)
+Result<CutBatch> spoilStrip(const storage::Database& database, const std::string& plan,
+                            const CutPart::Spoilt& strip, const storage::Stamp& stamp)
 {
-    return cutWaiting(database, plan, part, stamp);
+    const auto withTicked = [&](const documents::CutPlan&) {
+        CutPart part{tickedOf(database, plan), strip};
+        if (part.patterns.count(strip.pattern) > 0)
+            throw NotCut{
+                {Error{"plan " + plan, "a sheet that is ticked as cut", "a sheet that is being cut"}}};
+        return part;
+    };
+    return cutWaiting(database, plan, withTicked, stamp);
 }
 
 std::vector<Error> settleTicks(const storage::Database& database, const std::optional<std::string>& order,
@@ -155,7 +194,10 @@ std::vector<Error> settleTicks(const storage::Database& database, const std::opt
         const auto isOfOrder = [&](const storage::PlannedPiece& piece) { return piece.order == *order; };
         if (order && std::none_of(pieces.begin(), pieces.end(), isOfOrder))
             continue;
-        const auto batch = cutPart(database, plan, ticked(ticks), stamp);
+        const auto stored = storage::waitingPlan(database, plan);
+        if (!stored)
+            continue; // another station was first
+        const auto batch = cutTicked(database, *stored, stamp);
         const std::vector<Error>& why = batch.ok() ? batch->errors : batch.errors();
         errors.insert(errors.end(), why.begin(), why.end());
     }

@@ -32,10 +32,12 @@ struct CutBatch {
 [[nodiscard]] Result<CutBatch> cutPlan(const storage::Database& database, const std::string& plan,
                                        const storage::Stamp& stamp);
 
-/// Says that part of a waiting plan is cut: its pieces, metal and remnants count, spoilt pieces are scrapped
-/// and ordered again; the rest of the plan is taken back and waits for the next one. Errors as cutPlan().
-[[nodiscard]] Result<CutBatch> cutPart(const storage::Database& database, const std::string& plan,
-                                       const CutPart& part, const storage::Stamp& stamp);
+/// Says that a strip of one sheet that is being cut is spoilt. This sheet and those that are ticked of the
+/// waiting plan are cut: their pieces, metal and remnants count, those of the strip are scrapped and ordered
+/// again; the rest of the plan is taken back and waits for the next one. Errors as cutPlan(); why it is not
+/// cut also: that sheet is ticked itself.
+[[nodiscard]] Result<CutBatch> spoilStrip(const storage::Database& database, const std::string& plan,
+                                          const CutPart::Spoilt& strip, const storage::Stamp& stamp);
 /// The sheets that are ticked of waiting plans count as cut from now on, before these plans are replaced: of
 /// every plan, or of those alone that cut pieces of one order. What could not count as cut.
 [[nodiscard]] std::vector<Error> settleTicks(const storage::Database& database,

@@ -319,16 +319,11 @@ void CuttingDesk::stripSpoilt()
     if (at == nullptr || strip < 0 || isTicked(*at) || !shop().letsMake())
         return;
     const std::string plan = plans_[at->plan].id;
-    acts::CutPart part;
-    if (const auto ticks = ticked_.find(plan); ticks != ticked_.end())
-        part = acts::ticked(ticks->second);
-    part.spoilt = {at->pattern, static_cast<std::size_t>(strip)};
+    const acts::CutPart::Spoilt spoilt{at->pattern, static_cast<std::size_t>(strip)};
     const bool done = shop().act([&] {
         const Plan& of = plans_[at->plan];
-        const cutting::Plan cut = acts::portionOf(of.cut, part).plan;
-        auto left =
-            print::keptRemnants(cut, of.material, cut.patterns.size() - 1); // the spoilt sheet is its last
-        const auto batch = acts::cutPart(shop().database(), plan, part, shop().stamp());
+        auto left = print::keptRemnants(acts::portionOf(of.cut, {{}, spoilt}).plan, of.material, 0);
+        const auto batch = acts::spoilStrip(shop().database(), plan, spoilt, shop().stamp());
         if (!batch.ok())
             return shop().tellTrouble(batch.errors());
         if (!batch->errors.empty())

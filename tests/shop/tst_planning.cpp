@@ -14,13 +14,16 @@
 #include "storage/shop_state.h"
 
 #include <QTemporaryDir>
+#include <QThread>
 #include <QtTest>
 
 #include <algorithm>
 #include <functional>
+#include <future>
 #include <memory>
 #include <optional>
 #include <utility>
+#include <vector>
 
 using namespace lapwright;
 using schedule::PieceState;
@@ -66,13 +69,20 @@ acts::PlanRequest requestFor(const site::Material& material)
     return request;
 }
 
+std::int64_t countOf(const std::vector<storage::PlannedPiece>& pieces)
+{
+    std::int64_t count = 0;
+    for (const storage::PlannedPiece& piece : pieces)
+        count += piece.count;
+    return count;
+}
+
 /// Pieces in the plans that wait to be cut.
 std::int64_t waiting(const Database& database)
 {
     std::int64_t count = 0;
     for (const storage::StoredPlan& plan : storage::waitingPlans(database))
-        for (const storage::PlannedPiece& piece : storage::piecesOfPlan(database, plan.id))
-            count += piece.count;
+        count += countOf(storage::piecesOfPlan(database, plan.id));
     return count;
 }
 
@@ -90,7 +100,7 @@ private slots:
     void init()
     {
         folder_ = std::make_unique<QTemporaryDir>();
-        database_.emplace(Database::open(folder_->filePath("shop.db").toStdString()).value());
+        database_.emplace(Database::open(address()).value());
         order_ = alder();
         takeIn(database(), order_);
         request_ = requestFor(order_.value.job.material);
@@ -118,6 +128,41 @@ private slots:
         const std::int64_t cut = inState(database(), PieceState::Cut);
         QVERIFY(cut > 0);
         QCOMPARE(waiting(database()), all_ - cut);
+    }
+
+    void aSheetThatIsTickedWhileTicksAreSettledIsCut()
+    {
+        const storage::StoredPlan plan = storage::waitingPlans(database()).front();
+        QVERIFY(storage::tickPattern(database(), plan.id, 0, true, stamp));
+        std::promise<void> writes;
+        const auto other = std::async(std::launch::async, [&] {
+            const Database station = Database::open(address()).value();
+            station.write([&] {
+                writes.set_value();
+                QThread::msleep(500); // meanwhile this station looks what is ticked
+                storage::tickPatterns(station, plan.id, {1}, stamp);
+            });
+        });
+        writes.get_future().wait();
+        QVERIFY(acts::settleTicks(database(), std::nullopt, stamp).empty());
+        const auto cut = documents::readCutPlan(plan.document)->value;
+        QCOMPARE(inState(database(), PieceState::Cut),
+                 countOf(acts::portionOf(cut, {{0, 1}, std::nullopt}).cut));
+    }
+
+    void aStripThatIsSpoiltLeavesWhatAnotherStationTicked()
+    {
+        const storage::StoredPlan plan = storage::waitingPlans(database()).front();
+        QVERIFY(storage::tickPattern(database(), plan.id, 0, true, stamp));
+        const auto twice = acts::spoilStrip(database(), plan.id, {0, 0}, stamp);
+        QVERIFY(twice.ok() && !twice->errors.empty());
+        QCOMPARE(inState(database(), PieceState::Cut), std::int64_t{0});
+
+        QVERIFY(acts::spoilStrip(database(), plan.id, {1, 0}, stamp)->errors.empty());
+        const auto cut = documents::readCutPlan(plan.document)->value;
+        const acts::Portion portion = acts::portionOf(cut, {{0}, acts::CutPart::Spoilt{1, 0}});
+        QVERIFY(countOf(portion.spoilt) > 0);
+        QCOMPARE(inState(database(), PieceState::Cut), countOf(portion.cut) - countOf(portion.spoilt));
     }
 
     void stockThatComesMeanwhileIsPlannedFrom()
@@ -210,6 +255,7 @@ private slots:
     }
 
 private:
+    [[nodiscard]] std::string address() const { return folder_->filePath("shop.db").toStdString(); }
     [[nodiscard]] const Database& database() const { return *database_; }
 
     /// Plans, and does `change` once while the plan is looked for.
