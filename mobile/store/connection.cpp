@@ -46,7 +46,7 @@ std::string describe(const QSqlError& error, const QString& file)
 
 QString readBack(const Connection& connection, const QString& pragma)
 {
-    QSqlQuery query = connection.query("PRAGMA " + pragma);
+    Rows query = connection.query("PRAGMA " + pragma);
     return query.next() ? query.value(0).toString() : QString();
 }
 
@@ -85,6 +85,15 @@ void migrate(const Connection& connection)
 }
 
 } // namespace
+
+bool Rows::next()
+{
+    if (query_.next())
+        return true;
+    if (const QSqlError why = query_.lastError(); why.isValid())
+        throw StoreFailure(describe(why, file_));
+    return false;
+}
 
 Result<Connection> Connection::open(const QString& path, WhenEmpty whenEmpty)
 {
@@ -133,10 +142,10 @@ Connection::~Connection()
 
 int Connection::run(const QString& statement, const QVariantList& values) const
 {
-    return query(statement, values).numRowsAffected();
+    return query(statement, values).changed();
 }
 
-QSqlQuery Connection::query(const QString& statement, const QVariantList& values) const
+Rows Connection::query(const QString& statement, const QVariantList& values) const
 {
     QSqlQuery query(QSqlDatabase::database(name_));
     query.setForwardOnly(true);
@@ -146,14 +155,14 @@ QSqlQuery Connection::query(const QString& statement, const QVariantList& values
         query.addBindValue(value);
     if (!query.exec())
         throw StoreFailure(describe(query.lastError(), path_));
-    return query;
+    return {std::move(query), path_};
 }
 
 QStringList Connection::damage() const
 {
     QStringList found;
     try {
-        QSqlQuery query = this->query("PRAGMA integrity_check");
+        Rows query = this->query("PRAGMA integrity_check");
         while (query.next())
             if (query.value(0).toString() != "ok")
                 found << query.value(0).toString();

@@ -7,6 +7,7 @@
 #include <QStringList>
 #include <QVariantList>
 
+#include <cstdint>
 #include <functional>
 #include <stdexcept>
 #include <utility>
@@ -19,6 +20,26 @@ namespace lapwright::store {
 class StoreFailure : public std::runtime_error {
 public:
     using std::runtime_error::runtime_error;
+};
+
+/// What a statement answers: rows to step through. Of the connection's thread, and never outlives it.
+class Rows {
+public:
+    Rows(QSqlQuery query, QString file) : query_(std::move(query)), file_(std::move(file)) {}
+
+    /// Steps to the first or next row; false after the last. Throws StoreFailure if it cannot be read.
+    bool next(); // NOLINT(modernize-use-nodiscard): there is always one row of a count
+    /// Of the current row; columns count from 0.
+    [[nodiscard]] QVariant value(int column) const { return query_.value(column); }
+    /// Lets go of what is not read yet.
+    void finish() { query_.finish(); }
+    /// How many rows an insert or update changed, and the number of the last one.
+    [[nodiscard]] int changed() const { return query_.numRowsAffected(); }
+    [[nodiscard]] std::int64_t lastNumber() const { return query_.lastInsertId().toLongLong(); }
+
+private:
+    QSqlQuery query_;
+    QString file_;
 };
 
 /// What becomes of a file that holds nothing of ours yet: the tablet's own gets its tables, a backup is
@@ -44,7 +65,7 @@ public:
     // NOLINTNEXTLINE(modernize-use-nodiscard): most do not ask how many
     int run(const QString& statement, const QVariantList& values = {}) const;
     /// The same, for rows to step through.
-    [[nodiscard]] QSqlQuery query(const QString& statement, const QVariantList& values = {}) const;
+    [[nodiscard]] Rows query(const QString& statement, const QVariantList& values = {}) const;
 
     /// Runs `work` in one write transaction: all of it is on the disk when this returns, or none of it if
     /// `work` throws.

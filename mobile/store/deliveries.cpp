@@ -6,7 +6,7 @@ namespace lapwright::store {
 
 std::vector<LoadLine> loads(const Connection& connection)
 {
-    QSqlQuery query = connection.query("SELECT id, truck, made_at FROM loads ORDER BY opened_at DESC, id");
+    Rows query = connection.query("SELECT id, truck, made_at FROM loads ORDER BY opened_at DESC, id");
     std::vector<LoadLine> all;
     while (query.next())
         all.push_back({string(query.value(0)), string(query.value(1)), string(query.value(2))});
@@ -24,7 +24,7 @@ bool keepLoad(const Connection& connection, const schedule::Load& load, const st
 
 std::optional<std::string> loadText(const Connection& connection, const std::string& id)
 {
-    QSqlQuery query = connection.query("SELECT document FROM loads WHERE id = ?", {text(id)});
+    Rows query = connection.query("SELECT document FROM loads WHERE id = ?", {text(id)});
     if (!query.next())
         return std::nullopt;
     return raw(query.value(0));
@@ -48,7 +48,7 @@ bool isAccepted(const Connection& connection, const std::string& id)
 
 std::vector<schedule::ReceiptEvent> eventsOf(const Connection& connection, const std::string& load)
 {
-    QSqlQuery query =
+    Rows query =
         connection.query("SELECT id, order_id, mark, found, count, at, person, note FROM receipt_events"
                          " WHERE load = ? AND withdrawn = 0 ORDER BY seq",
                          {text(load)});
@@ -83,10 +83,9 @@ std::int64_t addEvents(const Connection& connection, const std::string& load,
 std::optional<std::string> withdrawLast(const Connection& connection, const std::string& load)
 {
     return connection.write([&]() -> std::optional<std::string> {
-        QSqlQuery query =
-            connection.query("SELECT seq, mark FROM receipt_events WHERE load = ? AND withdrawn = 0"
-                             " AND sent = 0 ORDER BY seq DESC LIMIT 1",
-                             {text(load)});
+        Rows query = connection.query("SELECT seq, mark FROM receipt_events WHERE load = ? AND withdrawn = 0"
+                                      " AND sent = 0 ORDER BY seq DESC LIMIT 1",
+                                      {text(load)});
         if (!query.next())
             return std::nullopt;
         const qint64 seq = query.value(0).toLongLong();

@@ -62,7 +62,7 @@ QString searched(const site::Job& job)
 
 const QString lineColumns = "id, name, customer, address, wanted_by, runs, state, changed_at";
 
-JobLine lineAt(const QSqlQuery& query)
+JobLine lineAt(const Rows& query)
 {
     return {string(query.value(0)),
             string(query.value(1)),
@@ -95,11 +95,11 @@ std::pair<QString, QVariantList> where(const JobFilter& filter)
 std::int64_t addAct(const Connection& connection, const std::string& job, const Act& act, const char* way,
                     const Splice& splice)
 {
-    const QSqlQuery query = connection.query(
+    const Rows query = connection.query(
         "INSERT INTO acts (job, kind, words, at, way, place, removed, inserted) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
         {text(job), text(act.kind), text(act.words), text(act.at), way, static_cast<qint64>(splice.place),
          bytes(splice.removed), bytes(splice.inserted)});
-    return query.lastInsertId().toLongLong();
+    return query.lastNumber();
 }
 
 KeptJob commit(const Connection& connection, const site::Job& job, const KeptJob& kept, std::string document,
@@ -136,9 +136,9 @@ struct Stacks {
 Stacks stacksOf(const Connection& connection, const std::string& id)
 {
     Stacks stacks;
-    QSqlQuery query = connection.query("SELECT seq, way FROM acts WHERE job = ? AND kind NOT IN (" +
-                                           actsOnTheJobItself + ") ORDER BY seq",
-                                       {text(id)});
+    Rows query = connection.query("SELECT seq, way FROM acts WHERE job = ? AND kind NOT IN (" +
+                                      actsOnTheJobItself + ") ORDER BY seq",
+                                  {text(id)});
     while (query.next()) {
         const QString way = query.value(1).toString();
         if (way == "do") {
@@ -160,13 +160,12 @@ std::optional<std::string> wordsOfLast(const Connection& connection, const std::
 {
     if (acts.empty())
         return std::nullopt;
-    QSqlQuery query =
-        connection.query("SELECT words FROM acts WHERE seq = ?", {static_cast<qint64>(acts.back())});
+    Rows query = connection.query("SELECT words FROM acts WHERE seq = ?", {static_cast<qint64>(acts.back())});
     query.next();
     return string(query.value(0));
 }
 
-Splice spliceAt(const QSqlQuery& query, int first)
+Splice spliceAt(const Rows& query, int first)
 {
     return {static_cast<std::size_t>(query.value(first).toLongLong()), raw(query.value(first + 1)),
             raw(query.value(first + 2))};
@@ -183,7 +182,7 @@ std::vector<JobLine> jobPage(const Connection& connection, const JobFilter& filt
         values << text(last->changedAt) << text(last->changedAt) << text(last->id);
     }
     values << most;
-    QSqlQuery query = connection.query(
+    Rows query = connection.query(
         "SELECT " + lineColumns + " FROM jobs" + clause + " ORDER BY changed_at DESC, id LIMIT ?", values);
     std::vector<JobLine> lines;
     while (query.next())
@@ -194,14 +193,14 @@ std::vector<JobLine> jobPage(const Connection& connection, const JobFilter& filt
 std::int64_t countJobs(const Connection& connection, const JobFilter& filter)
 {
     const auto [clause, values] = where(filter);
-    QSqlQuery query = connection.query("SELECT count(*) FROM jobs" + clause, values);
+    Rows query = connection.query("SELECT count(*) FROM jobs" + clause, values);
     query.next();
     return query.value(0).toLongLong();
 }
 
 std::optional<JobLine> jobLine(const Connection& connection, const std::string& id)
 {
-    QSqlQuery query = connection.query("SELECT " + lineColumns + " FROM jobs WHERE id = ?", {text(id)});
+    Rows query = connection.query("SELECT " + lineColumns + " FROM jobs WHERE id = ?", {text(id)});
     if (!query.next())
         return std::nullopt;
     return lineAt(query);
@@ -223,7 +222,7 @@ void addJob(const Connection& connection, const site::Job& job, const std::strin
 
 std::optional<Shelf> shelfOf(const Connection& connection, const std::string& id)
 {
-    QSqlQuery query = connection.query("SELECT shelf FROM jobs WHERE id = ?", {text(id)});
+    Rows query = connection.query("SELECT shelf FROM jobs WHERE id = ?", {text(id)});
     return query.next() ? std::optional(shelfNamed(query.value(0).toString())) : std::nullopt;
 }
 
@@ -241,8 +240,7 @@ Shelf moveJob(const Connection& connection, const std::string& id, Shelf shelf, 
 
 std::optional<KeptJob> keptJob(const Connection& connection, const std::string& id)
 {
-    QSqlQuery query =
-        connection.query("SELECT document, last_act FROM job_documents WHERE job = ?", {text(id)});
+    Rows query = connection.query("SELECT document, last_act FROM job_documents WHERE job = ?", {text(id)});
     if (!query.next())
         return std::nullopt;
     return KeptJob{raw(query.value(0)), query.value(1).toLongLong()};
@@ -267,8 +265,8 @@ std::optional<Step> stepFrom(const Connection& connection, const std::string& id
     const std::vector<std::int64_t>& acts = way == Way::Undo ? stacks.done : stacks.undone;
     if (acts.empty())
         return std::nullopt;
-    QSqlQuery query = connection.query("SELECT kind, words, place, removed, inserted FROM acts WHERE seq = ?",
-                                       {static_cast<qint64>(acts.back())});
+    Rows query = connection.query("SELECT kind, words, place, removed, inserted FROM acts WHERE seq = ?",
+                                  {static_cast<qint64>(acts.back())});
     query.next();
     const Splice splice = spliceAt(query, 2);
     return Step{spliced(kept.document, way == Way::Undo ? splice.reversed() : splice), string(query.value(1)),
@@ -285,7 +283,7 @@ KeptJob commitStep(const Connection& connection, const site::Job& job, const Kep
 std::string documentFromJournal(const Connection& connection, const std::string& id)
 {
     std::string document;
-    QSqlQuery query =
+    Rows query =
         connection.query("SELECT place, removed, inserted FROM acts WHERE job = ? ORDER BY seq", {text(id)});
     while (query.next())
         document = spliced(document, spliceAt(query, 0));

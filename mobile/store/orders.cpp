@@ -6,9 +6,9 @@ namespace lapwright::store {
 
 std::optional<SentOrder> lastSent(const Connection& connection, const std::string& job)
 {
-    QSqlQuery query = connection.query("SELECT revision, hash, sent_at, document FROM orders WHERE job = ?"
-                                       " ORDER BY revision DESC LIMIT 1",
-                                       {text(job)});
+    Rows query = connection.query("SELECT revision, hash, sent_at, document FROM orders WHERE job = ?"
+                                  " ORDER BY revision DESC LIMIT 1",
+                                  {text(job)});
     if (!query.next())
         return std::nullopt;
     return SentOrder{query.value(0).toLongLong(), string(query.value(1)), string(query.value(2)),

@@ -4,7 +4,7 @@ namespace lapwright::store {
 
 std::optional<QString> setting(const Connection& connection, const QString& key)
 {
-    QSqlQuery query = connection.query("SELECT value FROM settings WHERE key = ?", {key});
+    Rows query = connection.query("SELECT value FROM settings WHERE key = ?", {key});
     if (!query.next())
         return std::nullopt;
     return query.value(0).toString();

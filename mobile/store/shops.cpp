@@ -6,7 +6,7 @@ namespace lapwright::store {
 
 std::vector<KnownShop> knownShops(const Connection& connection)
 {
-    QSqlQuery query = connection.query("SELECT key, refused_at FROM shops ORDER BY trusted_at, key");
+    Rows query = connection.query("SELECT key, refused_at FROM shops ORDER BY trusted_at, key");
     std::vector<KnownShop> shops;
     while (query.next())
         shops.push_back({string(query.value(0)), string(query.value(1))});

@@ -341,14 +341,20 @@ std::vector<std::string> Connection::faults()
     std::vector<std::string> faults;
     if (backend_ == Backend::Postgres)
         return faults;
-    Rows pages = query("PRAGMA integrity_check", {});
-    while (pages.next())
-        if (pages.text(0) != "ok")
-            faults.push_back(pages.text(0));
-    Rows keys = query("PRAGMA foreign_key_check", {});
-    while (keys.next())
-        faults.push_back("table " + keys.text(0) + " refers to a row of " + keys.text(2) +
-                         " that is not there");
+    try {
+        Rows pages = query("PRAGMA integrity_check", {});
+        while (pages.next())
+            if (pages.text(0) != "ok")
+                faults.push_back(pages.text(0));
+        Rows keys = query("PRAGMA foreign_key_check", {});
+        while (keys.next())
+            faults.push_back("table " + keys.text(0) + " refers to a row of " + keys.text(2) +
+                             " that is not there");
+    } catch (const HeldTooLong&) {
+        throw;
+    } catch (const StorageFailure& failure) {
+        faults.emplace_back(failure.what()); // so far damaged that it cannot be looked through
+    }
     return faults;
 }
 
@@ -398,6 +404,15 @@ Rows::Rows(Rows&& other) noexcept
     : connection_(std::exchange(other.connection_, nullptr)), statement_(std::move(other.statement_)),
       query_(std::move(other.query_))
 {
+}
+
+bool Rows::next()
+{
+    if (query_.next())
+        return true;
+    if (const QSqlError why = query_.lastError(); why.isValid())
+        connection_->fail(why);
+    return false;
 }
 
 Rows::~Rows()

@@ -65,10 +65,11 @@ public:
     /// A statement of a migration in this database's words.
     [[nodiscard]] QString inItsWords(QString statement) const;
 
+    /// Throws what went wrong, as query() does.
+    [[noreturn]] void fail(const QSqlError& error);
+
 private:
     [[nodiscard]] QSqlQuery prepared(const QString& statement);
-    /// What went wrong, as the exception to throw.
-    [[noreturn]] void fail(const QSqlError& error);
     void add();
     void secure();
     void subscribe();

@@ -50,6 +50,19 @@ public:
     {
         for (const std::string& fault : database_.engineFaults())
             damaged({"database", fault, "a file as the database wrote it"});
+        try {
+            examineAll();
+        } catch (const StorageFailure& failure) {
+            if (health_.damage.empty())
+                throw;
+            damaged({"database", failure.what(), "rows that can be read"});
+        }
+        return std::move(health_);
+    }
+
+private:
+    void examineAll()
+    {
         examineLog();
         examineOrders();
         examineLinks();
@@ -62,10 +75,7 @@ public:
         examineKept("schedule", scheduleDocument(database_), documents::readSchedule);
         examineKept("rates", ratesDocument(database_), documents::readRates);
         examinePlans();
-        return std::move(health_);
     }
-
-private:
     void damaged(Error error)
     {
         if (health_.damage.size() < most)

@@ -21,8 +21,8 @@ public:
     Rows& operator=(const Rows&) = delete;
     ~Rows();
 
-    /// Steps to the first or next row; false after the last.
-    [[nodiscard]] bool next() { return query_.next(); }
+    /// Steps to the first or next row; false after the last. Throws StorageFailure if it cannot be read.
+    [[nodiscard]] bool next();
     /// Of the current row; columns count from 0.
     [[nodiscard]] std::string text(int column) const { return query_.value(column).toString().toStdString(); }
     [[nodiscard]] std::int64_t number(int column) const { return query_.value(column).toLongLong(); }

@@ -1,6 +1,7 @@
 #include "documents/job.h"
 #include "site/editing.h"
 #include "source_directory.h"
+#include "storage/spoilt_page.h"
 #include "store/deliveries.h"
 #include "store/jobs.h"
 #include "store/orders.h"
@@ -99,6 +100,7 @@ private slots:
     void noDatabaseIsSaidSo();
     void aReadOnlyFolderKeepsTheData();
     void aFullDiskKeepsTheData();
+    void aJournalThatCannotBeReadIsNotTheEndOfIt();
     void aFileThatAnotherProgramKeepsIsSaidAndLosesNothing();
     void aClockSetBackAYearLosesNothing();
     void aTabletOfVersionOneOpens();
@@ -268,11 +270,12 @@ void JobStore::aFullDiskKeepsTheData()
 {
     Desk desk;
     const std::string before = desk.kept.document;
-    QSqlQuery pages = desk.connection.query("PRAGMA page_count");
-    pages.next();
-    const int count = pages.value(0).toInt();
-    pages.finish();
-    desk.connection.run(QString("PRAGMA max_page_count = %1").arg(count)); // SQLITE_FULL, as on a full disk
+    const auto pages = [&desk] {
+        Rows count = desk.connection.query("PRAGMA page_count");
+        count.next();
+        return count.value(0).toInt();
+    };
+    desk.connection.run(QString("PRAGMA max_page_count = %1").arg(pages())); // SQLITE_FULL, as on a full disk
     std::string said;
     try {
         desk.act(std::string(100'000, 'n'));
@@ -285,6 +288,17 @@ void JobStore::aFullDiskKeepsTheData()
     desk.job.name = "room again";
     desk.act("room again");
     QVERIFY(desk.connection.damage().isEmpty());
+}
+
+void JobStore::aJournalThatCannotBeReadIsNotTheEndOfIt()
+{
+    Desk desk;
+    for (int number = 1; number <= 300; ++number)
+        desk.act(std::string(60, number % 2 == 0 ? 'e' : 'o') + std::to_string(number)); // none like the last
+    desk.connection = *Connection::open(desk.folder.filePath("other.db")); // lets go of the file
+    QVERIFY(tests::spoilPage(desk.path, "ee150"));
+    const Connection again = *Connection::open(desk.path);
+    QVERIFY_EXCEPTION_THROWN((void)documentFromJournal(again, desk.job.id), StoreFailure);
 }
 
 void JobStore::aFileThatAnotherProgramKeepsIsSaidAndLosesNothing()

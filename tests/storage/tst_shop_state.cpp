@@ -1,11 +1,13 @@
 // Guards: stock, cut plans, loads and receipts stay in the database as they were given, over closing and
 // opening it; the same load or receipt twice is one; a new plan replaces what is not cut and nothing else.
+// What cannot be read is not taken for the end of what there is.
 #include "storage/databases.h"
 #include "storage/health.h"
 #include "storage/orders.h"
 #include "storage/piece_events.h"
 #include "storage/progress.h"
 #include "storage/shop_state.h"
+#include "storage/spoilt_page.h"
 
 #include <QtTest>
 
@@ -45,6 +47,31 @@ private slots:
             saveStockDocument(database, "second é \" '");
         }
         QCOMPARE(*stockDocument(Database::open(address).value()), std::string("second é \" '"));
+    }
+    void rowsThatCannotBeReadAreNotTheLast()
+    {
+        if (onServer())
+            return;
+        const std::string address = freshAddress();
+        {
+            const Database database = Database::open(address).value();
+            database.write([&] {
+                for (int number = 1; number <= 2'000; ++number)
+                    database.run("INSERT INTO settings (key, value) VALUES (?, ?)",
+                                 {QString("note %1").arg(number), QString("word %1 of many").arg(number)});
+            });
+        }
+        QVERIFY(tests::spoilPage(QString::fromStdString(address), "word 1500 of many"));
+        const Database database = Database::open(address).value();
+        const auto count = [&database] {
+            Rows rows = database.query("SELECT value FROM settings");
+            int read = 0;
+            while (rows.next())
+                ++read;
+            return read;
+        };
+        QVERIFY_EXCEPTION_THROWN(count(), StorageFailure);
+        QVERIFY(!examine(database).damage.empty());
     }
     void floorAndScheduleAreKeptApart()
     {
