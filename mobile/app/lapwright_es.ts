@@ -8851,6 +8851,14 @@
         <source>a text that is not empty</source>
         <translation>un texto que no esté vacío</translation>
     </message>
+    <message>
+        <source>a sheet that is ticked as cut</source>
+        <translation>una hoja ya marcada como cortada</translation>
+    </message>
+    <message>
+        <source>a sheet that is being cut</source>
+        <translation>una hoja que se está cortando</translation>
+    </message>
 </context>
 <context>
     <name>lapwright::field::CheckList</name>
