@@ -35,11 +35,6 @@ enum class OrdersShown { Unfinished, Held, All };
 /// By wanted date, then name.
 [[nodiscard]] Page<OrderRow> listOrders(const Database& database, OrdersShown shown, const From& from);
 
-/// Orders, received ones too, in which each word is part of the name of the house or the customer, in small
-/// letters or capitals, or is a mark of the order as it is written; of a mark as the field app makes them the
-/// letters may be small or capitals. At most `most`, wanted last first. No word: none.
-[[nodiscard]] std::vector<OrderRow> findOrders(const Database& database,
-                                               const std::vector<std::string>& words, std::int64_t most);
 /// The order of this id.
 [[nodiscard]] std::optional<OrderRow> orderRow(const Database& database, const std::string& order);
 

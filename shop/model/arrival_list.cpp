@@ -2,6 +2,7 @@
 
 #include "arrivals.h"
 #include "schedule/label_text.h"
+#include "storage/find_orders.h"
 #include "text.h"
 
 #include <iterator>

@@ -5,6 +5,7 @@
 // than 50 ms or more than twice as long on ten times the history, or orders are received at less than 0.4 of
 // the commit rate. Usage: bench_storage [ADDRESS-OF-A-NEW-DATABASE ADDRESS-OF-ANOTHER]   (SQLite files in a
 // temporary folder otherwise)
+#include "storage/find_orders.h"
 #include "storage/lists.h"
 #include "storage/orders.h"
 #include "storage/piece_events.h"

@@ -1,6 +1,7 @@
 // Guards: pages of a list, one after the other, show every row once and in order, on both databases; filters
 // show what they say; a plan is cut by one station only and says which orders it serves.
 #include "storage/databases.h"
+#include "storage/find_orders.h"
 #include "storage/lists.h"
 #include "storage/orders.h"
 #include "storage/piece_events.h"
