@@ -1,16 +1,12 @@
-#include "documents/job.h"
-#include "site/editing.h"
 #include "source_directory.h"
 #include "storage/spoilt_page.h"
 #include "store/deliveries.h"
-#include "store/jobs.h"
 #include "store/orders.h"
-#include "store/safekeeping.h"
 #include "store/shops.h"
+#include "store_bench.h"
 
 #include <QDir>
 #include <QFile>
-#include <QFileInfo>
 #include <QSqlDatabase>
 #include <QTemporaryDir>
 #include <QtTest>
@@ -19,68 +15,6 @@
 
 using namespace lapwright;
 using namespace lapwright::store;
-
-namespace {
-
-std::string idOf(int number)
-{
-    return QString("00000000-0000-4000-8000-%1").arg(number, 12, 10, QChar('0')).toStdString();
-}
-
-site::Job invented(int number)
-{
-    site::Job job;
-    job.id = idOf(number);
-    job.name = "House " + std::to_string(number);
-    job.customer = number % 2 == 0 ? "Even Builders" : "Odd Builders";
-    job.material = {"galvanised-steel", "24 ga", "Slate"};
-    return job;
-}
-
-std::string textOf(const site::Job& job)
-{
-    return documents::writeJob({job, {}}, documents::Layout::Canonical);
-}
-
-std::string timeOf(int number)
-{
-    return QString("2026-11-25T10:00:%1.%2Z")
-        .arg(number / 1000 % 60, 2, 10, QChar('0'))
-        .arg(number % 1000, 3, 10, QChar('0'))
-        .toStdString();
-}
-
-/// A person at work on one job of a database in a folder of its own.
-struct Desk {
-    QTemporaryDir folder;
-    QString path = folder.filePath("tablet.db");
-    Connection connection = *Connection::open(path);
-    site::Job job = invented(1);
-    KeptJob kept;
-    int acts = 0;
-
-    Desk()
-    {
-        addJob(connection, job, textOf(job), {"job.new", "started", timeOf(0)});
-        kept = *keptJob(connection, job.id);
-    }
-    void act(const std::string& name)
-    {
-        job.name = name;
-        kept = commitAct(connection, job, kept, textOf(job), {"head.name", "name", timeOf(++acts)});
-    }
-    bool step(Way way)
-    {
-        const auto next = stepFrom(connection, job.id, kept, way);
-        if (!next)
-            return false;
-        job = documents::readJob(next->document)->value;
-        kept = commitStep(connection, job, kept, *next, way, timeOf(++acts));
-        return true;
-    }
-};
-
-} // namespace
 
 /// Guards: the tablet's database keeps every act, takes them back and makes them again over restarts, and
 /// tells what is wrong with it in words.
@@ -104,12 +38,6 @@ private slots:
     void aFileThatAnotherProgramKeepsIsSaidAndLosesNothing();
     void aClockSetBackAYearLosesNothing();
     void aTabletOfVersionOneOpens();
-    void aBackupBringsEverythingBack();
-    void aFullStickRestoresToo();
-    void aCopyThatFailsLeavesTheOneBefore();
-    void aDamagedCopyLeavesNothing();
-    void aDamagedBackupChangesNothing();
-    void whatIsNoBackupChangesNothing();
     void undoSkipsOnlyWhatIsDoneToTheJobItself();
 };
 
@@ -368,116 +296,6 @@ void JobStore::aTabletOfVersionOneOpens()
     QVERIFY(!eventsOf(*connection, loads(*connection).front().id).empty());
     QVERIFY(knownShops(*connection).empty());
     QVERIFY2(QFile::exists(path + ".schema-1"), "a copy is kept before the file is changed");
-}
-
-void JobStore::aBackupBringsEverythingBack()
-{
-    Desk desk;
-    desk.act("before the backup");
-    const std::string before = desk.kept.document;
-    const QString backup = backUp(desk.connection, desk.folder.path(), "2026-11-25");
-    desk.act("after it");
-    const std::string after = desk.kept.document;
-    site::Job other = invented(2);
-    addJob(desk.connection, other, textOf(other), {"job.new", "started", timeOf(9)});
-
-    const QString kept = restore(desk.connection, backup, "2026-11-26");
-    QCOMPARE(kept, desk.folder.filePath("lapwright-before-restore-2026-11-26.db"));
-    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, before);
-    QCOMPARE(countJobs(desk.connection, {}), 1);
-    QCOMPARE(documentFromJournal(desk.connection, desk.job.id), before);
-    QVERIFY(desk.connection.damage().isEmpty());
-    for (const QString& copy : {backup, kept})
-        QCOMPARE(QFileInfo(copy).permissions() & ~(QFile::ReadUser | QFile::WriteUser),
-                 QFile::ReadOwner | QFile::WriteOwner);
-    QCOMPARE(QDir(desk.folder.path()).entryList({"*.part*"}), QStringList());
-    QCOMPARE(keptJob(*Connection::open(kept), desk.job.id)->document, after);
-    restore(desk.connection, kept, "2026-11-27");
-    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, after);
-    QCOMPARE(QDir(desk.folder.path()).entryList({"lapwright-before-restore-*.db"}).size(), 2);
-}
-
-/// Seen: nothing was restored from a stick that had no room for a copy of what was there before.
-void JobStore::aFullStickRestoresToo()
-{
-    Desk desk;
-    const QString stick = desk.folder.filePath("stick");
-    // Something where the copy would be written: the folder itself can be written, as that of a full stick.
-    QVERIFY(QDir().mkpath(stick + "/lapwright-before-restore-2026-11-26.db.part/in the way"));
-    const std::string before = desk.kept.document;
-    const QString backup = backUp(desk.connection, stick, "2026-11-25");
-    desk.act("after it");
-    const QString kept = restore(desk.connection, backup, "2026-11-26");
-    QCOMPARE(kept, desk.folder.filePath("lapwright-before-restore-2026-11-26.db"));
-    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, before);
-    QCOMPARE(keptJob(*Connection::open(kept), desk.job.id)->document, desk.kept.document);
-}
-
-/// Seen: the copy that stood there was removed before the new one was made.
-void JobStore::aCopyThatFailsLeavesTheOneBefore()
-{
-    Desk desk;
-    const QString copy = desk.folder.filePath("copy.db");
-    desk.connection.copyTo(copy);
-    QVERIFY(QDir(desk.folder.path()).mkpath("copy.db.part/in the way"));
-    QVERIFY_EXCEPTION_THROWN(desk.connection.copyTo(copy), StoreFailure);
-    QCOMPARE(keptJob(*Connection::open(copy), desk.job.id)->document, desk.kept.document);
-}
-
-/// Seen: the copy that was found damaged stayed, with all names in it, under a name that nobody looks at.
-void JobStore::aDamagedCopyLeavesNothing()
-{
-    Desk desk;
-    const QString before = backUp(desk.connection, desk.folder.path(), "2026-11-25");
-    // What SQLite copies as it stands, and finds when it looks for damage: a row that its table does not
-    // allow.
-    desk.connection.run("PRAGMA ignore_check_constraints = ON");
-    desk.connection.run("UPDATE jobs SET shelf = 'nowhere'");
-    QVERIFY_EXCEPTION_THROWN(backUp(desk.connection, desk.folder.path(), "2026-11-25"), StoreFailure);
-    QCOMPARE(QDir(desk.folder.path()).entryList({"*.part*"}), QStringList());
-    QCOMPARE(keptJob(*Connection::open(before), desk.job.id)->document, desk.kept.document);
-}
-
-void JobStore::aDamagedBackupChangesNothing()
-{
-    Desk desk;
-    const QString backup = backUp(desk.connection, desk.folder.path(), "2026-11-25");
-    desk.act("after it");
-    QFile file(backup);
-    QVERIFY(file.open(QIODevice::ReadWrite));
-    file.seek(4096);
-    file.write(QByteArray(8192, 'x'));
-    file.close();
-    QVERIFY_EXCEPTION_THROWN(restore(desk.connection, backup, "2026-11-26"), StoreFailure);
-    QVERIFY_EXCEPTION_THROWN(restore(desk.connection, desk.folder.filePath("nothing.db"), "2026-11-26"),
-                             StoreFailure);
-    QCOMPARE(keptJob(desk.connection, desk.job.id)->document, desk.kept.document);
-}
-
-/// Seen: an empty file, or another program's database, was given our tables and restored as a tablet with
-/// nothing on it.
-void JobStore::whatIsNoBackupChangesNothing()
-{
-    Desk desk;
-    const QString empty = desk.folder.filePath("empty.db");
-    QVERIFY(QFile(empty).open(QIODevice::WriteOnly));
-    const QString foreign = desk.folder.filePath("foreign.db");
-    for (const char* version : {"0", "1"}) {
-        QFile::remove(foreign);
-        {
-            const Connection other = *Connection::open(foreign);
-            for (const char* table :
-                 {"receipt_events", "loads", "orders", "acts", "job_documents", "jobs", "settings"})
-                other.run(QString("DROP TABLE ") + table);
-            other.run("CREATE TABLE songs (title TEXT)");
-            other.run(QString("PRAGMA user_version = ") + version);
-        }
-        for (const QString& file : {empty, foreign}) {
-            QVERIFY_EXCEPTION_THROWN(restore(desk.connection, file, "2026-11-26"), StoreFailure);
-            QCOMPARE(keptJob(desk.connection, desk.job.id)->document, desk.kept.document);
-            QVERIFY(QDir(desk.folder.path()).entryList({"*before-restore*"}).isEmpty());
-        }
-    }
 }
 
 /// Seen: "job.policy-of-pieces" changes the document and was skipped with the acts on the job itself.
