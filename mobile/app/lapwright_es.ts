@@ -8768,10 +8768,6 @@
         <translation>a lo ancho; de ahí se cortan las tiras</translation>
     </message>
     <message>
-        <source>of a coil: what is left on it</source>
-        <translation>de un rollo: lo que queda en él</translation>
-    </message>
-    <message>
         <source>how many there are; left out for as many as needed</source>
         <translation>cuántos hay; sin nada, tantos como hagan falta</translation>
     </message>
@@ -8858,6 +8854,10 @@
     <message>
         <source>a sheet that is being cut</source>
         <translation>una hoja que se está cortando</translation>
+    </message>
+    <message>
+        <source>of a coil: what is left on it; with no count more of it can be had</source>
+        <translation>de un rollo: lo que queda en él; sin cantidad se puede conseguir más</translation>
     </message>
 </context>
 <context>

@@ -173,6 +173,7 @@ Result<StockChange> correct(ShopStock& stock, const std::string& key, std::optio
     if (coil) {
         change.length = *length - item->stock.length;
         item->stock.length = *length;
+        item->stock.count = item->stock.count.value_or(1); // that one was measured: no more of it is had
     } else {
         change.count = *count - item->stock.count.value_or(0);
         item->stock.count = *count;

@@ -59,9 +59,9 @@ struct Reserved {
 };
 void reserve(std::map<std::string, Reserved>& reserved, const PlanMetal& metal);
 
-/// A person's count of one item, or the length a person measured on a coil; a remnant or coil counted as
-/// none leaves the stock. Error: no such item, a count or length below nothing, a count of what is not
-/// counted, a length of what is no coil.
+/// A person's count of one item, or the length a person measured on a coil, of which no more is had from then
+/// on than that; a remnant or coil counted as none leaves the stock. Error: no such item, a count or length
+/// below nothing, a count of what is not counted, a length of what is no coil.
 [[nodiscard]] Result<StockChange> correct(ShopStock& stock, const std::string& key,
                                           std::optional<std::int64_t> count, std::optional<Length> length,
                                           const std::string& note);

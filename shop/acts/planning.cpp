@@ -204,6 +204,18 @@ Result<std::optional<Planned>> planOnce(const storage::Database& database, const
 
 } // namespace
 
+std::int64_t PlannedBatch::piecesCut() const
+{
+    std::int64_t pieces = 0;
+    if (!plan)
+        return pieces;
+    for (const cutting::Blank& blank : plan->problem.blanks)
+        pieces += blank.count;
+    for (const cutting::Shortfall& missing : plan->plan.notCut)
+        pieces -= missing.count;
+    return pieces;
+}
+
 bool Planned::complete() const
 {
     return unfoldable.empty() && std::all_of(batches.begin(), batches.end(), [](const PlannedBatch& batch) {

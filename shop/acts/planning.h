@@ -38,6 +38,10 @@ struct PlannedBatch {
     schedule::Batch batch;
     std::optional<documents::CutPlan> plan;
     std::vector<cutting::Refusal> refusals; ///< blanks or stocks that are not part of the plan
+
+    /// Pieces that the plan cuts: fewer than the batch has where some fit nothing or the stock does not
+    /// suffice.
+    [[nodiscard]] std::int64_t piecesCut() const;
 };
 
 /// A profile of an order that no machine of the shop can fold.

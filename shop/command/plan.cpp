@@ -45,12 +45,12 @@ void report(const acts::PlannedBatch& planned, const Style& style, Results& resu
     if (!planned.plan)
         return;
     const cutting::Plan& plan = planned.plan->plan;
-    results.add(acts::describe(planned.batch.material) + ": " + counted(planned.batch.pieces, "piece") +
+    results.add(acts::describe(planned.batch.material) + ": " + counted(planned.piecesCut(), "piece") +
                     " from " + acts::summaryInWords(*planned.plan, style),
                 {{"metal", planned.batch.material.metal},
                  {"gauge", planned.batch.material.gauge},
                  {"colour", planned.batch.material.colour},
-                 {"pieces", planned.batch.pieces},
+                 {"pieces", planned.piecesCut()},
                  {"value", plan.value},
                  {"bound", plan.bound},
                  {"proven_least", plan.proof == cutting::Proof::ProvenLeast},

@@ -5,6 +5,8 @@
 
 #include <QtTest>
 
+#include <algorithm>
+
 using namespace lapwright;
 using namespace lapwright::schedule;
 
@@ -111,6 +113,12 @@ private slots:
         QVERIFY(correct(stock, "coil", std::nullopt, Length::feet(3), "measured")->length ==
                 -Length::feet(7));
         QVERIFY(!correct(stock, "coil", 1, std::nullopt, "").ok());
+        ShopStock endless = rack();
+        const auto coil = std::find_if(endless.items.begin(), endless.items.end(),
+                                       [](const StockItem& item) { return item.stock.key == "coil"; });
+        coil->stock.count.reset();
+        QVERIFY(correct(endless, "coil", std::nullopt, Length::feet(3), "measured").ok());
+        QCOMPARE(coil->stock.count, std::optional<std::int64_t>(1));
         QVERIFY(!correct(stock, "coil", 0, Length::feet(3), "").ok());
         QVERIFY(!correct(stock, "sheet", -1, std::nullopt, "").ok());
         QVERIFY(!correct(stock, "sheet", std::nullopt, Length::feet(3), "").ok());
