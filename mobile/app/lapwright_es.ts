@@ -173,8 +173,8 @@
         <translation>Nada que observar</translation>
     </message>
     <message>
-        <source>Every run has its length and trim, chains close, and the rules are met.</source>
-        <translation>Cada tramo tiene su largo y su moldura, las cadenas cierran y se cumplen las reglas.</translation>
+        <source>Every run has its length and trim, every closed chain comes back to its start, and the rules are met.</source>
+        <translation>Cada tramo tiene su largo y su moldura, cada cadena cerrada vuelve a su inicio y se cumplen las reglas.</translation>
     </message>
     <message>
         <source>Look at the order</source>

@@ -127,7 +127,7 @@ Item {
             visible: list.count === 0
             sign: "done"
             title: qsTr("Nothing to say")
-            text: qsTr("Every run has its length and trim, chains close, and the rules are met.")
+            text: qsTr("Every run has its length and trim, every closed chain comes back to its start, and the rules are met.")
             actionText: qsTr("Look at the order")
             Layout.fillWidth: true
             Layout.fillHeight: true
