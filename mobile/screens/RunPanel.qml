@@ -108,7 +108,7 @@ FocusScope {
 
         EmptyState {
             visible: panel.editor.closed && !panel.editing
-            sign: "done"
+            sign: panel.editor.closure === JobEditor.Off ? "blocks" : panel.editor.closure === JobEditor.Closes ? "done" : "warns"
             title: panel.editor.closure === JobEditor.Off ? qsTr("It does not come back to its start") : qsTr("This chain is done")
             text: panel.editor.closure === JobEditor.Off ? qsTr("Measure again what stands under the plan, or tap a run to change it.")
                 : qsTr("Tap a run in the plan to change it, or start another chain with the plus sign.")

@@ -20,6 +20,15 @@ bool hasHouse(Hand& hand)
     return made;
 }
 
+/// The sign over the words that stand where nothing is to be typed; empty if they are not in sight.
+QString signOf(const Hand& hand, const QString& title)
+{
+    for (const QQuickItem* item : look::visibleItems(*hand.window))
+        if (item->property("title").toString() == title)
+            return item->property("sign").toString();
+    return {};
+}
+
 } // namespace
 
 /// Guards, by taps on the real screens, the days that do not go straight: a corner that is not square is
@@ -91,6 +100,7 @@ void FieldTrouble::aChainThatMissesNamesTheRun()
             {run[1] == '3' ? "3" : "2", run[1] == '3' ? "9" : "4", "Feet", QString("Add run ") + run}));
     QVERIFY(hand.tap("Close the chain"));
     QCOMPARE(hand.app.editor()->closure(), JobEditor::Closure::Off);
+    QCOMPARE(signOf(hand, "It does not come back to its start"), "blocks");
     QVERIFY(hand.tap("Measure E3 again: it would close at 40' 0\""));
     QCOMPARE(hand.app.editor()->runId(), "E3");
     QVERIFY(hand.tapAll({"Clear", "4", "0", "Feet", "Keep"}));
