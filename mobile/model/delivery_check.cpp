@@ -272,6 +272,7 @@ bool DeliveryCheck::keep(const std::vector<schedule::ReceiptEvent>& events)
     return guarded(*this, [&] {
         store::addEvents(tablet_.database(), load_.id, events);
         readEvents();
+        emit acted();
     });
 }
 
@@ -329,6 +330,7 @@ int DeliveryCheck::rowOf(const QString& code)
     }
     if (!std::binary_search(shown_.begin(), shown_.end(), *found))
         setOnlyMissing(false);
+    emit acted();
     return static_cast<int>(std::lower_bound(shown_.begin(), shown_.end(), *found) - shown_.begin());
 }
 
@@ -341,6 +343,7 @@ bool DeliveryCheck::undo()
             return false;
         }
         readEvents();
+        emit acted();
         return true;
     });
 }

@@ -128,6 +128,8 @@ public:
 signals:
     void changed();
     void placeChanged();
+    /// A person opened, counted, found or sent something, and it came about.
+    void acted();
     void failed(const QString& why);
 
 private:

@@ -30,6 +30,7 @@ bool DeliveryCheck::openFile(const QString& path)
         if (!store::keepLoad(database, read->value, *text, tablet_.now()) && !standIn(read->value, *text))
             return false;
         setLoad(exact(read->value.id));
+        emit acted();
         return true;
     });
 }
@@ -77,6 +78,7 @@ bool DeliveryCheck::acceptList()
     return guarded(*this, [&] {
         store::acceptLoad(tablet_.database(), load_.id, tablet_.now());
         setLoad(load());
+        emit acted();
     });
 }
 
@@ -107,6 +109,7 @@ bool DeliveryCheck::mergeFile(const QString& path)
             return false;
         store::addEvents(tablet_.database(), read->value.load, read->value.events);
         readEvents();
+        emit acted();
         return true;
     });
 }
@@ -150,6 +153,7 @@ QString DeliveryCheck::writeReceipt(const QString& folder)
         store::markSent(tablet_.database(), load_.id);
         settings_.setFolder(folder);
         readEvents();
+        emit acted();
         return path;
     });
 }

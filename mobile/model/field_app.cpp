@@ -27,16 +27,19 @@ FieldApp::FieldApp(const Tablet& tablet, QObject* parent)
       photos_(tablet, editor_), check_(takeOff_, settings_), order_(takeOff_, settings_),
       delivery_(tablet, settings_)
 {
-    connect(&settings_, &Settings::failed, this, &FieldApp::say);
-    connect(&jobs_, &JobList::failed, this, &FieldApp::say);
-    connect(&editor_, &JobEditor::failed, this, &FieldApp::say);
-    connect(&form_, &JobForm::failed, this, &FieldApp::say);
-    connect(&trim_, &TrimModel::failed, this, &FieldApp::say);
-    connect(&photos_, &PhotoList::failed, this, &FieldApp::say);
-    connect(&check_, &CheckList::failed, this, &FieldApp::say);
-    connect(&order_, &OrderModel::failed, this, &FieldApp::say);
-    connect(&delivery_, &DeliveryCheck::failed, this, &FieldApp::say);
-    connect(this, &FieldApp::failed, this, &FieldApp::say);
+    connect(&settings_, &Settings::failed, this, &FieldApp::refuse);
+    connect(&jobs_, &JobList::failed, this, &FieldApp::refuse);
+    connect(&editor_, &JobEditor::failed, this, &FieldApp::refuse);
+    connect(&form_, &JobForm::failed, this, &FieldApp::refuse);
+    connect(&trim_, &TrimModel::failed, this, &FieldApp::refuse);
+    connect(&photos_, &PhotoList::failed, this, &FieldApp::refuse);
+    connect(&check_, &CheckList::failed, this, &FieldApp::refuse);
+    connect(&order_, &OrderModel::failed, this, &FieldApp::refuse);
+    connect(&delivery_, &DeliveryCheck::failed, this, &FieldApp::refuse);
+    connect(this, &FieldApp::failed, this, &FieldApp::refuse);
+    connect(&editor_, &JobEditor::jobChanged, this, &FieldApp::forgetRefusal);
+    connect(&delivery_, &DeliveryCheck::acted, this, &FieldApp::forgetRefusal);
+    connect(&order_, &OrderModel::sent, this, &FieldApp::forgetRefusal);
     connect(&editor_, &JobEditor::jobChanged, &pause_, qOverload<>(&QTimer::start));
     connect(&delivery_, &DeliveryCheck::changed, &pause_, qOverload<>(&QTimer::start));
     connect(&pause_, &QTimer::timeout, this,
@@ -54,9 +57,10 @@ QString FieldApp::backUp(const QString& folder)
     try {
         QString path = store::backUp(tablet_.database(), folder, fileStamp(tablet_.now()));
         settings_.setFolder(folder);
+        forgetRefusal();
         return path;
     } catch (const store::StoreFailure& failure) {
-        say(tr("No backup was made: %1").arg(QString::fromUtf8(failure.what())));
+        refuse(tr("No backup was made: %1").arg(QString::fromUtf8(failure.what())));
         return {};
     }
 }
@@ -67,7 +71,7 @@ QString FieldApp::restore(const QString& path)
     try {
         before = store::restore(tablet_.database(), path, fileStamp(tablet_.now()));
     } catch (const store::StoreFailure& failure) {
-        say(tr("Nothing was restored: %1").arg(QString::fromUtf8(failure.what())));
+        refuse(tr("Nothing was restored: %1").arg(QString::fromUtf8(failure.what())));
         return {};
     }
     guarded(*this, [&] {
@@ -96,7 +100,20 @@ void FieldApp::sayAnew()
 void FieldApp::say(const QString& message)
 {
     message_ = message;
+    refused_ = false;
     emit messageChanged();
+}
+
+void FieldApp::refuse(const QString& why)
+{
+    say(why);
+    refused_ = true;
+}
+
+void FieldApp::forgetRefusal()
+{
+    if (refused_)
+        seen();
 }
 
 void FieldApp::setViewfinder(const QUrl& viewfinder)
@@ -150,13 +167,13 @@ bool FieldApp::takeInOrder(const parcel::Parcel& parcel)
 {
     auto order = documents::readOrder(parcel.order);
     if (!order.ok()) {
-        say(shown(order.errors().front().sentence()));
+        refuse(shown(order.errors().front().sentence()));
         return false;
     }
     for (const auto& [hash, bytes] : parcel.pictures) {
         const auto kept = tablet_.pictures().keep(QByteArray::fromStdString(bytes));
         if (!kept.ok()) {
-            say(shown(kept.errors().front().sentence()));
+            refuse(shown(kept.errors().front().sentence()));
             return false;
         }
     }
@@ -175,7 +192,7 @@ bool FieldApp::openFile(const QString& path)
     const auto format =
         parcel.ok() ? documents::formatOf(parcel->order) : Result<std::string>(parcel.errors());
     if (!format.ok()) {
-        say(shown(format.errors().front().sentence()));
+        refuse(shown(format.errors().front().sentence()));
         return false;
     }
     openedDelivery_ = *format == documents::kinds::load.format || *format == documents::kinds::receipt.format;
@@ -188,7 +205,7 @@ bool FieldApp::openFile(const QString& path)
         return takeInOrder(*parcel);
     auto job = documents::readJob(parcel->order);
     if (!job.ok()) {
-        say(shown(job.errors().front().sentence()));
+        refuse(shown(job.errors().front().sentence()));
         return false;
     }
     return takeInJob(*std::move(job));

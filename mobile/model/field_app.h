@@ -42,7 +42,7 @@ class FieldApp : public QObject {
     /// A file that was written can be given to the system's share sheet, or else its folder can be shown.
     Q_PROPERTY(bool shares READ shares NOTIFY handingOnChanged FINAL)
     Q_PROPERTY(bool showsFolders READ showsFolders NOTIFY handingOnChanged FINAL)
-    /// What went wrong last, until the person has seen it.
+    /// What went wrong last, until the person has seen it; a refusal, until the next act that succeeds.
     Q_PROPERTY(QString message READ message NOTIFY messageChanged FINAL)
 
 public:
@@ -91,7 +91,11 @@ signals:
     void failed(const QString& why);
 
 private:
+    /// Stands until it is seen.
     void say(const QString& message);
+    /// Why an act came to nothing: stands until it is seen or the next act succeeds.
+    void refuse(const QString& why);
+    void forgetRefusal();
     bool takeInJob(documents::JobDocument job);
     bool takeInOrder(const parcel::Parcel& parcel);
 
@@ -112,6 +116,7 @@ private:
     QUrl viewfinder_;
     HandingOn handingOn_;
     QString message_;
+    bool refused_ = false;
 };
 
 } // namespace lapwright::field

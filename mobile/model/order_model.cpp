@@ -180,6 +180,7 @@ bool OrderModel::send(const QString& folder)
         return writeTo(path);
     });
     if (kept) {
+        emit sent();
         settings_.setFolder(folder);
         takeOff_.forget();
         writtenTo_ = path;

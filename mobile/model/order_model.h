@@ -159,6 +159,7 @@ public:
 
 signals:
     void changed();
+    void sent();
     void failed(const QString& why);
 
 private:

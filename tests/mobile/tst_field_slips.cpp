@@ -36,6 +36,7 @@ private slots:
     void noReceiptIsWrittenOver();
     void whatIsCountedIsStillOnTheLoad();
     void whatIsNotOnTheLoadIsSaid();
+    void whatIsPutRightIsNoLongerRefused();
     void aJobGoesBackWhereItWas();
     void aDeletedJobTakenInAgainIsOpen();
     void aChosenRunIsOfThisJob();
@@ -103,6 +104,38 @@ void FieldSlips::whatIsNotOnTheLoadIsSaid()
     QVERIFY2(bench.app->message().isEmpty(), "nothing was asked for");
     QCOMPARE(bench.app->delivery()->rowOf("E9.9"), -1);
     QVERIFY(bench.app->message().contains("E9.9"));
+}
+
+/// Seen: the refusal stood on over the date, the file and the mark that were right.
+void FieldSlips::whatIsPutRightIsNoLongerRefused()
+{
+    FieldBench bench;
+    bench.house();
+    FieldApp& app = *bench.app;
+    app.form()->setWantedBy("12/18/2026");
+    QVERIFY(app.message().contains("12/18/2026"));
+    app.delivery()->refresh();
+    QVERIFY2(!app.message().isEmpty(), "to look elsewhere puts nothing right");
+    app.form()->setWantedBy("2026-12-18");
+    QCOMPARE(app.message(), "");
+
+    const std::string demo = sourceDirectory() + "/demo/larkfield.job.json";
+    QVERIFY(!app.openFile(QString::fromStdString(sourceDirectory() + "/README.md")));
+    QVERIFY(!app.message().isEmpty());
+    QVERIFY(app.openFile(QString::fromStdString(demo)));
+    QCOMPARE(app.message(), "");
+
+    QVERIFY(!app.openFile(bench.folder.filePath("none.json")));
+    openLoad(bench);
+    QCOMPARE(app.message(), "");
+    QCOMPARE(app.delivery()->rowOf("E9.9"), -1);
+    QVERIFY(!app.message().isEmpty());
+    QVERIFY(app.delivery()->rowOf("E2.1") >= 0);
+    QCOMPARE(app.message(), "");
+
+    app.handOn("somewhere.json");
+    QVERIFY(app.delivery()->countBundle("B1"));
+    QVERIFY2(app.message().contains("somewhere.json"), "what is no refusal stands until it is seen");
 }
 
 /// Seen: taken in hand among the open jobs and deleted from under another filter, a job was called by its id
