@@ -55,6 +55,8 @@ FocusScope {
 
     Keys.enabled: visible
     onVisibleChanged: if (visible) forceActiveFocus()
+    // What was tapped to get here takes no more keys: Return keeps the run, and does not press it again.
+    onFieldChanged: if (visible) keys.forceActiveFocus()
     onShownRunChanged: {
         field = "length";
         asked = false;
@@ -72,6 +74,13 @@ FocusScope {
         else
             return;
         event.accepted = true;
+    }
+
+    /// Has the focus where nothing in the panel was given it: what is typed goes on to the panel.
+    Item {
+        id: keys
+
+        focus: true
     }
 
     ColumnLayout {

@@ -19,6 +19,8 @@ private slots:
     void theInstallersDay();
     void aRunTakesEightTapsAtMost();
     void theKeyboardDoesTheSame();
+    void returnKeepsTheRunAfterATap_data();
+    void returnKeepsTheRunAfterATap();
     void turningTheTabletKeepsWhatIsTyped();
     void undoAndRedo();
     void anotherLanguageReachesEveryWord();
@@ -98,6 +100,29 @@ void FieldDay::theKeyboardDoesTheSame()
     QTest::keyClick(hand.window, Qt::Key_Return);
     QTRY_COMPARE(hand.app.editor()->job().chains[0].runs.size(), std::size_t{1});
     QCOMPARE(hand.app.editor()->job().chains[0].runs[0].lengths[0].entered, std::string("12' 6"));
+}
+
+void FieldDay::returnKeepsTheRunAfterATap_data()
+{
+    QTest::addColumn<QStringList>("taps");
+    QTest::newRow("kind") << QStringList{"Kind*", "Fascia"};
+    QTest::newRow("square corner") << QStringList{"Corner before it*", "Square, inside"};
+    QTest::newRow("chip") << QStringList{"Kind*", "Length*"};
+}
+
+/// Seen: the kind or corner that was tapped kept the focus out of sight, and Return pressed it again.
+void FieldDay::returnKeepsTheRunAfterATap()
+{
+    QFETCH(QStringList, taps);
+    Hand hand;
+    QVERIFY(hand.app.editor()->newJob("Keys"));
+    hand.window->setProperty("place", "house");
+    QVERIFY(hand.tapAll({"Eave line*", "4", "0", "Feet", "Slope*", "6 in 12", "Add run E1"}));
+    QVERIFY(hand.tapAll(taps));
+    hand.typeKeys("12' 6");
+    QTest::keyClick(hand.window, Qt::Key_Return);
+    QTRY_COMPARE(hand.app.editor()->job().chains[0].runs.size(), std::size_t{2});
+    QCOMPARE(hand.app.editor()->job().chains[0].runs[1].lengths[0].entered, std::string("12' 6"));
 }
 
 void FieldDay::turningTheTabletKeepsWhatIsTyped()
