@@ -12,6 +12,7 @@ namespace {
 
 constexpr double margin = 4.0;
 constexpr double labelSize = 3.0;
+constexpr double leastLabelSize = 2.0;
 constexpr double headHeight = 13.0;
 constexpr double footHeight = 14.0;
 constexpr double bareFoot = 3.0;
@@ -58,8 +59,10 @@ void addHead(const ProfileFrame& frame, std::vector<Shape>& onto)
     onto.emplace_back(words(Role::Title,
                             shortened(translated(frame.name, frame.picture.style), 4.4, width * 0.66, true),
                             {margin, margin + 4.2}, 4.4, Anchor::Start, true));
-    onto.emplace_back(words(Role::Label, shortened(factsOf(frame.picture), labelSize, width),
-                            {margin, margin + 9.2}, labelSize));
+    const std::string facts = factsOf(frame.picture);
+    // So much that rounding does not make them wider than their line again.
+    const double size = std::max(fittingSize(facts, labelSize, width - 0.01), leastLabelSize);
+    onto.emplace_back(words(Role::Label, shortened(facts, size, width), {margin, margin + 9.2}, size));
     addSwatch(frame, width, onto);
     const double below = margin + 11.2;
     onto.emplace_back(line(Role::Note, {margin, below}, {frame.page.right - margin, below}, 0.2));

@@ -59,6 +59,23 @@ std::vector<std::string> linesOf(const std::string& text, double size, double wi
     return lines;
 }
 
+double sizeOfWholeLengths(const std::string& text, double size, double width, bool bold)
+{
+    // So much that rounding does not make it wider than the line again.
+    constexpr double spare = 0.01;
+    const std::string clean = drawing::harmless(text);
+    double whole = size;
+    for (std::size_t at = 0; at < clean.size();) {
+        const std::size_t end = drawing::endOfWord(clean, at);
+        const std::string word = clean.substr(at, end - at);
+        at = end + 1;
+        // Only a length is a word of several parts.
+        if (word.find(' ') != std::string::npos)
+            whole = drawing::fittingSize(word, whole, width - spare, bold);
+    }
+    return whole;
+}
+
 std::vector<std::string> fewLinesOf(const std::string& text, double size, double width, std::size_t most,
                                     bool bold)
 {

@@ -10,7 +10,12 @@ namespace lapwright::print {
 [[nodiscard]] std::vector<std::string> linesOf(const std::string& text, double size, double width,
                                                bool bold = false);
 
-/// The same, but at most `most` (> 0) lines, the last ending in an ellipsis where something is left out.
+/// `size`, or as much less as keeps each length in the text, like 9' 4 1/2", whole on a line of `width`.
+[[nodiscard]] double sizeOfWholeLengths(const std::string& text, double size, double width,
+                                        bool bold = false);
+
+/// The same lines, but at most `most` (> 0) lines, the last ending in an ellipsis where something is left
+/// out.
 [[nodiscard]] std::vector<std::string> fewLinesOf(const std::string& text, double size, double width,
                                                   std::size_t most, bool bold = false);
 

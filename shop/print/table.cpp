@@ -99,6 +99,7 @@ void SetTable::setGroup(std::size_t group, double mostHeight)
              group,
              bandHeight(),
              {{drawing::shortened(drawing::harmless(from.title), bodySize, room, true)}, {from.note}},
+             {},
              {}});
     }
     for (const Row& row : from.rows)
@@ -107,13 +108,14 @@ void SetTable::setGroup(std::size_t group, double mostHeight)
 
 void SetTable::addBody(std::size_t group, const Row& row, double mostHeight)
 {
-    SetRow set{SetRow::Kind::Body, group, 0.0, {}, row.cells};
+    SetRow set{SetRow::Kind::Body, group, 0.0, {}, row.cells, {}};
     std::size_t most = 1;
     for (std::size_t column = 0; column < row.cells.size(); ++column) {
         const Cell& cell = row.cells[column];
         const double room =
             widths_[column] - 2.0 * sidePad - (cell.kind == Cell::Kind::Tick ? tickRoom : 0.0);
-        set.lines.push_back(linesOf(cell.text, bodySize, room, boldIn(cell)));
+        set.sizes.push_back(sizeOfWholeLengths(cell.text, bodySize, room, boldIn(cell)));
+        set.lines.push_back(linesOf(cell.text, set.sizes.back(), room, boldIn(cell)));
         most = std::max(most, set.lines.back().size());
     }
     const double line = bodySize * lineInEm;
@@ -283,7 +285,7 @@ void SetTable::drawCell(const SetRow& row, std::size_t column, double left, doub
             onto.emplace_back(drawing::words(
                 roleOf(cell.tone), line,
                 {anchorAt(align, left + (tick ? tickRoom : 0.0), width - (tick ? tickRoom : 0.0)), base},
-                bodySize, anchorOf(align), boldIn(cell)));
+                row.sizes[column], anchorOf(align), boldIn(cell)));
         base += bodySize * lineInEm;
     }
 }

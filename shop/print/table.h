@@ -17,6 +17,7 @@ struct SetRow {
     double height = 0.0;
     std::vector<std::vector<std::string>> lines; ///< by column; of a band: title, note
     std::vector<Cell> cells;                     ///< by column; empty for a band
+    std::vector<double> sizes;                   ///< of the cells' type, by column
 };
 
 class SetTable {

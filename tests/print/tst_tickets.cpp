@@ -161,6 +161,24 @@ private slots:
         QVERIFY(countOf(included, write(halfTurn - turn)) > countOf(fold, write(halfTurn - turn)));
         QVERIFY(included.find("between the legs") != std::string::npos);
     }
+    void theQualitySheetKeepsMeasuresWhole()
+    {
+        pieces::Order order = demoOrder("larkfield");
+        pieces::OrderedProfile& profile = order.profiles.front();
+        profile.girth = Length::inches(12) + Length::sixtyFourths(60);
+        profile.material.metal = "aluminium-3105";
+        profile.material.gauge = "0.032 in";
+        profile.thickness = Length::thousandths(32);
+        for (const Paper& paper : papers) {
+            const auto pages = layOut(qualitySheet(order, {}, {}, printing(paper), {}), paper);
+            const std::string texts = textsOf(pages);
+            QVERIFY2(countOf(texts, "1' 0 15/16\"") >= 1, texts.c_str());
+            QVERIFY2(texts.find(" \xC2\xB7 " + writeThickness(profile.thickness, {}) + "\n") !=
+                         std::string::npos,
+                     texts.c_str());
+            QVERIFY2(faultsOf(pages).isEmpty(), qPrintable(faultsOf(pages)));
+        }
+    }
     void everyMarkHasALabel()
     {
         const pieces::Order order = demoOrder("larkfield");
