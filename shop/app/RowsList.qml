@@ -58,6 +58,8 @@ FocusScope {
 
             width: ListView.view.width
             highlighted: rowId !== "" && rowId === rows.current
+            // The view takes its first line for the current one when a search sets the lines anew.
+            current: highlighted
             onClicked: {
                 list.forceActiveFocus();
                 rows.chosen(rowId);

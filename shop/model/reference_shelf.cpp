@@ -20,7 +20,11 @@
 
 namespace lapwright::model {
 
-ReferenceShelf::ReferenceShelf(Shop& shop) : Desk(shop), draft_(new Draft(shop)) {}
+ReferenceShelf::ReferenceShelf(Shop& shop) : Desk(shop), draft_(new Draft(shop))
+{
+    for (RowsModel* rows : {&machines_, &trims_, &ruleSets_, &floor_, &rates_})
+        connect(rows, &RowsModel::searchChanged, this, &ReferenceShelf::show);
+}
 
 void ReferenceShelf::reload()
 {

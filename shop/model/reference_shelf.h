@@ -80,7 +80,7 @@ private:
     void listRuleSets();
     void listFloor();
     void listRates();
-    /// Shows the current one of the kind that is looked up.
+    /// Shows the current one of the kind that is looked up; the first where a search leaves it out.
     void show();
     void showRules();
     void begin(const QString& title, const std::string& text);

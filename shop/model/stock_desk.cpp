@@ -41,7 +41,14 @@ QString reservedOf(const acts::StockRow& row, const Style& style)
 
 } // namespace
 
-StockDesk::StockDesk(Shop& shop) : Desk(shop), draft_(new Draft(shop)) {}
+StockDesk::StockDesk(Shop& shop) : Desk(shop), draft_(new Draft(shop))
+{
+    // What a search leaves out is not acted on; what nobody looks at stays closed.
+    connect(&items_, &RowsModel::searchChanged, this, [this] {
+        if (!current_.isEmpty() && items_.indexOf(current_) < 0)
+            setCurrent(items_.idAt(0));
+    });
+}
 
 void StockDesk::reload()
 {

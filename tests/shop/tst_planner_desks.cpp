@@ -52,6 +52,26 @@ private slots:
         QCOMPARE(model::clockWords(at(23, 59, 40), day), QString("Wed 2 Dec 00:00"));
     }
 
+    void whatASearchFindsInTheReferenceIsWhatIsShown()
+    {
+        const QTemporaryDir folder;
+        const auto shop = open(folder);
+        model::ReferenceShelf* shelf = shop->reference();
+        shelf->setActive(true);
+        shelf->setKind(static_cast<int>(model::ReferenceShelf::Kind::Trim));
+        const QList<model::Row> trims = shelf->trims()->rows();
+        const model::Row& sought = trims.back();
+        QVERIFY(shelf->current() != sought.id);
+        shelf->trims()->setSearch(sought.title);
+        QVERIFY(shelf->trims()->indexOf(shelf->current()) >= 0);
+        shelf->edit();
+        QCOMPARE(shelf->draft()->title(), shelf->trims()->rows().front().title);
+        shelf->draft()->leave();
+        shelf->trims()->setSearch("no such trim");
+        QCOMPARE(shelf->current(), QString());
+        QVERIFY(shelf->note().isEmpty() && shelf->picture().empty());
+    }
+
     void whatIsCountedByHandIsLoggedAndWhatPlansTakeIsShown()
     {
         const QTemporaryDir folder;

@@ -115,6 +115,23 @@ private slots:
         QCOMPARE(at.desk->items()->count(), 2);
     }
 
+    void whatASearchLeavesOutIsNotActedOn()
+    {
+        const QTemporaryDir folder;
+        const AtStock at(openWithStock(folder));
+        QVERIFY(at.choose([](const StockDesk& desk) { return desk.isRemnant(); }));
+        const QString remnant = at.desk->current();
+        QVERIFY(at.choose(isSheet));
+        at.desk->items()->setSearch(remnant);
+        QCOMPARE(at.desk->current(), remnant);
+        QVERIFY(at.desk->isRemnant());
+        at.desk->items()->setSearch("no such item");
+        QCOMPARE(at.desk->current(), QString());
+        // A panel that is closed stays closed.
+        at.desk->items()->setSearch(remnant);
+        QCOMPARE(at.desk->current(), QString());
+    }
+
     void metalAndGaugeAreThoseTheShopKnows()
     {
         const QTemporaryDir folder;
