@@ -1,5 +1,6 @@
 #include "acts/planning.h"
 
+#include "acts/blank_words.h"
 #include "acts/fold_programs.h"
 #include "acts/identity.h"
 #include "acts/kept_order.h"
@@ -110,6 +111,16 @@ std::vector<Unfoldable> unfoldable(const storage::Database& database, const Fold
     return found;
 }
 
+/// Says the name of what is refused in place of its key.
+void nameBlank(const schedule::Batch& batch, cutting::Refusal& refusal)
+{
+    if (refusal.part != cutting::Refusal::Part::Blank)
+        return;
+    for (auto& [name, value] : refusal.reason.values)
+        if (name == "key")
+            value = blankInWords(batch, refusal.key);
+}
+
 /// The plan of one batch; labels of new remnants are given here so that no two batches share one.
 PlannedBatch planBatch(const schedule::Batch& batch, const schedule::ShopStock& stock,
                        const PlanRequest& request, RemnantNames& names)
@@ -118,6 +129,8 @@ PlannedBatch planBatch(const schedule::Batch& batch, const schedule::ShopStock& 
     planned.batch = batch;
     cutting::Admission admission = documents::admit(problemOf(batch, stock));
     planned.refusals = std::move(admission.refusals);
+    for (cutting::Refusal& refusal : planned.refusals)
+        nameBlank(batch, refusal);
     if (!admission.problem)
         return planned;
     cutting::Control control = searchControl();

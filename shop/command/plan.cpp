@@ -1,3 +1,4 @@
+#include "acts/blank_words.h"
 #include "acts/cut_words.h"
 #include "acts/fold_words.h"
 #include "acts/planning.h"
@@ -28,7 +29,7 @@ void tellBlocked(const acts::PlannedBatch& planned, const Style& style)
         return;
     for (const cutting::Shortfall& missing : planned.plan->plan.notCut)
         tell(name + "stock does not suffice for " + std::to_string(missing.count) + " of " +
-             planned.plan->problem.blanks[missing.blank].key);
+             acts::blankInWords(planned.batch, planned.plan->problem.blanks[missing.blank].key));
 }
 
 nlohmann::json ordersOf(const schedule::Batch& batch)

@@ -1,5 +1,6 @@
 #include "batches.h"
 
+#include "acts/blank_words.h"
 #include "acts/cut_words.h"
 #include "acts/fold_words.h"
 #include "acts/holding.h"
@@ -31,16 +32,6 @@ Row findingRow(int number, const std::string& place, const std::string& text)
     row.detail = shown(place);
     row.title = shown(text);
     return row;
-}
-
-/// "Larkfield House, E1.2".
-std::string nameOf(const schedule::Batch& batch, const std::string& blankKey)
-{
-    const std::string order = schedule::orderOfBlank(blankKey);
-    for (const schedule::ServedOrder& served : batch.orders)
-        if (served.order == order)
-            return served.job + ", " + schedule::markOfBlank(blankKey);
-    return schedule::markOfBlank(blankKey);
 }
 
 } // namespace
@@ -231,7 +222,8 @@ void Batches::tell(const acts::Planned& planned)
             for (const cutting::Shortfall& missing : batch.plan->plan.notCut)
                 add(place, tr("The stock does not suffice for %1 of %2.")
                                .arg(missing.count)
-                               .arg(shown(nameOf(batch.batch, batch.plan->problem.blanks[missing.blank].key)))
+                               .arg(shown(acts::blankInWords(batch.batch,
+                                                             batch.plan->problem.blanks[missing.blank].key)))
                                .toStdString());
     }
     findings_.setRows(rows);

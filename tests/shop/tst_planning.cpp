@@ -1,6 +1,6 @@
 // Guards: what other stations cut, hold or take in while cuts are planned is not planned as it stood before:
 // nothing is cut twice, in an old size or against a person's word. What they pin while a schedule is worked
-// out stays pinned.
+// out stays pinned. What cannot be cut is called by its house and mark.
 #include "acts/holding.h"
 #include "acts/incoming.h"
 #include "acts/making.h"
@@ -9,6 +9,7 @@
 #include "acts/shop_stock.h"
 #include "documents/cut.h"
 #include "documents/shipped_orders.h"
+#include "measure/writing.h"
 #include "schedule/batch.h"
 #include "storage/lists.h"
 #include "storage/shop_state.h"
@@ -202,6 +203,22 @@ private slots:
             QVERIFY(blank.length < piece->blankLength + Length::millimetres(100));
         }
         QCOMPARE(waiting(database()), all_);
+    }
+
+    void aBlankThatFitsNoStockIsCalledByItsHouse()
+    {
+        request_ = requestFor(order_.value.job.material);
+        request_.stock->value.items.front().stock.length = Length::inches(12);
+        const auto planned = acts::planAll(database(), request_, stamp);
+        QVERIFY(planned.ok());
+        const acts::PlannedBatch& batch = planned->batches.front();
+        QVERIFY(!batch.refusals.empty());
+        for (const cutting::Refusal& refusal : batch.refusals) {
+            const std::string said = say(refusal.reason, {});
+            const std::string name = order_.value.job.name + ", " + schedule::markOfBlank(refusal.key);
+            QVERIFY2(said.find(name) != std::string::npos, said.c_str());
+            QVERIFY2(said.find(order_.value.id) == std::string::npos, said.c_str());
+        }
     }
 
     void aShopThatChangesEachTimeIsSaidAndKeepsItsPlans()
